@@ -1,0 +1,2 @@
+# What `cmake --install` puts where, besides the programs, and the Debian package.
+include(GNUInstallDirs)

@@ -1,0 +1,58 @@
+# How everything is compiled: language, build type, compiler cache, sanitizers, warnings and the libraries used.
+
+set(CMAKE_CXX_STANDARD 20)
+set(CMAKE_CXX_STANDARD_REQUIRED ON)
+set(CMAKE_CXX_EXTENSIONS OFF)
+set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+set(CMAKE_POSITION_INDEPENDENT_CODE ON)
+set(CMAKE_RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}/bin)
+
+if(NOT CMAKE_BUILD_TYPE)
+    set(CMAKE_BUILD_TYPE RelWithDebInfo CACHE STRING "Debug, Release, RelWithDebInfo or MinSizeRel" FORCE)
+endif()
+
+# Assertions stay on in the build that people use: they are cheap here, and a wrong plan is worse than none.
+string(REPLACE "-DNDEBUG" "" CMAKE_CXX_FLAGS_RELWITHDEBINFO "${CMAKE_CXX_FLAGS_RELWITHDEBINFO}")
+
+find_program(CCACHE ccache)
+if(CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
+    # ccache caches precompiled headers only when told that their time stamps and macros do not matter.
+    set(CMAKE_CXX_COMPILER_LAUNCHER
+        ${CMAKE_COMMAND} -E env CCACHE_SLOPPINESS=pch_defines,time_macros,include_file_mtime,include_file_ctime
+        ${CCACHE})
+    add_compile_options($<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>)
+endif()
+
+if(SANITIZE)
+    add_compile_options(-fsanitize=${SANITIZE} -fno-omit-frame-pointer -fno-sanitize-recover=all)
+    add_link_options(-fsanitize=${SANITIZE})
+endif()
+
+# Every target of ours links this PRIVATE; the functions of rooms.cmake do so.
+add_library(strict INTERFACE)
+target_compile_options(strict INTERFACE
+    -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wsign-conversion -Wnon-virtual-dtor -Woverloaded-virtual
+    -Wold-style-cast
+    $<$<BOOL:${WARNINGS_AS_ERRORS}>:-Werror>
+    # GCC 12 reports overlapping copies inside std::string that cannot happen (GCC bug 105651).
+    $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>
+    # GCC's manual warns that sanitizers bring false reports of these.
+    $<$<AND:$<CXX_COMPILER_ID:GNU>,$<BOOL:${SANITIZE}>>:-Wno-maybe-uninitialized>)
+
+find_package(nlohmann_json REQUIRED)
+find_package(tl-expected REQUIRED)
+find_package(Threads REQUIRED)
+
+if(BUILD_APP)
+    find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets Multimedia Sql Svg Test)
+    find_package(SQLite3 REQUIRED)
+endif()
+
+if(BUILD_TESTS)
+    find_package(GTest REQUIRED)
+    include(GoogleTest)
+    find_package(rapidcheck REQUIRED)
+    add_library(gecode INTERFACE)
+    target_link_libraries(gecode INTERFACE gecodesearch gecodeminimodel gecodeint gecodekernel gecodesupport
+        Threads::Threads)
+endif()
