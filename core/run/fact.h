@@ -1,0 +1,53 @@
+#pragma once
+
+#include "core/stagger/task.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What happened. A run is the list of its facts and nothing else: they are
+/// appended, durable before they count, and never changed. Putting something
+/// right is a fact too. Facts hold ids and times, never a name or a word about
+/// a person, so a person can be erased without rewriting a journal.
+namespace core::run {
+
+using measure::Instant;
+using measure::Seconds;
+using stagger::TaskId;
+
+/// Counts from 1 in the order of recording.
+enum class FactNumber : std::int64_t {};
+
+enum class FactKind {
+    Started,     ///< `task` began at `happened`.
+    Finished,    ///< `task` ended at `happened`. For `Dry`: the hands-on part.
+    Looked,      ///< The look `task` was made at `happened`; `verdict` says what came of it.
+    Dropped,     ///< `task` will not be done.
+    Undone,      ///< The fact `about` never happened.
+    Moved,       ///< The fact `about` happened at `happened`, not when it says.
+    Ended,       ///< The run is over; nothing sounds any more.
+};
+
+/// What came of a look.
+enum class Verdict {
+    Leave,     ///< Leave it as planned.
+    Again,     ///< Look again after `again`.
+    RinseNow,  ///< Rinse this zone now, on its own.
+};
+
+struct Fact {
+    FactNumber number{0};  ///< 0 until the journal has given it one.
+    FactKind kind = FactKind::Started;
+    TaskId task;                       ///< Not used by Undone, Moved, Ended.
+    std::optional<FactNumber> about;   ///< For Undone and Moved.
+    Instant happened;
+    Instant recorded;
+    Verdict verdict = Verdict::Leave;  ///< For Looked.
+    Seconds again{0};                  ///< For Looked with Again.
+
+    friend bool operator==(const Fact&, const Fact&) = default;
+};
+
+}  // namespace core::run

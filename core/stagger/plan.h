@@ -1,0 +1,146 @@
+#pragma once
+
+#include "core/measure/harm.h"
+#include "core/stagger/progress.h"
+
+#include <tl/expected.hpp>
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// The face of the planner: from what is wanted and what has happened to what
+/// should happen. A pure function: the same question has the same answer, on
+/// every machine. The rules and the proof are in docs/method.md.
+namespace core::stagger {
+
+enum class TaskState { Open, Running, Done };
+
+struct PlannedTask {
+    TaskId id;
+    Instant start;
+    Instant end;                          ///< Of the hands-on part.
+    TaskState state = TaskState::Open;
+    std::optional<std::size_t> hands;     ///< Which pair of hands, a place in the crew. Absent for what is past.
+    std::optional<std::size_t> basin;     ///< For rinses, from 0.
+    std::optional<TaskId> madeWhile;      ///< A look made by the hands that apply this zone.
+
+    friend bool operator==(const PlannedTask&, const PlannedTask&) = default;
+};
+
+/// What one zone will get.
+struct PlannedZone {
+    std::size_t service = 0;
+    std::size_t coat = 0;
+    std::size_t zone = 0;
+    Instant firstContact;    ///< The first strand is covered.
+    Instant applicationEnd;
+    Instant clockStart;
+    Instant water;
+    bool rinsedAlone = false;
+
+    [[nodiscard]] Seconds development() const { return water - clockStart; }
+    friend bool operator==(const PlannedZone&, const PlannedZone&) = default;
+};
+
+/// What the plan is worth, level by level; less is better.
+struct Worth {
+    measure::Harm breach;      ///< Harm past the limits; above 0 only where facts left no choice.
+    measure::Harm deviation;   ///< Short of and past the targets.
+    Seconds waste{0};          ///< Before the promise, or until the end.
+    Seconds staleness{0};      ///< Of the bowls when application starts, summed over zones.
+
+    friend auto operator<=>(const Worth&, const Worth&) = default;
+};
+
+/// A limit that the plan (or what already happened) goes past.
+struct BrokenLimit {
+    TaskId task;
+    std::string what;   ///< "Root: 47 min development, at most 45 min"
+    Seconds by{0};
+    bool already = false;  ///< It has happened; nothing still open could keep it.
+
+    friend bool operator==(const BrokenLimit&, const BrokenLimit&) = default;
+};
+
+struct PlanData {
+    std::vector<PlannedTask> tasks;   ///< By start, then by id. What is done or runs is included.
+    std::vector<PlannedZone> zones;   ///< In the order of the service.
+    std::vector<TaskId> looksNotDue;
+    std::vector<BrokenLimit> broken;
+    Worth worth;
+    bool proved = false;              ///< Nothing better exists. Otherwise the search was stopped.
+    Worth provedBound;                ///< Nothing can be better than this.
+    Instant start;                    ///< Of the first task.
+    Instant end;                      ///< Of the last, drying unattended included.
+
+    friend bool operator==(const PlanData&, const PlanData&) = default;
+};
+
+/// A finished plan. Only the planner makes one.
+class Plan {
+public:
+    [[nodiscard]] const PlanData& data() const { return m_data; }
+    [[nodiscard]] const PlanData* operator->() const { return &m_data; }
+
+    /// The task with this id, or nothing.
+    [[nodiscard]] const PlannedTask* find(const TaskId& id) const;
+    [[nodiscard]] const PlannedZone* zone(std::size_t service, std::size_t coat, std::size_t zone) const;
+
+    friend bool operator==(const Plan&, const Plan&) = default;
+
+private:
+    friend class PlanBuilder;
+    explicit Plan(PlanData data)
+        : m_data{std::move(data)}
+    {
+    }
+    PlanData m_data;
+};
+
+/// One demand in a reason: dropping it would let the rest fit.
+struct Demand {
+    std::optional<TaskId> task;  ///< The zone, group or task it belongs to, where it has one.
+    std::string what;            ///< "Root: at most 31 min development"
+};
+
+/// Why nothing fits.
+struct NoPlan {
+    std::vector<Demand> demands;  ///< They cannot all hold together.
+    bool minimal = false;         ///< Dropping any one of them makes the rest fit.
+    bool stopped = false;         ///< Not known whether anything fits: the search was stopped.
+    std::string text;             ///< One or two sentences in the trade's words.
+};
+
+/// What counts as waste.
+enum class Preference {
+    AsAsked,    ///< Start late where there is a promise and nothing has started, else end early.
+    StartLate,  ///< Needs a promise; without one as AsAsked.
+    EndEarly,
+};
+
+struct Question {
+    std::vector<service::Service> services;  ///< Planned together with the crew of the first.
+    Progress progress;
+    /// Nothing that is open starts before this, whatever a service says.
+    std::optional<Instant> now;
+    Preference preference = Preference::AsAsked;
+    /// If limits cannot all hold: break them by the least harm instead of answering
+    /// that nothing fits. For a run that is under way.
+    bool mayBreakLimits = false;
+};
+
+struct Budget {
+    std::uint64_t conflicts = 2'000'000;      ///< After that many dead ends the search ends with the best so far.
+    std::function<bool()> stop;               ///< Asked now and then; true ends the search at once.
+};
+
+/// Plans what is asked. Exact: the plan is proved best (levels of `Worth` in
+/// turn, then the earliest starts in the order of the service, then the lowest
+/// hands and basins) unless `proved` says otherwise. The services must have
+/// passed `checkService`.
+tl::expected<Plan, NoPlan> plan(const Question& question, const Budget& budget = {});
+
+}  // namespace core::stagger
