@@ -103,8 +103,16 @@ function(basinbell_discover name label timeout serial)
     set(home ${PROJECT_BINARY_DIR}/test-home)
     file(MAKE_DIRECTORY ${home})
     file(CHMOD ${home} PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE)
+    gtest_discover_tests(${name} DISCOVERY_MODE PRE_TEST DISCOVERY_TIMEOUT 60 TEST_LIST ${name}_cases
+        PROPERTIES LABELS ${label} TIMEOUT ${timeout} RUN_SERIAL ${serial})
+
+    # gtest_discover_tests takes the list of an environment apart, so it is given to the cases once they are known.
     set(environment HOME=${home} XDG_RUNTIME_DIR=${home} LANG=C.UTF-8 LC_ALL=C.UTF-8 QT_QPA_PLATFORM=offscreen)
-    list(JOIN environment "\\;" environment)
-    gtest_discover_tests(${name} DISCOVERY_MODE PRE_TEST DISCOVERY_TIMEOUT 60
-        PROPERTIES LABELS ${label} TIMEOUT ${timeout} RUN_SERIAL ${serial} ENVIRONMENT "${environment}")
+    set(script ${CMAKE_CURRENT_BINARY_DIR}/${name}_environment.cmake)
+    file(CONFIGURE OUTPUT ${script} @ONLY CONTENT [[
+foreach(case IN LISTS @name@_cases)
+    set_tests_properties(${case} PROPERTIES ENVIRONMENT "@environment@")
+endforeach()
+]])
+    set_property(DIRECTORY APPEND PROPERTY TEST_INCLUDE_FILES ${script})
 endfunction()
