@@ -1,0 +1,126 @@
+#pragma once
+
+#include "app/session/clock.h"
+#include "app/session/journal.h"
+#include "core/alarm/alarm.h"
+#include "core/run/run.h"
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <tuple>
+#include <vector>
+
+namespace app::session {
+
+/// The one writer. It takes answers, asks core what they amount to, has the
+/// journal keep the facts, and only then lets the state change. It owns the
+/// clock, and wakes at whole seconds while a run is under way, else not at all.
+///
+/// If the journal fails, the run goes on in memory: `warningRaised` says so in
+/// plain words, and what is not yet kept is offered to the journal again with
+/// every further answer.
+class Session : public QObject {
+    Q_OBJECT
+
+public:
+    struct Parts {
+        std::unique_ptr<Journal> journal;
+        std::shared_ptr<const Clock> clock;
+        std::shared_ptr<const core::measure::TimeZones> zones;
+        core::alarm::Manners manners = {};
+        core::stagger::Budget budget = {};
+    };
+
+    explicit Session(Parts parts, QObject* parent = nullptr);
+    ~Session() override;
+
+    /// Begins a run now, by the clock. The services must have passed
+    /// `checkService`. A run that is under way is left as it is, to be resumed.
+    RunId begin(std::vector<core::service::Service> services, core::stagger::Preference preference);
+
+    /// Runs that were neither finished nor ended, the latest first. Without the
+    /// one that is under way.
+    [[nodiscard]] std::vector<StoredRun> resumable();
+
+    /// Takes up a run where its facts left it. A simulated run goes on from the
+    /// moment of its last fact, in simulated time. An error in words, or nothing.
+    std::optional<std::string> resume(RunId run);
+
+    /// What is under way; nothing before `begin` or `resume`, and after `leave`.
+    [[nodiscard]] std::optional<RunId> current() const { return m_run; }
+    [[nodiscard]] const core::run::Setup& setup() const { return m_setup; }
+    [[nodiscard]] const core::run::State& state() const { return m_state; }
+    [[nodiscard]] const std::vector<Fact>& facts() const { return m_facts; }
+
+    /// What stands now, most urgent first.
+    [[nodiscard]] const std::vector<core::alarm::Alarm>& alarms() const { return m_alarms; }
+
+    /// Facts of this run that the journal could not keep so far.
+    [[nodiscard]] std::size_t notKept() const { return m_facts.size() - m_kept; }
+
+    /// Tells what happened. Nothing when it was taken, else why it was not.
+    std::optional<core::run::Refusal> answer(const core::run::Answer& answer);
+
+    /// Ends the run for good: nothing sounds any more and it cannot be resumed.
+    std::optional<core::run::Refusal> end();
+
+    /// Lets go of the run without ending it; it stays resumable unless it is finished.
+    void leave();
+
+    /// For a clock of another kind. While no run is under way.
+    void useClock(std::shared_ptr<const Clock> clock);
+    [[nodiscard]] const Clock& clock() const { return *m_clock; }
+
+Q_SIGNALS:
+    /// After every answer and every second of a run: `state()` is another.
+    void stateChanged();
+    /// `alarms()` is another set, or an insistence rose.
+    void alarmsChanged();
+    /// Each time one first sounds or sounds again. `state().now` is the moment.
+    void alarmSounded(const core::alarm::Alarm& alarm);
+    /// Something the person must know, in plain words.
+    void warningRaised(const QString& warning);
+
+private:
+    using AlarmKey = std::tuple<core::alarm::Kind, core::alarm::Subject, core::stagger::TaskId>;
+    struct Sounded {
+        Instant since;
+        std::int64_t times = 0;
+    };
+
+    void tick();
+    bool catchUp();
+    void moveTo(Instant moment);
+    void sound();
+    void schedule();
+    void keep();
+    void warn(const std::string& warning);
+    void enter(RunId run, core::run::Setup setup, std::vector<Fact> facts);
+    [[nodiscard]] Instant nextMoment(Instant limit) const;
+
+    std::unique_ptr<Journal> m_journal;
+    std::shared_ptr<const Clock> m_clock;
+    std::shared_ptr<const core::measure::TimeZones> m_zones;
+    core::alarm::Manners m_manners;
+    core::stagger::Budget m_budget;
+
+    std::optional<RunId> m_run;
+    core::run::Setup m_setup;
+    std::vector<Fact> m_facts;
+    std::size_t m_kept = 0;  ///< So many of `m_facts` are in the journal.
+    core::run::State m_state;
+    std::vector<core::alarm::Alarm> m_alarms;
+    std::map<AlarmKey, Sounded> m_sounded;
+    bool m_moving = false;
+    QTimer m_timer;
+};
+
+}  // namespace app::session
+
+Q_DECLARE_METATYPE(core::alarm::Alarm)
