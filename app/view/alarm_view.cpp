@@ -1,0 +1,37 @@
+#include "app/view/alarm_view.h"
+
+#include "app/view/now_view.h"
+
+#include <algorithm>
+
+namespace app::view {
+namespace {
+
+using core::alarm::Alarm;
+using core::alarm::Kind;
+using core::alarm::Subject;
+
+bool takesTheWindow(const Alarm& alarm)
+{
+    const bool limit = alarm.kind == Kind::LimitNear || alarm.kind == Kind::LimitPassed;
+    return limit || (alarm.kind == Kind::Due && alarm.subject == Subject::Water);
+}
+
+}  // namespace
+
+std::optional<AlarmView> alarmView(const std::vector<core::service::Service>& services,
+                                   const core::run::State& state, const std::vector<Alarm>& alarms)
+{
+    if (alarms.empty())
+        return std::nullopt;
+    const auto taking = std::ranges::find_if(alarms, takesTheWindow);
+    const Alarm& alarm = taking != alarms.end() ? *taking : alarms.front();
+    AlarmView view;
+    view.alarm = alarm;
+    view.zones = stepView(services, state, {.task = alarm.task, .due = alarm.since, .hands = {}}).zones;
+    view.standing = std::max(Seconds{0}, Seconds{state.now - alarm.since});
+    view.takesWindow = takesTheWindow(alarm);
+    return view;
+}
+
+}  // namespace app::view

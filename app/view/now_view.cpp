@@ -1,0 +1,116 @@
+#include "app/view/now_view.h"
+
+#include <algorithm>
+
+namespace app::view {
+namespace {
+
+using core::run::Prompt;
+using core::run::State;
+using core::service::Coat;
+using core::service::Service;
+using core::stagger::TaskKind;
+
+constexpr std::size_t mostNext = 3;
+
+bool isAlreadyRinsed(const State& state, const TaskId& id, std::size_t zone)
+{
+    return std::ranges::any_of(state.lanes, [&](const core::run::Lane& lane) {
+        const bool here = lane.service == id.service && lane.coat == id.coat && lane.zone == zone;
+        return here && (lane.stage == core::run::Stage::Rinsed || lane.stage == core::run::Stage::Dropped);
+    });
+}
+
+std::vector<std::size_t> zonesOf(const Coat& coat, const State& state, const TaskId& id)
+{
+    std::vector<std::size_t> zones;
+    for (std::size_t zone = 0; zone < coat.zones.size(); ++zone) {
+        const bool ofBowl = id.kind == TaskKind::Mix && coat.zones[zone].bowl == id.item;
+        const bool ofGroup = id.kind == TaskKind::Rinse && coat.zones[zone].group == id.item
+            && !isAlreadyRinsed(state, id, zone);
+        const bool itself = id.kind != TaskKind::Mix && id.kind != TaskKind::Rinse && id.kind != TaskKind::Dry
+            && id.kind != TaskKind::Assess && zone == id.item;
+        if (ofBowl || ofGroup || itself)
+            zones.push_back(zone);
+    }
+    return zones;
+}
+
+std::string nameOf(const Coat& coat, const TaskId& id)
+{
+    if (id.kind == TaskKind::Mix)
+        return coat.bowls[id.item].name;
+    if (id.kind == TaskKind::Rinse)
+        return coat.groups[id.item].name;
+    if (id.kind == TaskKind::Late)
+        return coat.zones[id.item].late[id.part].name;
+    return {};
+}
+
+Seconds developmentOf(const State& state, const TaskId& id, std::size_t zone)
+{
+    for (const core::run::Lane& lane : state.lanes)
+        if (lane.service == id.service && lane.coat == id.coat && lane.zone == zone)
+            return lane.development;
+    return Seconds{0};
+}
+
+/// Where in the list the main prompt is.
+std::size_t mainPrompt(const State& state)
+{
+    if (state.prompts.front().due <= state.now)
+        return 0;
+    const auto running = std::ranges::find(state.prompts, Prompt::Asks::Finish, &Prompt::asks);
+    return running == state.prompts.end() ? 0 : static_cast<std::size_t>(running - state.prompts.begin());
+}
+
+bool everyLaneDevelops(const State& state)
+{
+    using core::run::Stage;
+    const auto works = [](const core::run::Lane& lane) {
+        return lane.stage == Stage::Applying || lane.stage == Stage::Rinsing;
+    };
+    const auto develops = [](const core::run::Lane& lane) { return lane.stage == Stage::Developing; };
+    return std::ranges::any_of(state.lanes, develops) && std::ranges::none_of(state.lanes, works);
+}
+
+}  // namespace
+
+StepView stepView(const std::vector<Service>& services, const State& state, const Prompt& prompt)
+{
+    const Service& service = services[prompt.task.service];
+    const Coat& coat = service.coats[prompt.task.coat];
+    StepView step;
+    step.prompt = prompt;
+    step.left = prompt.due - state.now;
+    step.urgency = urgencyOf(step.left);
+    const auto& hands = services.front().crew.hands;
+    if (hands.size() > 1 && prompt.hands && *prompt.hands < hands.size())
+        step.hands = hands[*prompt.hands].name;
+    step.name = nameOf(coat, prompt.task);
+    for (const std::size_t zone : zonesOf(coat, state, prompt.task)) {
+        if (step.zones.empty()) {
+            step.development = developmentOf(state, prompt.task, zone);
+            step.alone = coat.zones[zone].alone;
+        }
+        step.zones.push_back(coat.zones[zone].name);
+    }
+    return step;
+}
+
+NowView nowView(const std::vector<Service>& services, const State& state)
+{
+    NowView view;
+    view.finished = state.finished;
+    if (state.finished || state.prompts.empty())
+        return view;
+    view.allDeveloping = everyLaneDevelops(state);
+    const std::size_t main = mainPrompt(state);
+    view.main = stepView(services, state, state.prompts[main]);
+    for (std::size_t place = 0; place < state.prompts.size() && view.next.size() < mostNext; ++place)
+        if (place != main)
+            view.next.push_back(stepView(services, state, state.prompts[place]));
+    return view;
+}
+
+}  // namespace app::view

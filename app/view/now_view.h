@@ -1,0 +1,44 @@
+#pragma once
+
+#include "app/view/lane_view.h"
+
+#include "core/run/run.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace app::view {
+
+/// One step that somebody is asked for.
+struct StepView {
+    core::run::Prompt prompt;
+    Seconds left{0};  ///< Until it is due; below zero once overdue.
+    Urgency urgency = Urgency::Calm;
+    std::string hands;  ///< Who, where there is more than one pair of hands.
+    std::vector<std::string> zones;  ///< What it touches: one zone, or all of a rinse group or a bowl.
+    std::string name;  ///< Of the bowl, the rinse group or the late job; else empty.
+    bool alone = false;  ///< For looks: the zone can be rinsed without wetting its neighbours.
+    Seconds development{0};  ///< For looks and rinses: of the first zone it touches, by now.
+
+    friend bool operator==(const StepView&, const StepView&) = default;
+};
+
+/// The one thing to do now and what comes after it.
+struct NowView {
+    std::optional<StepView> main;
+    std::vector<StepView> next;  ///< Answerable too, most pressing first.
+    bool finished = false;
+    bool allDeveloping = false;  ///< Hands are free and every lane takes care of itself.
+
+    friend bool operator==(const NowView&, const NowView&) = default;
+};
+
+/// What is due comes first; while nothing is due, what the hands are busy with; else what comes next.
+NowView nowView(const std::vector<core::service::Service>& services, const core::run::State& state);
+
+/// The step that `prompt` asks for, at `state.now`.
+StepView stepView(const std::vector<core::service::Service>& services, const core::run::State& state,
+                  const core::run::Prompt& prompt);
+
+}  // namespace app::view

@@ -1,0 +1,137 @@
+#include "app/view/strand_picture.h"
+
+#include <algorithm>
+
+namespace app::view {
+namespace {
+
+using core::service::Service;
+using core::service::Zone;
+using core::stagger::PlannedTask;
+using core::stagger::TaskKind;
+using core::stagger::TaskState;
+
+bool belongsTo(const PlannedTask& task, const TaskId& zone, TaskKind kind)
+{
+    return task.id.service == zone.service && task.id.coat == zone.coat && task.id.kind == kind
+        && task.id.item == zone.item;
+}
+
+/// A zone rinsed alone has a rinse of its own; every other zone has its group's.
+Instant rinseEndOf(const Service& service, const TaskId& zone, const StrandTimes& times,
+                   const std::vector<PlannedTask>& tasks)
+{
+    const core::service::Coat& coat = service.coats[zone.coat];
+    const std::size_t group = coat.zones[zone.item].group;
+    const PlannedTask* found = nullptr;
+    for (const PlannedTask& task : tasks) {
+        TaskId groupId = zone;
+        groupId.item = group;
+        if (belongsTo(task, zone, TaskKind::RinseAlone))
+            return task.end;
+        if (belongsTo(task, groupId, TaskKind::Rinse))
+            found = &task;
+    }
+    return found != nullptr ? found->end : times.water + coat.groups[group].rinse;
+}
+
+void addMarks(Strand& strand, const Service& service, const std::vector<PlannedTask>& tasks)
+{
+    const Zone& zone = service.coats[strand.zone.coat].zones[strand.zone.item];
+    for (const PlannedTask& task : tasks) {
+        if (belongsTo(task, strand.zone, TaskKind::Look))
+            strand.looks.push_back({task.id, task.start, task.state == TaskState::Done});
+        if (belongsTo(task, strand.zone, TaskKind::Late))
+            strand.late.push_back({task.id, {task.start, task.end}, zone.late[task.id.part].name});
+    }
+}
+
+void addRinseLine(StrandPicture& picture, Instant at, const std::string& name)
+{
+    const auto same = std::ranges::find(picture.rinseLines, at, &RinseLine::at);
+    if (same == picture.rinseLines.end())
+        picture.rinseLines.push_back({at, name});
+}
+
+void addRinseLines(StrandPicture& picture, const Service& service)
+{
+    for (const Strand& strand : picture.strands) {
+        if (strand.stage == core::run::Stage::Dropped)
+            continue;
+        const core::service::Coat& coat = service.coats[strand.zone.coat];
+        addRinseLine(picture, strand.water, coat.groups[coat.zones[strand.zone.item].group].name);
+    }
+    std::ranges::sort(picture.rinseLines, {}, &RinseLine::at);
+}
+
+void addHands(StrandPicture& picture, const Service& service, const std::vector<PlannedTask>& tasks,
+              std::size_t serviceIndex, std::size_t coat)
+{
+    for (std::size_t pair = 0; pair < service.crew.hands.size(); ++pair) {
+        HandsRow row{service.crew.hands[pair].name, {}};
+        for (const PlannedTask& task : tasks) {
+            const bool here = task.id.service == serviceIndex && task.id.coat == coat;
+            if (here && task.hands == pair && !task.madeWhile)
+                row.jobs.push_back({task.id, {task.start, task.end}});
+        }
+        picture.hands.push_back(std::move(row));
+    }
+}
+
+void widen(Span& reach, Instant from, Instant until)
+{
+    reach.from = std::min(reach.from, from);
+    reach.until = std::max(reach.until, until);
+}
+
+Span reachOf(const StrandPicture& picture)
+{
+    if (picture.strands.empty())
+        return {};
+    Span reach = picture.strands.front().application;
+    for (const Strand& strand : picture.strands) {
+        widen(reach, strand.application.from, strand.application.until);
+        widen(reach, strand.water, std::max(strand.rinseEnd, strand.mostAt));
+    }
+    for (const HandsRow& row : picture.hands)
+        for (const HandsJob& job : row.jobs)
+            widen(reach, job.span.from, job.span.until);
+    if (picture.now)
+        reach.until = std::max(reach.until, *picture.now);
+    return reach;
+}
+
+}  // namespace
+
+Strand makeStrand(const Service& service, const TaskId& zoneId, const StrandTimes& times,
+                  const std::vector<PlannedTask>& tasks)
+{
+    const Zone& zone = service.coats[zoneId.coat].zones[zoneId.item];
+    Strand strand{.zone = zoneId,
+                  .name = zone.name,
+                  .application = {times.firstContact, times.applicationEnd},
+                  .clockStart = times.clockStart,
+                  .water = times.water,
+                  .rinseEnd = rinseEndOf(service, zoneId, times, tasks),
+                  .leastAt = times.clockStart + zone.develop.least,
+                  .targetAt = times.clockStart + zone.develop.target,
+                  .mostAt = times.clockStart + zone.develop.most,
+                  .looks = {},
+                  .late = {}};
+    if (zone.firstStrandMost)
+        strand.mostAt = std::min(strand.mostAt, times.firstContact + *zone.firstStrandMost);
+    if (zone.lastStrandLeast)
+        strand.leastAt = std::max(strand.leastAt, times.applicationEnd + *zone.lastStrandLeast);
+    addMarks(strand, service, tasks);
+    return strand;
+}
+
+void completePicture(StrandPicture& picture, const Service& service, const std::vector<PlannedTask>& tasks,
+                     std::size_t serviceIndex, std::size_t coat)
+{
+    addHands(picture, service, tasks, serviceIndex, coat);
+    addRinseLines(picture, service);
+    picture.reach = reachOf(picture);
+}
+
+}  // namespace app::view

@@ -1,0 +1,123 @@
+#pragma once
+
+#include "core/run/run.h"
+#include "core/service/service.h"
+#include "core/stagger/plan.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// The picture the program is built on: every zone a strand that flows towards
+/// the rinse line. Moments and states only; shapes and colours are the
+/// desktop's, so the same picture can be drawn on a screen, on paper or in words.
+namespace app::view {
+
+using core::measure::Instant;
+using core::measure::Seconds;
+using core::stagger::TaskId;
+
+struct Span {
+    Instant from;
+    Instant until;
+
+    friend bool operator==(const Span&, const Span&) = default;
+};
+
+/// A look, at its moment. One that is not due, or was passed over, is left out.
+struct LookMark {
+    TaskId task;
+    Instant at;
+    bool made = false;
+
+    friend bool operator==(const LookMark&, const LookMark&) = default;
+};
+
+/// A hands-on job tied to the rinse.
+struct JobMark {
+    TaskId task;
+    Span span;
+    std::string name;
+
+    friend bool operator==(const JobMark&, const JobMark&) = default;
+};
+
+struct Strand {
+    TaskId zone;  ///< The `Apply` of the zone.
+    std::string name;
+    core::run::Stage stage = core::run::Stage::Waiting;
+    Span application;
+    Instant clockStart;
+    Instant water;
+    Instant rinseEnd;
+    Instant leastAt;  ///< The three marks of the window.
+    Instant targetAt;
+    Instant mostAt;  ///< The tighter of most and the first strand's limit.
+    std::vector<LookMark> looks;
+    std::vector<JobMark> late;
+
+    [[nodiscard]] Seconds development() const { return water - clockStart; }
+    [[nodiscard]] bool keepsItsWindow() const { return leastAt <= water && water <= mostAt; }
+    friend bool operator==(const Strand&, const Strand&) = default;
+};
+
+/// The moment strands end at. One for each rinse group, and one for a zone rinsed alone.
+struct RinseLine {
+    Instant at;
+    std::string name;
+
+    friend bool operator==(const RinseLine&, const RinseLine&) = default;
+};
+
+/// What one pair of hands does.
+struct HandsJob {
+    TaskId task;
+    Span span;
+
+    friend bool operator==(const HandsJob&, const HandsJob&) = default;
+};
+
+struct HandsRow {
+    std::string name;
+    std::vector<HandsJob> jobs;  ///< By start.
+
+    friend bool operator==(const HandsRow&, const HandsRow&) = default;
+};
+
+struct StrandPicture {
+    std::vector<Strand> strands;  ///< In the order of the service.
+    std::vector<RinseLine> rinseLines;  ///< By moment.
+    std::vector<HandsRow> hands;
+    Span reach;  ///< From the first thing drawn to the last.
+    std::optional<Instant> now;  ///< Only while it runs.
+
+    friend bool operator==(const StrandPicture&, const StrandPicture&) = default;
+};
+
+/// What coat `coat` of the only service will look like. Empty where the plan has none of it.
+StrandPicture plannedPicture(const core::service::Service& service, const core::stagger::PlanData& plan,
+                             std::size_t coat);
+
+/// What coat `coat` of `services[serviceIndex]` looks like at `state.now`: what
+/// happened, and what is planned for the rest.
+StrandPicture livePicture(const std::vector<core::service::Service>& services, const core::run::State& state,
+                          std::size_t serviceIndex, std::size_t coat);
+
+/// The four moments that a strand is drawn from.
+struct StrandTimes {
+    Instant firstContact;
+    Instant applicationEnd;
+    Instant clockStart;
+    Instant water;
+};
+
+/// Puts a strand together; `tasks` are those of the plan, for looks, late jobs and the rinse's end.
+Strand makeStrand(const core::service::Service& service, const TaskId& zone, const StrandTimes& times,
+                  const std::vector<core::stagger::PlannedTask>& tasks);
+
+/// Adds the rows of the hands, the rinse lines and the reach.
+void completePicture(StrandPicture& picture, const core::service::Service& service,
+                     const std::vector<core::stagger::PlannedTask>& tasks, std::size_t serviceIndex,
+                     std::size_t coat);
+
+}  // namespace app::view
