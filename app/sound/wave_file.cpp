@@ -109,8 +109,11 @@ void WaveFile::lengthenTo(double atSeconds)
     if (!m_failure.empty() || !(atSeconds >= 0))
         return;
     const auto frame = static_cast<std::int64_t>(std::min(atSeconds, mostSeconds) * rate);
-    if (frame > m_frames && grow(frame) && !m_file->resize(headerBytes + frame * frameBytes))
-        fail(textOf(m_file->errorString()));
+    if (frame <= m_frames)
+        return;
+    if (!m_file->resize(headerBytes + frame * frameBytes))
+        return fail(textOf(m_file->errorString()));
+    grow(frame);
 }
 
 tl::expected<void, std::string> WaveFile::finish()
