@@ -15,7 +15,8 @@ endfunction()
 
 # What is the same for every target that uses Qt: signals and slots, and no silent turning of bytes into text.
 function(basinbell_uses_qt name)
-    set_target_properties(${name} PROPERTIES AUTOMOC ON)
+    # Qt 6.4's moc stops at GCC 12's <concepts> ('Parse error at "std"'), which <compare> brings in; it needs none of it.
+    set_target_properties(${name} PROPERTIES AUTOMOC ON AUTOMOC_MOC_OPTIONS -D_GLIBCXX_CONCEPTS)
     target_compile_definitions(${name} PRIVATE
         QT_NO_KEYWORDS QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_FOREACH)
 endfunction()
