@@ -15,9 +15,12 @@ std::vector<Seconds> Looks::moments() const
     return moments;
 }
 
-bool Hands::does(Work work) const
+Seconds defaultTolerance(std::optional<Seconds> every)
 {
-    return kinds.empty() || std::ranges::find(kinds, work) != kinds.end();
+    constexpr Seconds most{120};
+    return every ? std::min(most, *every / 2) : most;
 }
+
+bool Hands::does(Work work) const { return kinds.empty() || std::ranges::find(kinds, work) != kinds.end(); }
 
 }  // namespace core::service

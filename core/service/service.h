@@ -59,6 +59,10 @@ struct Looks {
     friend bool operator==(const Looks&, const Looks&) = default;
 };
 
+/// The tolerance of looks that name none: two minutes, or half of `every` (rounded
+/// down to whole seconds) where that is less.
+[[nodiscard]] Seconds defaultTolerance(std::optional<Seconds> every);
+
 /// A hands-on job tied to the rinse, such as emulsifying: starts within
 /// `tolerance` of `before` ahead of the zone's water and lasts `length`.
 struct LateJob {
@@ -104,7 +108,7 @@ struct Zone {
     std::vector<LateJob> late;
     std::vector<After> after;
     std::size_t group = 0;
-    Seconds reach{0};    ///< How long after its group's water starts it is reached; at most the rinse.
+    Seconds reach{0};  ///< How long after its group's water starts it is reached; at most the rinse.
     bool alone = false;  ///< It can be rinsed without wetting its neighbours.
     HarmRate under{100};
     HarmRate over{100};
@@ -115,7 +119,7 @@ struct Zone {
 /// Zones that go under the water together.
 struct RinseGroup {
     std::string name;
-    Seconds rinse{0};                      ///< Hands-on time at the basin, at least 1 s.
+    Seconds rinse{0};  ///< Hands-on time at the basin, at least 1 s.
     std::optional<Instant> waterEarliest;  ///< Where the basin is booked.
     std::optional<Instant> waterLatest;
 
@@ -155,7 +159,7 @@ enum class Work { Mix, Apply, Look, Late, Rinse, Dry, Assess };
 struct Hands {
     std::string name;
     std::vector<Interval> away;  ///< Sorted, not overlapping.
-    std::vector<Work> kinds;     ///< What they do. Empty means everything.
+    std::vector<Work> kinds;  ///< What they do. Empty means everything.
 
     [[nodiscard]] bool does(Work work) const;
 

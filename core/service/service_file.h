@@ -23,8 +23,8 @@ namespace core::service {
 /// What a service file leaves to the place where it is read.
 struct ReadContext {
     const measure::TimeZones& zones;
-    std::string localZone;              ///< Used where the file names no zone.
-    std::chrono::local_days today;      ///< The day of "14:30" where the file names no date.
+    std::string localZone;  ///< Used where the file names no zone.
+    std::chrono::local_days today;  ///< The day of "14:30" where the file names no date.
 };
 
 /// A longer file is refused, and no more of it is read than shows that it is longer.
