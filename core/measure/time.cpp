@@ -1,7 +1,5 @@
 #include "core/measure/time.h"
 
-#include <cstdio>
-
 namespace core::measure {
 namespace {
 
