@@ -44,8 +44,7 @@ public:
     /// `checkService`. A run that is under way is left as it is, to be resumed.
     RunId begin(std::vector<core::service::Service> services, core::stagger::Preference preference);
 
-    /// Runs that were neither finished nor ended, the latest first. Without the
-    /// one that is under way.
+    /// Runs that were not ended, the latest first. Without the one that is under way.
     [[nodiscard]] std::vector<StoredRun> resumable();
 
     /// Takes up a run where its facts left it. A simulated run goes on from the
@@ -88,21 +87,26 @@ Q_SIGNALS:
     void warningRaised(const QString& warning);
 
 private:
-    using AlarmKey = std::tuple<core::alarm::Kind, core::alarm::Subject, core::stagger::TaskId>;
+    using AlarmKey =
+        std::tuple<core::alarm::Kind, core::alarm::Subject, core::stagger::TaskId, core::run::Prompt::Asks>;
     struct Sounded {
-        Instant since;
-        std::int64_t times = 0;
+        Instant since;           ///< What its repeats were counted from.
+        Instant last;            ///< When it was last heard.
+        std::int64_t times = 0;  ///< How many repeats there had been.
     };
 
+    void enter(RunId run, core::run::Setup setup);
+    void keep();
+    void notKeptBecause(const JournalError& error);
     void tick();
     bool catchUp();
+    [[nodiscard]] Instant nextMoment(Instant limit) const;
     void moveTo(Instant moment);
     void sound();
+    [[nodiscard]] bool isDueAgain(const core::alarm::Alarm& alarm, std::int64_t times,
+                                  const Sounded& before) const;
     void schedule();
-    void keep();
     void warn(const std::string& warning);
-    void enter(RunId run, core::run::Setup setup, std::vector<Fact> facts);
-    [[nodiscard]] Instant nextMoment(Instant limit) const;
 
     std::unique_ptr<Journal> m_journal;
     std::shared_ptr<const Clock> m_clock;
@@ -111,9 +115,14 @@ private:
     core::stagger::Budget m_budget;
 
     std::optional<RunId> m_run;
+    NewRun m_newRun;                ///< As it is, or is to be, in the journal.
+    std::optional<RunId> m_keptAs;  ///< Once the journal has it.
+    std::size_t m_kept = 0;         ///< So many of `m_facts` are in the journal.
+    bool m_failing = false;
+    Instant m_lastTry;
+
     core::run::Setup m_setup;
     std::vector<Fact> m_facts;
-    std::size_t m_kept = 0;  ///< So many of `m_facts` are in the journal.
     core::run::State m_state;
     std::vector<core::alarm::Alarm> m_alarms;
     std::map<AlarmKey, Sounded> m_sounded;

@@ -1,0 +1,84 @@
+#include "app/session/journal.h"
+
+#include <algorithm>
+
+namespace app::session {
+
+namespace {
+
+JournalError notThere()
+{
+    return {JournalError::Kind::NotThere, "There is no such run."};
+}
+
+}  // namespace
+
+MemoryJournal::Kept* MemoryJournal::find(RunId run)
+{
+    const auto found =
+        std::find_if(m_runs.begin(), m_runs.end(), [&](const Kept& kept) { return kept.stored.id == run; });
+    return found == m_runs.end() ? nullptr : &*found;
+}
+
+Journal::Result<RunId> MemoryJournal::begin(const NewRun& run)
+{
+    const RunId id{static_cast<std::int64_t>(m_runs.size()) + 1};
+    m_runs.push_back({{id, run, {}}, {}});
+    return id;
+}
+
+Journal::Result<std::vector<FactNumber>> MemoryJournal::append(RunId run, std::span<const Fact> facts)
+{
+    Kept* const kept = find(run);
+    if (!kept)
+        return tl::unexpected{notThere()};
+    std::vector<FactNumber> numbers;
+    for (Fact fact : facts) {
+        fact.number = FactNumber{static_cast<std::int64_t>(kept->facts.size()) + 1};
+        numbers.push_back(fact.number);
+        kept->facts.push_back(fact);
+        if (fact.kind == core::run::FactKind::Ended)
+            kept->stored.ended = fact.happened;
+    }
+    return numbers;
+}
+
+Journal::Result<std::vector<Fact>> MemoryJournal::facts(RunId run)
+{
+    if (const Kept* const kept = find(run))
+        return kept->facts;
+    return tl::unexpected{notThere()};
+}
+
+Journal::Result<std::vector<StoredRun>> MemoryJournal::unfinished()
+{
+    std::vector<StoredRun> open;
+    for (const Kept& kept : m_runs)
+        if (!kept.stored.ended)
+            open.push_back(kept.stored);
+    std::stable_sort(open.begin(), open.end(), [](const StoredRun& a, const StoredRun& b) {
+        return a.run.began != b.run.began ? a.run.began > b.run.began : a.id > b.id;
+    });
+    return open;
+}
+
+Journal::Result<StoredRun> MemoryJournal::run(RunId run)
+{
+    if (const Kept* const kept = find(run))
+        return kept->stored;
+    return tl::unexpected{notThere()};
+}
+
+Journal::Result<void> MemoryJournal::eraseServices(RunId run)
+{
+    Kept* const kept = find(run);
+    if (!kept)
+        return tl::unexpected{notThere()};
+    if (!kept->stored.ended)
+        return tl::unexpected{
+            JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
+    kept->stored.run.services.clear();
+    return {};
+}
+
+}  // namespace app::session

@@ -1,0 +1,352 @@
+#include "app/session/session.h"
+
+#include "app/session/time_zones.h"
+#include "core/run/remember.h"
+#include "core/service/service_file.h"
+
+#include <algorithm>
+#include <sstream>
+#include <utility>
+
+namespace app::session {
+
+using core::alarm::Alarm;
+using core::run::Answer;
+using core::run::Refusal;
+using core::service::Service;
+
+namespace {
+
+/// While a run is played fast, the screen need not be newer than this.
+constexpr std::chrono::milliseconds shortestSleep{20};
+
+/// So many moments are gone through before whatever else waits has its turn.
+constexpr int mostMomentsAtOnce = 64;
+
+/// How often a journal that failed is tried again while nobody answers.
+constexpr core::measure::Seconds retryEvery{15};
+
+Session::Parts withDefaults(Session::Parts parts)
+{
+    if (!parts.journal)
+        parts.journal = std::make_unique<MemoryJournal>();
+    if (!parts.clock)
+        parts.clock = std::make_shared<SystemClock>();
+    if (!parts.zones)
+        parts.zones = std::make_shared<QtTimeZones>();
+    return parts;
+}
+
+bool isSameButForTime(const Alarm& a, const Alarm& b)
+{
+    return a.kind == b.kind && a.subject == b.subject && a.task == b.task && a.asks == b.asks
+        && a.insistence == b.insistence;
+}
+
+bool hasEnded(const std::vector<Fact>& facts)
+{
+    return !facts.empty() && facts.back().kind == core::run::FactKind::Ended;
+}
+
+Instant latestMoment(Instant began, const std::vector<Fact>& facts)
+{
+    return facts.empty() ? began : std::max(began, facts.back().recorded);
+}
+
+/// The services of a stored run, or what is wrong with them.
+tl::expected<std::vector<Service>, std::string> servicesOf(const StoredRun& stored,
+                                                           const core::measure::TimeZones& zones)
+{
+    if (stored.run.services.empty())
+        return tl::unexpected{
+            std::string{"The service of this run was erased, so it cannot be taken up again."}};
+    const auto today =
+        std::chrono::local_days{std::chrono::floor<std::chrono::days>(stored.run.began).time_since_epoch()};
+    std::vector<Service> services;
+    for (const std::string& text : stored.run.services) {
+        auto service = core::service::readService(text, {zones, localZone(), today});
+        if (!service)
+            return tl::unexpected{"The service of this run cannot be read any more: "
+                                  + core::service::problemText(service.error().front())};
+        services.push_back(std::move(*service));
+    }
+    return services;
+}
+
+}  // namespace
+
+Session::Session(Parts given, QObject* parent)
+    : QObject{parent}
+{
+    Parts parts = withDefaults(std::move(given));
+    m_journal = std::move(parts.journal);
+    m_clock = std::move(parts.clock);
+    m_zones = std::move(parts.zones);
+    m_manners = parts.manners;
+    m_budget = std::move(parts.budget);
+    m_timer.setSingleShot(true);
+    m_timer.setTimerType(Qt::PreciseTimer);
+    connect(&m_timer, &QTimer::timeout, this, &Session::tick);
+}
+
+Session::~Session()
+{
+    leave();
+}
+
+void Session::useClock(std::shared_ptr<const Clock> clock)
+{
+    m_clock = std::move(clock);
+}
+
+RunId Session::begin(std::vector<Service> services, core::stagger::Preference preference)
+{
+    leave();
+    m_newRun = NewRun{{}, preference, m_clock->now(), m_clock->isSimulated()};
+    for (const Service& service : services) {
+        std::ostringstream text;
+        core::service::writeService(text, service, *m_zones);
+        m_newRun.services.push_back(text.str());
+    }
+    m_keptAs.reset();
+    m_kept = 0;
+    core::run::Setup setup{std::move(services), preference, m_newRun.began, m_budget,
+                           core::run::remembering(core::stagger::plan)};
+    m_facts.clear();
+    keep();
+    enter(m_keptAs.value_or(RunId{0}), std::move(setup));
+    return *m_run;
+}
+
+std::vector<StoredRun> Session::resumable()
+{
+    auto runs = m_journal->unfinished();
+    if (!runs) {
+        warn(runs.error().what);
+        return {};
+    }
+    std::erase_if(*runs, [&](const StoredRun& stored) { return m_run && stored.id == m_keptAs; });
+    return std::move(*runs);
+}
+
+std::optional<std::string> Session::resume(RunId run)
+{
+    auto stored = m_journal->run(run);
+    if (!stored)
+        return stored.error().what;
+    auto services = servicesOf(*stored, *m_zones);
+    if (!services)
+        return services.error();
+    auto facts = m_journal->facts(run);
+    if (!facts)
+        return facts.error().what;
+
+    leave();
+    const Instant latest = latestMoment(stored->run.began, *facts);
+    if (stored->run.simulated)
+        m_clock = std::make_shared<FastClock>(m_clock->speed(), latest);
+    else if (m_clock->now() < latest)
+        warn("The clock of this machine shows an earlier time than when this run was last answered. Put the "
+             "clock right "
+             "and start again, or every time that is shown will be wrong.");
+    m_newRun = stored->run;
+    m_keptAs = run;
+    m_facts = std::move(*facts);
+    m_kept = m_facts.size();
+    enter(run,
+          {std::move(*services), stored->run.preference, stored->run.began, m_budget,
+           core::run::remembering(core::stagger::plan)});
+    return std::nullopt;
+}
+
+void Session::enter(RunId run, core::run::Setup setup)
+{
+    m_run = run;
+    m_setup = std::move(setup);
+    m_sounded.clear();
+    m_alarms.clear();
+    m_lastTry = m_clock->now();
+    moveTo(m_clock->now());
+    schedule();
+}
+
+std::optional<Refusal> Session::answer(const Answer& answer)
+{
+    if (!m_run)
+        return Refusal{"No run is under way."};
+    // An answer given in a slot, while the session is catching up, is for the moment that the slot was told
+    // of.
+    while (!m_moving && catchUp()) { }
+    auto facts = core::run::decide(m_setup, m_facts, answer, m_state.now);
+    if (!facts)
+        return facts.error();
+    for (Fact& fact : *facts) {
+        fact.number = FactNumber{static_cast<std::int64_t>(m_facts.size()) + 1};
+        m_facts.push_back(fact);
+    }
+    keep();
+    moveTo(m_state.now);
+    schedule();
+    return std::nullopt;
+}
+
+std::optional<Refusal> Session::end()
+{
+    Answer over;
+    over.kind = Answer::Kind::End;
+    return answer(over);
+}
+
+void Session::leave()
+{
+    if (!m_run)
+        return;
+    m_timer.stop();
+    // As long as the run is open its last answer can be undone; now that is past.
+    if (m_state.finished && !hasEnded(m_facts))
+        end();
+    keep();
+    if (m_run && notKept() > 0)
+        warn("Leaving this run loses its last " + std::to_string(notKept())
+             + " answers: the journal could not be written.");
+    m_run.reset();
+    m_timer.stop();
+}
+
+/// Offers the journal what it does not have yet. The run itself comes first: facts belong to one.
+void Session::keep()
+{
+    if (!m_keptAs) {
+        const auto run = m_journal->begin(m_newRun);
+        if (!run)
+            return notKeptBecause(run.error());
+        m_keptAs = *run;
+        if (m_run)
+            m_run = m_keptAs;
+    }
+    if (notKept() > 0) {
+        const auto numbers = m_journal->append(*m_keptAs, std::span<const Fact>{m_facts}.subspan(m_kept));
+        if (!numbers)
+            return notKeptBecause(numbers.error());
+        m_kept = m_facts.size();
+    }
+    if (std::exchange(m_failing, false))
+        warn("The journal can be written again, and everything of this run is in it.");
+}
+
+void Session::notKeptBecause(const JournalError& error)
+{
+    m_lastTry = m_state.now;
+    if (!std::exchange(m_failing, true))
+        warn(error.what
+             + " This run goes on, but what is answered now is lost if the program stops. It is written as "
+               "soon as that "
+               "is possible again.");
+}
+
+void Session::tick()
+{
+    catchUp();
+    schedule();
+}
+
+/// Goes on towards the clock's now. Whether it did not get there yet.
+bool Session::catchUp()
+{
+    const Instant now = m_clock->now();
+    for (int moments = 0; moments < mostMomentsAtOnce && m_run && m_state.now < now; ++moments)
+        // In real time what nobody could hear, because the machine slept, is past: only what stands now
+        // counts.
+        moveTo(m_clock->isSimulated() ? nextMoment(now) : now);
+    return m_run && m_state.now < now && !m_state.finished;
+}
+
+/// The next moment at which something may change by itself, at most `limit`.
+Instant Session::nextMoment(Instant limit) const
+{
+    Instant next = limit;
+    const auto consider = [&](Instant moment) {
+        if (moment > m_state.now)
+            next = std::min(next, moment);
+    };
+    if (const auto change = core::alarm::nextChange(m_state, m_manners, m_state.now))
+        consider(*change);
+    for (const core::run::Prompt& prompt : m_state.prompts)
+        consider(prompt.due);
+    if (m_state.plan)
+        for (const core::stagger::PlannedTask& task : m_state.plan->data().tasks) {
+            consider(task.start);
+            consider(task.end);
+        }
+    return next;
+}
+
+void Session::moveTo(Instant moment)
+{
+    const bool outer = std::exchange(m_moving, true);
+    if (m_failing && moment - m_lastTry >= retryEvery)
+        keep();
+    m_state = core::run::stateAt(m_setup, m_facts, moment);
+    auto alarms = core::alarm::alarmsAt(m_state, m_manners, moment);
+    const bool same =
+        std::equal(alarms.begin(), alarms.end(), m_alarms.begin(), m_alarms.end(), isSameButForTime);
+    m_alarms = std::move(alarms);
+    Q_EMIT stateChanged();
+    if (!same)
+        Q_EMIT alarmsChanged();
+    sound();
+    m_moving = outer;
+}
+
+/// Tells of each alarm that begins now or is due for another repeat.
+void Session::sound()
+{
+    std::map<AlarmKey, Sounded> sounded;
+    std::vector<Alarm> heard;
+    for (const Alarm& alarm : m_alarms) {
+        const AlarmKey key{alarm.kind, alarm.subject, alarm.task, alarm.asks};
+        const auto times = alarm.every.count() > 0 ? (m_state.now - alarm.since) / alarm.every : 0;
+        const auto before = m_sounded.find(key);
+        if (before == m_sounded.end() || isDueAgain(alarm, times, before->second)) {
+            heard.push_back(alarm);
+            sounded[key] = {alarm.since, m_state.now, times};
+        } else {
+            sounded[key] = before->second;
+        }
+    }
+    m_sounded = std::move(sounded);
+    for (const Alarm& alarm : heard)
+        // A slot may have answered what the next one is about.
+        if (std::find(m_alarms.begin(), m_alarms.end(), alarm) != m_alarms.end())
+            Q_EMIT alarmSounded(alarm);
+}
+
+/// A plan that is made again may move the moment that a standing alarm counts
+/// from; that alone must not make it sound each second.
+bool Session::isDueAgain(const Alarm& alarm, std::int64_t times, const Sounded& before) const
+{
+    if (alarm.every.count() <= 0)
+        return false;
+    if (alarm.since == before.since)
+        return times > before.times;
+    return m_state.now - before.last >= alarm.every;
+}
+
+void Session::schedule()
+{
+    if (!m_run || m_state.finished)
+        return m_timer.stop();
+    if (m_state.now < m_clock->now())
+        return m_timer.start(0);
+    auto sleep = m_clock->until(m_state.now + core::measure::Seconds{1});
+    if (m_clock->isSimulated())
+        sleep = std::max(sleep, shortestSleep);
+    m_timer.start(sleep);
+}
+
+void Session::warn(const std::string& warning)
+{
+    Q_EMIT warningRaised(QString::fromStdString(warning));
+}
+
+}  // namespace app::session

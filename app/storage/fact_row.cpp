@@ -1,0 +1,139 @@
+#include "app/storage/fact_row.h"
+
+#include <algorithm>
+#include <array>
+#include <sstream>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace app::storage {
+
+using core::run::Fact;
+using core::run::FactKind;
+using core::run::FactNumber;
+using core::run::Verdict;
+
+namespace {
+
+/// What stands in the file. A word is never given another meaning.
+constexpr std::array<std::pair<FactKind, std::string_view>, 7> kindWords{{
+    {FactKind::Started, "started"},
+    {FactKind::Finished, "finished"},
+    {FactKind::Looked, "looked"},
+    {FactKind::Dropped, "dropped"},
+    {FactKind::Undone, "undone"},
+    {FactKind::Moved, "moved"},
+    {FactKind::Ended, "ended"},
+}};
+
+constexpr std::array<std::pair<Verdict, std::string_view>, 3> verdictWords{{
+    {Verdict::Leave, "leave"},
+    {Verdict::Again, "again"},
+    {Verdict::RinseNow, "rinse now"},
+}};
+
+template <typename Words, typename Value>
+std::string wordOf(const Words& words, Value value)
+{
+    const auto found =
+        std::find_if(words.begin(), words.end(), [&](const auto& word) { return word.first == value; });
+    return std::string{found->second};
+}
+
+template <typename Words>
+auto valueOf(const Words& words, const std::string& text) -> std::optional<decltype(words.front().first)>
+{
+    const auto found =
+        std::find_if(words.begin(), words.end(), [&](const auto& word) { return word.second == text; });
+    if (found == words.end())
+        return std::nullopt;
+    return found->first;
+}
+
+std::int64_t secondsOf(core::measure::Instant moment)
+{
+    return moment.time_since_epoch().count();
+}
+
+std::optional<std::int64_t> aboutOf(const Fact& fact)
+{
+    if (!fact.about)
+        return std::nullopt;
+    return static_cast<std::int64_t>(*fact.about);
+}
+
+/// All columns but the seal, parted by a character that stands in none of them.
+std::string sealedText(session::RunId run, const Fact& fact)
+{
+    std::ostringstream text;
+    text << static_cast<std::int64_t>(run) << '\n' << static_cast<std::int64_t>(fact.number) << '\n';
+    text << wordOf(kindWords, fact.kind) << '\n' << core::stagger::taskIdText(fact.task) << '\n';
+    if (const auto about = aboutOf(fact))
+        text << *about;
+    text << '\n' << secondsOf(fact.happened) << '\n' << secondsOf(fact.recorded) << '\n';
+    text << wordOf(verdictWords, fact.verdict) << '\n' << fact.again.count() << '\n';
+    return text.str();
+}
+
+/// FNV-1a, 64 bits, begun with the seal before. Guards against accidents, not against forgery.
+std::int64_t sealFor(std::int64_t before, const std::string& text)
+{
+    std::uint64_t sum = 0xcbf29ce484222325U ^ static_cast<std::uint64_t>(before);
+    for (const char byte : text)
+        sum = (sum ^ static_cast<unsigned char>(byte)) * 0x100000001b3U;
+    return static_cast<std::int64_t>(sum);
+}
+
+std::string insertion()
+{
+    std::string command = "INSERT INTO fact (run, ";
+    command += FactRow::columns;
+    command += ") VALUES (?,?,?,?,?,?,?,?,?,?)";
+    return command;
+}
+
+}  // namespace
+
+FactRow::FactRow(session::RunId run, const Fact& fact, std::int64_t sealBefore)
+    : m_run{run}
+    , m_fact{fact}
+    , m_seal{sealFor(sealBefore, sealedText(run, fact))}
+{
+}
+
+Database::Result<void> FactRow::insert(Database& database) const
+{
+    Statement statement{database, insertion()};
+    statement.bind(1, static_cast<std::int64_t>(m_run))
+        .bind(2, static_cast<std::int64_t>(m_fact.number))
+        .bind(3, wordOf(kindWords, m_fact.kind))
+        .bind(4, core::stagger::taskIdText(m_fact.task))
+        .bind(5, aboutOf(m_fact))
+        .bind(6, secondsOf(m_fact.happened))
+        .bind(7, secondsOf(m_fact.recorded))
+        .bind(8, wordOf(verdictWords, m_fact.verdict))
+        .bind(9, std::int64_t{m_fact.again.count()})
+        .bind(10, m_seal);
+    return statement.finish();
+}
+
+std::optional<Fact> FactRow::read(const Statement& statement)
+{
+    const auto kind = valueOf(kindWords, statement.text(1));
+    const auto verdict = valueOf(verdictWords, statement.text(6));
+    Fact fact;
+    if (!kind || !verdict || !core::stagger::readTaskId(statement.text(2), fact.task))
+        return std::nullopt;
+    fact.number = FactNumber{statement.number(0)};
+    fact.kind = *kind;
+    if (const auto about = statement.numberIfAny(3))
+        fact.about = FactNumber{*about};
+    fact.happened = core::measure::Instant{core::measure::Seconds{statement.number(4)}};
+    fact.recorded = core::measure::Instant{core::measure::Seconds{statement.number(5)}};
+    fact.verdict = *verdict;
+    fact.again = core::measure::Seconds{statement.number(7)};
+    return fact;
+}
+
+}  // namespace app::storage

@@ -1,0 +1,271 @@
+#include "app/storage/sqlite_journal.h"
+
+#include "app/storage/database.h"
+#include "app/storage/fact_row.h"
+#include "app/storage/folder_lock.h"
+#include "app/storage/schema.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+#include <utility>
+
+namespace app::storage {
+
+using core::run::FactKind;
+using core::stagger::Preference;
+using session::Fact;
+using session::FactNumber;
+using session::JournalError;
+using session::NewRun;
+using session::RunId;
+using session::StoredRun;
+
+namespace {
+
+constexpr std::array<std::pair<Preference, std::string_view>, 3> preferenceWords{{
+    {Preference::AsAsked, "as asked"},
+    {Preference::StartLate, "start late"},
+    {Preference::EndEarly, "end early"},
+}};
+
+std::string wordOf(Preference preference)
+{
+    const auto* const found = std::find_if(preferenceWords.begin(), preferenceWords.end(),
+                                           [&](const auto& word) { return word.first == preference; });
+    return std::string{found->second};
+}
+
+Preference preferenceOf(const std::string& text)
+{
+    const auto* const found = std::find_if(preferenceWords.begin(), preferenceWords.end(),
+                                           [&](const auto& word) { return word.second == text; });
+    return found == preferenceWords.end() ? Preference::AsAsked : found->first;
+}
+
+std::int64_t numberOf(RunId run)
+{
+    return static_cast<std::int64_t>(run);
+}
+
+core::measure::Instant instantOf(std::int64_t seconds)
+{
+    return core::measure::Instant{core::measure::Seconds{seconds}};
+}
+
+JournalError notThere(RunId run)
+{
+    return {JournalError::Kind::NotThere, "The journal knows no run " + std::to_string(numberOf(run)) + "."};
+}
+
+JournalError damagedAt(RunId run, std::size_t place)
+{
+    return {JournalError::Kind::Damaged,
+            "Run " + std::to_string(numberOf(run)) + " is damaged in the journal: its record "
+                + std::to_string(place)
+                + " is missing or was changed. It cannot be taken up again; the journal has "
+                  "been left as it is."};
+}
+
+constexpr const char* runColumns = "SELECT id, preference, began, simulated, ended FROM run";
+
+Database::Result<StoredRun> readRun(Database& database, const Statement& row)
+{
+    StoredRun stored;
+    stored.id = RunId{row.number(0)};
+    stored.run.preference = preferenceOf(row.text(1));
+    stored.run.began = instantOf(row.number(2));
+    stored.run.simulated = row.number(3) != 0;
+    if (const auto ended = row.numberIfAny(4))
+        stored.ended = instantOf(*ended);
+
+    Statement service{database, "SELECT file FROM service WHERE run = ? ORDER BY place"};
+    service.bind(1, numberOf(stored.id));
+    auto more = service.step();
+    for (; more && *more; more = service.step())
+        stored.run.services.push_back(service.text(0));
+    if (!more)
+        return tl::unexpected{more.error()};
+    return stored;
+}
+
+Database::Result<void> insertServices(Database& database, RunId run, const std::vector<std::string>& services)
+{
+    for (std::size_t place = 0; place < services.size(); ++place) {
+        Statement statement{database, "INSERT INTO service (run, place, file) VALUES (?, ?, ?)"};
+        statement.bind(1, numberOf(run)).bind(2, static_cast<std::int64_t>(place)).bind(3, services[place]);
+        if (auto done = statement.finish(); !done)
+            return done;
+    }
+    return {};
+}
+
+/// Where the chain of a run's facts stands: how many there are, and the seal of the last.
+struct ChainEnd {
+    std::int64_t count = 0;
+    std::int64_t seal = 0;
+};
+
+Database::Result<ChainEnd> chainEnd(Database& database, RunId run)
+{
+    Statement known{database, "SELECT count(*) FROM run WHERE id = ?"};
+    known.bind(1, numberOf(run));
+    const auto there = known.step();
+    if (!there)
+        return tl::unexpected{there.error()};
+    if (known.number(0) == 0)
+        return tl::unexpected{notThere(run)};
+
+    Statement last{database, "SELECT number, seal FROM fact WHERE run = ? ORDER BY number DESC LIMIT 1"};
+    last.bind(1, numberOf(run));
+    const auto any = last.step();
+    if (!any)
+        return tl::unexpected{any.error()};
+    return *any ? ChainEnd{last.number(0), last.number(1)} : ChainEnd{};
+}
+
+Database::Result<void> markEnded(Database& database, RunId run, core::measure::Instant ended)
+{
+    Statement statement{database, "UPDATE run SET ended = ? WHERE id = ?"};
+    statement.bind(1, std::int64_t{ended.time_since_epoch().count()}).bind(2, numberOf(run));
+    return statement.finish();
+}
+
+Database::Result<std::vector<FactNumber>> insertFacts(Database& database, RunId run,
+                                                      std::span<const Fact> facts)
+{
+    auto end = chainEnd(database, run);
+    if (!end)
+        return tl::unexpected{end.error()};
+    std::vector<FactNumber> numbers;
+    for (Fact fact : facts) {
+        fact.number = FactNumber{++end->count};
+        const FactRow row{run, fact, end->seal};
+        auto done = row.insert(database);
+        if (done && fact.kind == FactKind::Ended)
+            done = markEnded(database, run, fact.happened);
+        if (!done)
+            return tl::unexpected{done.error()};
+        end->seal = row.seal();
+        numbers.push_back(fact.number);
+    }
+    return numbers;
+}
+
+}  // namespace
+
+SqliteJournal::SqliteJournal(std::unique_ptr<FolderLock> lock, std::unique_ptr<Database> database)
+    : m_lock{std::move(lock)}
+    , m_database{std::move(database)}
+{
+}
+
+SqliteJournal::~SqliteJournal() = default;
+
+SqliteJournal::Result<std::unique_ptr<SqliteJournal>> SqliteJournal::open(const std::filesystem::path& folder)
+{
+    auto lock = FolderLock::take(folder);
+    if (!lock)
+        return tl::unexpected{lock.error()};
+    auto database = Database::open(folder / fileName);
+    if (!database)
+        return tl::unexpected{database.error()};
+    if (auto ready = prepareSchema(**database); !ready)
+        return tl::unexpected{ready.error()};
+    return std::unique_ptr<SqliteJournal>{new SqliteJournal{std::move(*lock), std::move(*database)}};
+}
+
+SqliteJournal::Result<RunId> SqliteJournal::begin(const NewRun& run)
+{
+    Transaction transaction{*m_database};
+    if (!transaction.begun())
+        return tl::unexpected{transaction.begun().error()};
+    Statement statement{*m_database, "INSERT INTO run (preference, began, simulated) VALUES (?, ?, ?)"};
+    statement.bind(1, wordOf(run.preference))
+        .bind(2, std::int64_t{run.began.time_since_epoch().count()})
+        .bind(3, std::int64_t{run.simulated});
+    if (auto done = statement.finish(); !done)
+        return tl::unexpected{done.error()};
+    const RunId id{m_database->newestId()};
+    return insertServices(*m_database, id, run.services)
+        .and_then([&] { return transaction.commit(); })
+        .map([&] { return id; });
+}
+
+SqliteJournal::Result<std::vector<FactNumber>> SqliteJournal::append(RunId run, std::span<const Fact> facts)
+{
+    Transaction transaction{*m_database};
+    if (!transaction.begun())
+        return tl::unexpected{transaction.begun().error()};
+    auto numbers = insertFacts(*m_database, run, facts);
+    if (!numbers)
+        return numbers;
+    return transaction.commit().map([&] { return std::move(*numbers); });
+}
+
+SqliteJournal::Result<std::vector<Fact>> SqliteJournal::facts(RunId run)
+{
+    Statement rows{*m_database,
+                   std::string{"SELECT "} + FactRow::columns + " FROM fact WHERE run = ? ORDER BY number"};
+    rows.bind(1, numberOf(run));
+    std::vector<Fact> facts;
+    std::int64_t seal = 0;
+    auto more = rows.step();
+    for (; more && *more; more = rows.step()) {
+        const std::size_t place = facts.size() + 1;
+        const auto fact = FactRow::read(rows);
+        if (!fact || fact->number != FactNumber{static_cast<std::int64_t>(place)}
+            || FactRow(run, *fact, seal).seal() != FactRow::sealOf(rows))
+            return tl::unexpected{damagedAt(run, place)};
+        seal = FactRow::sealOf(rows);
+        facts.push_back(*fact);
+    }
+    if (!more)
+        return tl::unexpected{more.error()};
+    return facts;
+}
+
+SqliteJournal::Result<std::vector<StoredRun>> SqliteJournal::unfinished()
+{
+    Statement rows{*m_database,
+                   std::string{runColumns} + " WHERE ended IS NULL ORDER BY began DESC, id DESC"};
+    std::vector<StoredRun> runs;
+    auto more = rows.step();
+    for (; more && *more; more = rows.step()) {
+        auto stored = readRun(*m_database, rows);
+        if (!stored)
+            return tl::unexpected{stored.error()};
+        runs.push_back(std::move(*stored));
+    }
+    if (!more)
+        return tl::unexpected{more.error()};
+    return runs;
+}
+
+SqliteJournal::Result<StoredRun> SqliteJournal::run(RunId run)
+{
+    Statement rows{*m_database, std::string{runColumns} + " WHERE id = ?"};
+    rows.bind(1, numberOf(run));
+    const auto there = rows.step();
+    if (!there)
+        return tl::unexpected{there.error()};
+    if (!*there)
+        return tl::unexpected{notThere(run)};
+    return readRun(*m_database, rows);
+}
+
+SqliteJournal::Result<void> SqliteJournal::eraseServices(RunId run)
+{
+    const auto stored = this->run(run);
+    if (!stored)
+        return tl::unexpected{stored.error()};
+    if (!stored->ended)
+        return tl::unexpected{
+            JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
+    Statement statement{*m_database, "DELETE FROM service WHERE run = ?"};
+    statement.bind(1, numberOf(run));
+    // The write-ahead file still holds the old text until it is folded in and cut.
+    return statement.finish().and_then([&] { return m_database->run("PRAGMA wal_checkpoint(TRUNCATE)"); });
+}
+
+}  // namespace app::storage
