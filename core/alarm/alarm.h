@@ -22,10 +22,11 @@ enum class Subject { Task, Look, Water };
 struct Alarm {
     Kind kind = Kind::GetReady;
     Subject subject = Subject::Task;
-    stagger::TaskId task;       ///< For limits the zone's `Apply`.
-    Instant since;              ///< When it first sounds.
-    Seconds every{0};           ///< How often it repeats until it is answered; 0 means once.
-    int insistence = 0;         ///< 0 at first, up to `mostInsistence`, louder each time.
+    stagger::TaskId task{};                             ///< For limits the zone's `Apply`.
+    run::Prompt::Asks asks = run::Prompt::Asks::Start;  ///< What is to be answered. Not used by limits.
+    Instant since{};                                    ///< When it first sounds.
+    Seconds every{0};    ///< How often it repeats until it is answered; 0 means once.
+    int insistence = 0;  ///< 0 at first, up to `mostInsistence`, louder each time.
 
     friend bool operator==(const Alarm&, const Alarm&) = default;
 };
@@ -34,18 +35,19 @@ constexpr int mostInsistence = 3;
 
 /// How far ahead, how often, how fast it grows.
 struct Manners {
-    Seconds notice{120};        ///< GetReady sounds that long before a task is due.
+    Seconds notice{120};  ///< GetReady sounds that long before a task is due.
     Seconds repeatDue{20};
     Seconds repeatLimit{10};
-    Seconds limitNotice{120};   ///< LimitNear sounds that long before a limit.
-    Seconds growEvery{40};      ///< Insistence rises by one each.
+    Seconds limitNotice{120};  ///< LimitNear sounds that long before a limit.
+    Seconds growEvery{40};     ///< Insistence rises by one each.
 };
 
 /// All that stand at `now`, most urgent first.
 std::vector<Alarm> alarmsAt(const run::State& state, const Manners& manners, Instant now);
 
 /// When the set or an insistence next changes, or the next repeat sounds: the
-/// caller sleeps until then. Nothing when nothing is to come.
+/// caller sleeps until then, and asks for a new state. Always after `now`.
+/// Nothing when nothing is to come.
 std::optional<Instant> nextChange(const run::State& state, const Manners& manners, Instant now);
 
 }  // namespace core::alarm

@@ -21,13 +21,13 @@ using stagger::TaskId;
 enum class FactNumber : std::int64_t {};
 
 enum class FactKind {
-    Started,     ///< `task` began at `happened`.
-    Finished,    ///< `task` ended at `happened`. For `Dry`: the hands-on part.
-    Looked,      ///< The look `task` was made at `happened`; `verdict` says what came of it.
-    Dropped,     ///< `task` will not be done.
-    Undone,      ///< The fact `about` never happened.
-    Moved,       ///< The fact `about` happened at `happened`, not when it says.
-    Ended,       ///< The run is over; nothing sounds any more.
+    Started,   ///< `task` began at `happened`.
+    Finished,  ///< `task` ended at `happened`. For `Dry`: the hands-on part.
+    Looked,    ///< The look `task` was made at `happened`; `verdict` says what came of it.
+    Dropped,   ///< `task` will not be done.
+    Undone,    ///< The fact `about` never happened.
+    Moved,     ///< The fact `about` happened at `happened`, not when it says.
+    Ended,     ///< The run is over; nothing sounds any more.
 };
 
 /// What came of a look.
@@ -40,10 +40,10 @@ enum class Verdict {
 struct Fact {
     FactNumber number{0};  ///< 0 until the journal has given it one.
     FactKind kind = FactKind::Started;
-    TaskId task;                       ///< Not used by Undone, Moved, Ended.
-    std::optional<FactNumber> about;   ///< For Undone and Moved.
-    Instant happened;
-    Instant recorded;
+    TaskId task{};                      ///< Not used by Undone, Moved, Ended.
+    std::optional<FactNumber> about{};  ///< For Undone and Moved.
+    Instant happened{};
+    Instant recorded{};
     Verdict verdict = Verdict::Leave;  ///< For Looked.
     Seconds again{0};                  ///< For Looked with Again.
 

@@ -5,6 +5,7 @@
 
 #include <tl/expected.hpp>
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -16,7 +17,7 @@
 namespace core::run {
 
 enum class Stage {
-    Waiting,     ///< Nothing applied yet.
+    Waiting,  ///< Nothing applied yet.
     Applying,
     Developing,
     Rinsing,
@@ -30,18 +31,28 @@ struct Lane {
     std::size_t coat = 0;
     std::size_t zone = 0;
     Stage stage = Stage::Waiting;
-    Instant firstContact;                ///< What happened, else what is planned.
-    Instant applicationEnd;
-    Instant clockStart;
-    Instant water;
-    Seconds development{0};              ///< By now; 0 while the clock has not started.
-    Instant leastAt;                     ///< When the window's three marks are reached.
-    Instant targetAt;
-    Instant mostAt;                      ///< The tighter of most and the first strand's limit.
-    std::optional<Instant> nextLook;
-    std::optional<TaskId> nextLookTask;
+    Instant firstContact{};  ///< What happened, else what is planned.
+    Instant applicationEnd{};
+    Instant clockStart{};
+    Instant water{};
+    Seconds development{0};  ///< By now; 0 while the clock has not started.
+    Instant leastAt{};       ///< When the window's three marks are reached.
+    Instant targetAt{};
+    Instant mostAt{};  ///< The tighter of most and the first strand's limit.
+    std::optional<Instant> nextLook{};
+    std::optional<TaskId> nextLookTask{};
 
     friend bool operator==(const Lane&, const Lane&) = default;
+};
+
+/// A look that somebody asked for with "look again in a while", beside those of
+/// the service. Its answer goes to the same look once more. What was said last
+/// about a zone counts: a later look at it takes the place of this one.
+struct ExtraLook {
+    TaskId look{};  ///< The look that was answered with `Again`.
+    Instant due{};
+
+    friend bool operator==(const ExtraLook&, const ExtraLook&) = default;
 };
 
 /// One thing somebody has to do. The first of the list is the one to do now.
@@ -52,47 +63,82 @@ struct Prompt {
         Look,    ///< Make this look and say what came of it.
     };
     Asks asks = Asks::Start;
-    TaskId task;
-    Instant due;
-    std::optional<std::size_t> hands;  ///< Who, a place in the crew.
+    TaskId task{};
+    /// When it was to be done as first asked for. It stands while it is overdue, though
+    /// the plan moves on, so that insistence grows and "3 min late" is the truth.
+    Instant due{};
+    std::optional<std::size_t> hands{};  ///< Who, a place in the crew.
+    /// From then on it is late in earnest: `due`, but for an application that runs its slowest end.
+    Instant pressing{};
+    /// What runs and must end first; until then nobody can do it, and it makes no sound.
+    std::optional<TaskId> waitsFor{};
 
     friend bool operator==(const Prompt&, const Prompt&) = default;
 };
 
 /// A limit that is near or passed, for a zone that is still developing.
 struct LimitWatch {
-    TaskId zone;  ///< The `Apply` of the zone.
-    Instant at;   ///< When the limit is reached.
-    std::string what;
+    TaskId zone{};                      ///< The `Apply` of the zone.
+    Instant at{};                       ///< When the limit is reached.
+    std::string what{};                 ///< "Ends: at most 45 min development"
+    std::optional<Instant> expected{};  ///< When water is to reach it, as first asked for, if that is known.
 
     friend bool operator==(const LimitWatch&, const LimitWatch&) = default;
 };
 
+/// What differs between two plans for one task that is still open.
+struct Change {
+    TaskId task{};
+    std::optional<Instant> from{};  ///< Its start before; absent where it was not planned.
+    std::optional<Instant> to{};    ///< Its start now; absent where it is no longer planned.
+
+    /// By what a wall clock shows without seconds, in the zones of the world today.
+    [[nodiscard]] bool stays() const;
+    friend bool operator==(const Change&, const Change&) = default;
+};
+
+/// A sentence: "Apply Ends at 14:36 instead of 14:31." The task must be one of
+/// `services`, and `zones` must know the time zone of its service.
+std::string changeText(const std::vector<service::Service>& services, const Change& change,
+                       const measure::TimeZones& zones);
+
+/// Makes plans: `stagger::plan`, or a stand-in with the same promises.
+using Planner = std::function<tl::expected<stagger::Plan, stagger::NoPlan>(const stagger::Question&,
+                                                                           const stagger::Budget&)>;
+
 /// What is run: the service as it was when it started. The planner is handed
 /// in so that a run can be followed with a stand-in, and stopped in time.
 struct Setup {
-    std::vector<service::Service> services;
+    std::vector<service::Service> services{};
     stagger::Preference preference = stagger::Preference::AsAsked;
-    Instant began;  ///< When the run was begun; the first plan is made for this moment.
-    stagger::Budget budget;
+    Instant began{};  ///< When the run was begun; the first plan is made for this moment.
+    stagger::Budget budget{};
+    Planner planner = stagger::plan;  ///< `remembering` (core/run/remember.h) spares planning the same again.
 };
 
 struct State {
-    Instant now;
-    stagger::Progress progress;
-    std::optional<stagger::Plan> plan;        ///< For what is still open; absent when even breaking limits fits nothing.
-    std::optional<stagger::NoPlan> reason;    ///< Why all limits can no longer hold.
-    std::vector<Lane> lanes;                  ///< In the order of the service; coats not begun included.
-    std::vector<Prompt> prompts;              ///< Most pressing first: due ones by due, then coming ones.
-    std::vector<LimitWatch> limits;           ///< Of zones that develop, nearest first.
-    std::vector<std::string> changes;         ///< What the last fact changed in the plan, a sentence each.
-    bool finished = false;                    ///< Every task is done or dropped, or the run was ended.
+    Instant now{};
+    stagger::Progress progress{};
+    std::optional<stagger::Plan> plan{};      ///< Absent when nothing fits, even with limits broken.
+    std::optional<stagger::NoPlan> reason{};  ///< Why all limits can no longer hold.
+    std::vector<Lane> lanes{};                ///< In the order of the service; coats not begun included.
+    std::vector<Prompt> prompts{};  ///< Most pressing first: due ones by due, then coming and waiting ones.
+    std::vector<LimitWatch> limits{};     ///< Of zones that develop, nearest first.
+    std::vector<ExtraLook> extraLooks{};  ///< Asked for and still to be made, in the order of the service.
+    /// What the last fact, and the time that has gone by since, changed in the plan. Empty where
+    /// no start moved by the clock's minutes; else water that stays is named too.
+    std::vector<Change> changes{};
+    bool finished = false;  ///< Every task is done or dropped, or the run was ended.
 
     friend bool operator==(const State&, const State&) = default;
 };
 
 /// The fold. `facts` in the order of recording. Facts that contradict each other
 /// are taken as they are; nothing throws.
+///
+/// The plan is the one made for the moment the last fact was recorded at. Once a
+/// start of it is overdue by 30 s, it is the one made for the last whole 30 s
+/// since then, so that a plan never lies in the past and moves only now and then.
 State stateAt(const Setup& setup, std::span<const Fact> facts, Instant now);
 
 /// What facts amount to, before any planning: undone ones gone, moved ones moved.
@@ -105,22 +151,23 @@ struct Answer {
         Finish,
         Leave,
         LookAgain,
-        RinseZoneNow,   ///< `task` is the zone's Apply, or its Look.
+        RinseZoneNow,  ///< `task` is the zone's Apply, or its Look.
         Drop,
-        UndoLast,
-        MoveLast,       ///< The last answer really happened `ago` before now.
+        UndoLast,  ///< The last answer that stands; all its facts.
+        MoveLast,  ///< The last answer really happened `ago` before now.
         End,
     };
     Kind kind = Kind::Start;
-    TaskId task;
-    Seconds ago{0};       ///< It happened that long before now.
-    Seconds again{0};     ///< For LookAgain.
-    std::optional<FactNumber> about;  ///< For UndoLast and MoveLast: another than the last.
+    TaskId task{};
+    Seconds ago{0};    ///< It happened that long before now.
+    Seconds again{0};  ///< For LookAgain.
+    std::optional<FactNumber>
+        about;  ///< For UndoLast and MoveLast: another than the last. Undoing an undo redoes.
 };
 
 /// Why an answer was not taken, in a sentence.
 struct Refusal {
-    std::string what;
+    std::string what{};
 };
 
 /// Turns an answer into the facts to append (numbers still 0), or says why not:

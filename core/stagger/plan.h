@@ -93,6 +93,7 @@ public:
 
 private:
     friend class PlanBuilder;
+    friend class PlanForTests;
     explicit Plan(PlanData data)
         : m_data{std::move(data)}
     {
@@ -104,6 +105,8 @@ private:
 struct Demand {
     std::optional<TaskId> task;  ///< The zone, group or task it belongs to, where it has one.
     std::string what;            ///< "Root: at most 31 min development"
+
+    friend bool operator==(const Demand&, const Demand&) = default;
 };
 
 /// Why nothing fits.
@@ -112,6 +115,8 @@ struct NoPlan {
     bool minimal = false;         ///< Dropping any one of them makes the rest fit.
     bool stopped = false;         ///< Not known whether anything fits: the search was stopped.
     std::string text;             ///< One or two sentences in the trade's words.
+
+    friend bool operator==(const NoPlan&, const NoPlan&) = default;
 };
 
 /// What counts as waste.

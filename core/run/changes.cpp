@@ -1,0 +1,84 @@
+#include "core/run/changes.h"
+
+#include <algorithm>
+
+namespace core::run {
+namespace {
+
+using stagger::TaskId;
+using stagger::TaskKind;
+
+std::optional<Instant> openStart(const stagger::Plan& plan, const TaskId& id)
+{
+    const auto* task = plan.find(id);
+    if (!task || task->state != stagger::TaskState::Open)
+        return {};
+    return task->start;
+}
+
+bool isWater(const TaskId& id)
+{
+    return id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone;
+}
+
+/// Those that moved, came or went; and the water that stays where something else did not.
+std::vector<Change> worthSaying(const std::vector<Change>& all)
+{
+    std::vector<Change> said;
+    const bool anyMoved = std::ranges::any_of(all, [](const Change& change) { return !change.stays(); });
+    std::ranges::copy_if(all, std::back_inserter(said), [&](const Change& change) {
+        return anyMoved && (!change.stays() || isWater(change.task));
+    });
+    return said;
+}
+
+std::string clockTime(const service::Service& service, Instant moment, const measure::TimeZones& zones)
+{
+    return measure::clockText(zones.localAt(moment, service.timeZone));
+}
+
+}  // namespace
+
+bool Change::stays() const
+{
+    if (!from || !to)
+        return from == to;
+    using std::chrono::minutes;
+    return std::chrono::floor<minutes>(*from) == std::chrono::floor<minutes>(*to);
+}
+
+std::vector<Change> changesBetween(const stagger::Plan& before, const stagger::Plan& after,
+                                   const stagger::Progress& progress)
+{
+    std::vector<TaskId> tasks;
+    for (const stagger::Plan* plan : {&after, &before}) {
+        for (const stagger::PlannedTask& task : (*plan)->tasks)
+            tasks.push_back(task.id);
+    }
+    std::vector<Change> all;
+    for (const TaskId& id : tasks) {
+        const bool known = std::ranges::find(all, id, &Change::task) != all.end();
+        const Change change{.task = id, .from = openStart(before, id), .to = openStart(after, id)};
+        const bool isOpen = (change.from || change.to) && !progress.find(id);
+        if (isOpen && !known && id.kind != TaskKind::Look)
+            all.push_back(change);
+    }
+    return worthSaying(all);
+}
+
+std::string changeText(const std::vector<service::Service>& services, const Change& change,
+                       const measure::TimeZones& zones)
+{
+    const service::Service& service = services.at(change.task.service);
+    const std::string name = stagger::taskName(service, change.task);
+    if (!change.to)
+        return name + " is no longer planned.";
+    const std::string to = clockTime(service, *change.to, zones);
+    if (!change.from)
+        return name + " is planned at " + to + ".";
+    if (change.stays())
+        return name + " stays at " + to + ".";
+    return name + " at " + to + " instead of " + clockTime(service, *change.from, zones) + ".";
+}
+
+}  // namespace core::run

@@ -1,0 +1,12 @@
+#pragma once
+
+#include "core/run/run.h"
+
+namespace core::run {
+
+/// What `after` does differently from `before` for the tasks that are still open, in order
+/// of time. Looks are left out: they follow their zone's clock.
+std::vector<Change> changesBetween(const stagger::Plan& before, const stagger::Plan& after,
+                                   const stagger::Progress& progress);
+
+}  // namespace core::run

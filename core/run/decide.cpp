@@ -1,0 +1,72 @@
+#include "core/run/standing.h"
+#include "core/run/telling.h"
+#include "core/run/zone_record.h"
+
+#include <algorithm>
+
+namespace core::run {
+namespace {
+
+constexpr Seconds longestAgo = std::chrono::hours{24};
+
+bool corrects(const Answer& answer)
+{
+    return answer.kind == Answer::Kind::UndoLast || answer.kind == Answer::Kind::MoveLast;
+}
+
+bool hasEnded(std::span<const Fact> facts)
+{
+    const std::vector<Fact> standing = standingFacts(facts);
+    return std::ranges::find(standing, FactKind::Ended, &Fact::kind) != standing.end();
+}
+
+Told tell(const Telling& telling)
+{
+    switch (telling.answer.kind) {
+    case Answer::Kind::Start:
+    case Answer::Kind::Finish:
+    case Answer::Kind::Drop: return tellTask(telling);
+    case Answer::Kind::Leave:
+    case Answer::Kind::LookAgain:
+    case Answer::Kind::RinseZoneNow: return tellLook(telling);
+    case Answer::Kind::UndoLast:
+    case Answer::Kind::MoveLast: return tellCorrection(telling);
+    case Answer::Kind::End: return std::vector{telling.fact(FactKind::Ended, {})};
+    }
+    return refuse("This is no answer that a run knows.");
+}
+
+}  // namespace
+
+Fact Telling::fact(FactKind kind, const TaskId& task) const
+{
+    return {.kind = kind, .task = task, .about = {}, .happened = happened(), .recorded = now};
+}
+
+std::string Telling::nameOf(const TaskId& task) const
+{
+    return stagger::taskName(setup.services.at(task.service), task);
+}
+
+Told refuse(const std::string& what)
+{
+    return tl::unexpected{Refusal{what}};
+}
+
+tl::expected<std::vector<Fact>, Refusal> decide(const Setup& setup, std::span<const Fact> facts,
+                                                const Answer& answer, Instant now)
+{
+    if (answer.ago < Seconds{0})
+        return refuse("That time is still to come. Answer when it has happened.");
+    if (answer.ago > longestAgo)
+        return refuse("That is more than a day ago. Give a time within the last 24 hours.");
+    const bool namesTask = !corrects(answer) && answer.kind != Answer::Kind::End;
+    if (namesTask && !exists(setup.services, answer.task))
+        return refuse("There is no such task in this service. Choose one from the list.");
+    if (hasEnded(facts) && !corrects(answer))
+        return refuse("This run was ended. Undo that to go on with it.");
+    return tell(
+        {.setup = setup, .facts = facts, .progress = progressOf(setup, facts), .answer = answer, .now = now});
+}
+
+}  // namespace core::run

@@ -1,0 +1,141 @@
+#include "core/run/planning.h"
+
+#include "core/run/waiting.h"
+#include "core/run/zone_record.h"
+
+#include <algorithm>
+
+namespace core::run {
+namespace {
+
+/// A start that is overdue by that long is planned again, and again after as long.
+constexpr Seconds planAgainAfter{30};
+
+/// How many plans back the beginning of being due is looked for. Insistence has
+/// long reached its most by then, and a call must not plan without end.
+constexpr std::size_t mostLooksBack = 20;
+
+Planning planFor(const Setup& setup, std::span<const Fact> facts, Instant moment)
+{
+    Planning planning{.madeFor = moment, .progress = progressOf(setup, facts)};
+    stagger::Question question{.services = setup.services,
+                               .progress = planning.progress,
+                               .now = moment,
+                               .preference = setup.preference};
+    auto answer = setup.planner(question, setup.budget);
+    if (!answer) {
+        planning.reason = std::move(answer.error());
+        question.mayBreakLimits = true;
+        answer = setup.planner(question, setup.budget);
+    }
+    if (answer)
+        planning.plan = std::move(*answer);
+    return planning;
+}
+
+/// The start of `id` where it is planned, still open and not waiting for something that runs.
+std::optional<Instant> startOf(const Setup& setup, const Planning& planning, const TaskId& id)
+{
+    const auto* task = planning.plan ? planning.plan->find(id) : nullptr;
+    if (!task || task->state != stagger::TaskState::Open || planning.progress.find(id))
+        return {};
+    if (whatItWaitsFor(setup.services, planning.progress, &*planning.plan, id))
+        return {};
+    return task->start;
+}
+
+}  // namespace
+
+PlanHistory::PlanHistory(const Setup& setup, std::span<const Fact> facts)
+    : m_setup{setup}
+    , m_facts{facts}
+{
+}
+
+/// Never back in time, though a computer's clock was put back between two facts.
+Instant PlanHistory::momentOf(std::size_t count) const
+{
+    Instant moment = m_setup.began;
+    for (const Fact& fact : m_facts.first(count))
+        moment = std::max(moment, fact.recorded);
+    return moment;
+}
+
+const Planning& PlanHistory::at(std::size_t count, Instant moment)
+{
+    const auto known = m_known.find({count, moment});
+    if (known != m_known.end())
+        return known->second;
+    const auto [made, added] =
+        m_known.emplace(std::pair{count, moment}, planFor(m_setup, m_facts.first(count), moment));
+    return made->second;
+}
+
+const Planning& PlanHistory::afterFacts(std::size_t count)
+{
+    return at(count, momentOf(count));
+}
+
+bool PlanHistory::isOverdue(const Planning& planning, Instant now) const
+{
+    if (!planning.plan)
+        return false;
+    return std::ranges::any_of((*planning.plan)->tasks, [&](const stagger::PlannedTask& task) {
+        return task.state == stagger::TaskState::Open && task.start + planAgainAfter <= now
+            && !isPointless(m_setup.services, planning.progress, task.id);
+    });
+}
+
+const Planning& PlanHistory::inForce(Instant now)
+{
+    const Planning& first = afterFacts(m_facts.size());
+    if (!isOverdue(first, now))
+        return first;
+    const Seconds gone = now - first.madeFor;
+    return at(m_facts.size(), first.madeFor + gone / planAgainAfter * planAgainAfter);
+}
+
+/// Since when `id` has been due in the plans that were in force with so many facts, up to `until`.
+std::optional<Instant> PlanHistory::dueWithin(std::size_t count, const TaskId& id, Instant until)
+{
+    const auto start = startOf(m_setup, afterFacts(count), id);
+    return start && *start <= until ? start : std::nullopt;
+}
+
+/// Since when `id` has been due in the plans that were made again while nothing was answered.
+Instant PlanHistory::dueSinceLastFact(const TaskId& id, Instant now)
+{
+    if (const auto start = dueWithin(m_facts.size(), id, now))
+        return *start;
+    Instant moment = inForce(now).madeFor;
+    Instant due = inForce(now).plan->find(id)->start;
+    for (std::size_t back = 0; back < mostLooksBack; ++back) {
+        moment -= planAgainAfter;
+        if (moment <= momentOf(m_facts.size()))
+            break;
+        const auto start = startOf(m_setup, at(m_facts.size(), moment), id);
+        if (!start || *start > moment + planAgainAfter)
+            break;
+        due = std::min(due, *start);
+    }
+    return due;
+}
+
+Instant PlanHistory::firstDue(const TaskId& id, Instant now)
+{
+    const Planning& current = inForce(now);
+    Instant due = current.plan->find(id)->start;
+    if (due > now || !startOf(m_setup, current, id))
+        return due;
+    due = std::min(due, dueSinceLastFact(id, now));
+    // Plans made before the last answers, which were about something else.
+    for (std::size_t count = m_facts.size(); count > 0 && m_facts.size() - count < mostLooksBack; --count) {
+        const auto start = dueWithin(count - 1, id, momentOf(count));
+        if (!start)
+            break;
+        due = std::min(due, *start);
+    }
+    return due;
+}
+
+}  // namespace core::run

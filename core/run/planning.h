@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/run/run.h"
+
+#include <map>
+
+/// Which plan is in force when, and since when a task has been due.
+namespace core::run {
+
+struct Planning {
+    Instant madeFor{};
+    stagger::Progress progress{};
+    std::optional<stagger::Plan> plan{};
+    std::optional<stagger::NoPlan> reason{};
+};
+
+/// The plans of a run, each asked for at most once. Keeps references: for the
+/// length of one call of `stateAt`.
+class PlanHistory {
+public:
+    PlanHistory(const Setup& setup, std::span<const Fact> facts);
+
+    /// What was planned as the first `count` facts were known and no later.
+    const Planning& afterFacts(std::size_t count);
+
+    /// What is planned at `now`, all facts being known.
+    const Planning& inForce(Instant now);
+
+    /// The start of `id` in the plan in force, or, where that is not after `now`, the
+    /// moment since which it has been due without a break. `id` must be open in that plan.
+    Instant firstDue(const TaskId& id, Instant now);
+
+private:
+    const Planning& at(std::size_t count, Instant moment);
+    [[nodiscard]] Instant momentOf(std::size_t count) const;
+    std::optional<Instant> dueWithin(std::size_t count, const TaskId& id, Instant until);
+    Instant dueSinceLastFact(const TaskId& id, Instant now);
+    [[nodiscard]] bool isOverdue(const Planning& planning, Instant now) const;
+
+    const Setup& m_setup;
+    std::span<const Fact> m_facts;
+    std::map<std::pair<std::size_t, Instant>, Planning> m_known;
+};
+
+}  // namespace core::run

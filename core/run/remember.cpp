@@ -1,0 +1,49 @@
+#include "core/run/remember.h"
+
+#include <algorithm>
+#include <deque>
+#include <memory>
+
+namespace core::run {
+namespace {
+
+struct Remembered {
+    stagger::Question question;
+    tl::expected<stagger::Plan, stagger::NoPlan> answer;
+};
+
+/// What differs most often is compared first; the services are the same all through a run.
+bool isSame(const stagger::Question& one, const stagger::Question& other)
+{
+    return one.now == other.now && one.mayBreakLimits == other.mayBreakLimits
+        && one.progress == other.progress && one.preference == other.preference
+        && one.services == other.services;
+}
+
+bool isFinal(const tl::expected<stagger::Plan, stagger::NoPlan>& answer)
+{
+    return answer ? (*answer)->proved : !answer.error().stopped;
+}
+
+}  // namespace
+
+Planner remembering(Planner planner, std::size_t most)
+{
+    const auto memory = std::make_shared<std::deque<Remembered>>();
+    return [planner = std::move(planner), most, memory](const stagger::Question& question,
+                                                        const stagger::Budget& budget) {
+        const auto known = std::ranges::find_if(
+            *memory, [&](const Remembered& each) { return isSame(each.question, question); });
+        if (known != memory->end())
+            return known->answer;
+        auto answer = planner(question, budget);
+        if (isFinal(answer)) {
+            memory->push_front({question, answer});
+            if (memory->size() > most)
+                memory->pop_back();
+        }
+        return answer;
+    };
+}
+
+}  // namespace core::run

@@ -1,0 +1,12 @@
+#pragma once
+
+#include "core/run/run.h"
+
+namespace core::run {
+
+/// `planner` with a memory of its last `most` answers. `stateAt` asks the same
+/// questions again every second; planning is pure, so an answer that was given
+/// once is the answer. What a stopped search said is not kept. For one thread.
+Planner remembering(Planner planner, std::size_t most = 256);
+
+}  // namespace core::run

@@ -1,0 +1,105 @@
+#include "core/run/extra_looks.h"
+#include "core/run/telling.h"
+#include "core/run/zone_record.h"
+
+#include <algorithm>
+
+namespace core::run {
+namespace {
+
+constexpr Seconds longestWait = std::chrono::hours{24};
+
+bool isAskedForAgain(const Telling& telling, const TaskId& look)
+{
+    const std::vector<ExtraLook> extra = extraLooksOf(telling.setup, telling.facts);
+    return std::ranges::find(extra, look, &ExtraLook::look) != extra.end();
+}
+
+/// Why nobody can have looked at, or begun to rinse, the zone at that time; or nothing.
+std::optional<std::string> whyNotOn(const Telling& telling, const TaskId& apply)
+{
+    const std::string zone = zoneOf(telling.setup.services, apply).name;
+    const ZoneRecord record = zoneRecord(telling.setup.services, telling.progress, apply);
+    if (!record.firstContact)
+        return zone + " has not been applied yet.";
+    if (record.rinsed)
+        return zone + " has been rinsed already.";
+    if (telling.happened() < *record.firstContact)
+        return "That is before " + zone + " was applied. Give a later time.";
+    return {};
+}
+
+std::optional<std::string> whyNoLook(const Telling& telling)
+{
+    const TaskId& id = telling.answer.task;
+    if (id.kind != TaskKind::Look)
+        return "That is no look. Choose the look that was made.";
+    if (auto why = whyNotOn(telling, applyOf(id)))
+        return why;
+    const auto* made = telling.progress.find(id);
+    if (made && made->end && !isAskedForAgain(telling, id))
+        return "'" + telling.nameOf(id) + "' was answered already. To put that right, undo it.";
+    return {};
+}
+
+Told tellLooked(const Telling& telling)
+{
+    if (auto why = whyNoLook(telling))
+        return refuse(*why);
+    Fact fact = telling.fact(FactKind::Looked, telling.answer.task);
+    if (telling.answer.kind == Answer::Kind::LookAgain) {
+        if (telling.answer.again <= Seconds{0} || telling.answer.again > longestWait)
+            return refuse("Say in how many minutes to look again.");
+        fact.verdict = Verdict::Again;
+        fact.again = telling.answer.again;
+    }
+    return std::vector{fact};
+}
+
+/// Whether it may be rinsed alone is shown where it is offered; what somebody did is taken.
+std::optional<std::string> whyNoRinse(const Telling& telling, const TaskId& apply)
+{
+    const std::string zone = zoneOf(telling.setup.services, apply).name;
+    const ZoneRecord record = zoneRecord(telling.setup.services, telling.progress, apply);
+    if (auto why = whyNotOn(telling, apply))
+        return why;
+    if (record.water)
+        return zone + " is being rinsed already.";
+    if (!record.applicationEnd)
+        return zone + " is still being applied. Say first that it has ended.";
+    if (telling.happened() < *record.applicationEnd)
+        return "At that time " + zone + " was still being applied. Give a later time.";
+    return {};
+}
+
+Told tellRinseNow(const Telling& telling)
+{
+    const TaskId& id = telling.answer.task;
+    const bool ofZone =
+        id.kind == TaskKind::Apply || id.kind == TaskKind::Look || id.kind == TaskKind::RinseAlone;
+    if (!ofZone)
+        return refuse("Choose the zone to rinse.");
+    const TaskId apply = applyOf(id);
+    if (auto why = whyNoRinse(telling, apply))
+        return refuse(*why);
+    std::vector<Fact> facts;
+    if (id.kind == TaskKind::Look && !whyNoLook(telling)) {
+        facts.push_back(telling.fact(FactKind::Looked, id));
+        facts.back().verdict = Verdict::RinseNow;
+    }
+    TaskId alone = apply;
+    alone.kind = TaskKind::RinseAlone;
+    facts.push_back(telling.fact(FactKind::Started, alone));
+    return facts;
+}
+
+}  // namespace
+
+Told tellLook(const Telling& telling)
+{
+    if (telling.answer.kind == Answer::Kind::RinseZoneNow)
+        return tellRinseNow(telling);
+    return tellLooked(telling);
+}
+
+}  // namespace core::run
