@@ -28,6 +28,9 @@ std::int16_t toSixteenBits(float sample)
     return static_cast<std::int16_t>(std::lround(std::clamp(sample, -1.0F, 1.0F) * fullScale));
 }
 
-float fromSixteenBits(std::int16_t sample) { return static_cast<float>(sample) / fullScale; }
+float fromSixteenBits(std::int16_t sample)
+{
+    return static_cast<float>(sample) / fullScale;
+}
 
 }  // namespace app::sound

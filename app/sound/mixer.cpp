@@ -26,7 +26,10 @@ void Mixer::clear()
     }
 }
 
-void Mixer::setVolume(float volume) { m_volume = std::isnan(volume) ? 1 : std::clamp(volume, 0.0F, 1.0F); }
+void Mixer::setVolume(float volume)
+{
+    m_volume = std::isnan(volume) ? 1 : std::clamp(volume, 0.0F, 1.0F);
+}
 
 std::vector<std::uint64_t> Mixer::mixInto(std::span<float> out)
 {

@@ -19,6 +19,9 @@ public:
     /// The tickets of what was ended don't come back.
     void clear();
 
+    /// Ends everything at once, for when nobody listens.
+    void forget() { m_voices.clear(); }
+
     /// 0 is silent, 1 as the patterns were made; anything outside is brought inside.
     void setVolume(float volume);
 

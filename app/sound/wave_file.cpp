@@ -52,7 +52,10 @@ QByteArray headerFor(std::int64_t frames)
     return header;
 }
 
-std::string textOf(const QString& text) { return text.toStdString(); }
+std::string textOf(const QString& text)
+{
+    return text.toStdString();
+}
 
 }  // namespace
 
