@@ -1,0 +1,135 @@
+#pragma once
+
+#include "core/stagger/plan.h"
+#include "core/temporal/problem.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// A question about a service, written as a problem of lags: the translation of
+/// the rules in docs/method.md, one function a rule.
+namespace core::stagger {
+
+using temporal::Lag;
+using temporal::Point;
+using temporal::Price;
+using temporal::Time;
+
+/// A time point and a fixed distance from it. What has happened stands on the origin.
+struct Moment {
+    Point point = temporal::origin;
+    Time offset = 0;
+
+    [[nodiscard]] bool isFixed() const { return point == temporal::origin; }
+    friend Moment operator+(Moment moment, Time later) { return {moment.point, moment.offset + later}; }
+};
+
+/// `later` comes at most `most` after `earlier`.
+constexpr Lag lagBetween(const Moment& earlier, const Moment& later, Time most)
+{
+    return {earlier.point, later.point, most + earlier.offset - later.offset};
+}
+
+/// `earlier` does not come after `later`.
+constexpr Lag inOrder(const Moment& earlier, const Moment& later)
+{
+    return lagBetween(later, earlier, 0);
+}
+
+/// Something that takes a pair of hands.
+struct Busy {
+    TaskId id;
+    Moment start;
+    Time length = 0;
+    std::optional<Lag> due;  ///< For looks that may turn out not to be due: it is made if this holds.
+    TaskState state = TaskState::Open;
+    bool needsBasin = false;
+
+    [[nodiscard]] Moment end() const { return start + length; }
+};
+
+/// What the plan says about a zone, before the times are known.
+struct DraftedZone {
+    TaskId apply;
+    Moment contact;
+    Moment applicationEnd;
+    Moment clockStart;
+    std::optional<Moment> water;  ///< Absent when its rinse was dropped.
+    bool rinsedAlone = false;
+};
+
+/// A demand of the service that a reason can name, with what it costs to break
+/// it where that is allowed.
+struct DraftedDemand {
+    enum class Kind { Limit, Hands, Away, Basins, HeadAtBasin };
+    Kind kind = Kind::Limit;
+    std::optional<TaskId> task;
+    std::string what;
+    std::int64_t breachRate = 0;  ///< Hundredths of harm a minute; 0: it is never broken.
+    std::size_t place = 0;        ///< For Away: hands * 1000 + interval.
+};
+
+/// A limit that may be broken, to be looked at once the times are known.
+struct BreakableLag {
+    std::size_t demand = 0;
+    Moment earlier;
+    Moment later;
+    Time most = 0;
+};
+
+enum class Strictness {
+    Keep,        ///< Every limit holds, prices count.
+    Break,       ///< Limits may be broken at a price above all others.
+    OnlyFits,    ///< Every limit holds, nothing has a price.
+};
+
+/// Which level is worth how much in one `Price`; 0 where a level does not count.
+struct Scale {
+    Price breach = 0;
+    Price deviation = 0;
+    Price waste = 0;
+    Price staleness = 0;
+};
+
+struct Draft {
+    const Question* question = nullptr;
+    Strictness strictness = Strictness::Keep;
+    temporal::Problem problem;
+    Instant zero;                 ///< What the origin of the problem stands for.
+    std::vector<Busy> busy;
+    std::vector<DraftedZone> zones;
+    std::vector<TaskId> looksNotDue;           ///< Known before the search.
+    std::vector<DraftedDemand> demands;
+    std::vector<bool> left;                    ///< Demands left out, by place.
+    std::vector<BreakableLag> breakable;
+    std::vector<BreakableLag> settled;         ///< Limits between things that have happened: kept or not, for good.
+    std::vector<std::pair<TaskId, Moment>> drying;  ///< Open drying: its start.
+    std::vector<std::pair<std::size_t, Moment>> tails;  ///< Service and a moment when something of it is over.
+    Scale scale;
+    std::vector<Time> wasteFrom;   ///< By service: where it counts from, or up to.
+    std::vector<bool> startsLate;  ///< By service: its waste counts from its first start to the promise.
+    std::optional<std::string> impossible;  ///< Set when the question cannot be written down at all.
+
+    [[nodiscard]] bool isLeft(std::size_t demand) const { return demand < left.size() && left[demand]; }
+    [[nodiscard]] Instant instantOf(const Moment& moment, const std::vector<Time>& times) const
+    {
+        return zero + Seconds{times[static_cast<std::size_t>(moment.point)] + moment.offset};
+    }
+};
+
+/// Writes the question down, without the demands in `left`. `question` must outlive the draft.
+Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left = {});
+
+/// Hands and basins: the clauses that answers must keep and `times` does not.
+std::vector<temporal::Clause> brokenByCrew(const Draft& draft, const std::vector<Time>& times);
+
+/// Who does what at `times`, by place in `draft.busy`.
+struct Assignment {
+    std::vector<std::optional<std::size_t>> hands;
+    std::vector<std::optional<std::size_t>> basins;
+    std::vector<std::optional<std::size_t>> madeWhile;  ///< The place of the application.
+};
+Assignment assignCrew(const Draft& draft, const std::vector<Time>& times);
+
+}  // namespace core::stagger

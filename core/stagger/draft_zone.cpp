@@ -1,0 +1,240 @@
+#include "core/stagger/drafter.h"
+
+#include <algorithm>
+
+namespace core::stagger {
+namespace {
+
+using measure::lengthText;
+
+Time secondsOf(Seconds seconds)
+{
+    return static_cast<Time>(seconds.count());
+}
+
+/// Harm a minute of breaking a limit, in hundredths, where facts leave no
+/// choice: past a longest time weighs most, short of a least one less, a look or
+/// a job at the wrong moment least.
+constexpr std::int64_t tooLong = 1000;
+constexpr std::int64_t tooShort = 400;
+constexpr std::int64_t wrongMoment = 50;
+
+std::string looksText(const service::Zone& zone)
+{
+    std::string text = zone.name + ": looks from " + lengthText(zone.looks->first);
+    if (zone.looks->every)
+        text += " every " + lengthText(*zone.looks->every);
+    return text + ", each within " + lengthText(zone.looks->tolerance);
+}
+
+}  // namespace
+
+/// What really happened, or a point of its own.
+void Drafter::writeApplication(const TaskId& apply, CoatDraft& draft)
+{
+    if (m_question.progress.isDropped(apply))
+        return;
+    const service::Zone& zone = zoneOf(apply);
+    DraftedZone drafted{.apply = apply, .contact = {}, .applicationEnd = {}, .clockStart = {}, .water = {}};
+    if (const TaskProgress* progress = m_question.progress.find(apply)) {
+        const Time start = timeOf(progress->start);
+        Time end = 0;
+        if (progress->end) {
+            end = timeOf(*progress->end);
+        } else {
+            // The longer it goes on, the later its usual end can still be.
+            const Seconds elapsed = m_question.now.value_or(progress->start) - progress->start;
+            const Seconds usual = std::clamp(zone.apply.usual, std::max(zone.apply.quickest, elapsed),
+                                             std::max(zone.apply.slowest, elapsed));
+            end = start + secondsOf(usual);
+            addRunning(apply, *progress, end);
+        }
+        drafted.contact = {temporal::origin, start};
+        drafted.applicationEnd = {temporal::origin, end};
+    } else {
+        drafted.contact = {newPoint(), 0};
+        drafted.applicationEnd = drafted.contact + secondsOf(zone.apply.usual);
+        addOpen(apply, drafted.contact, secondsOf(zone.apply.usual));
+        draft.sources.push_back(drafted.contact);
+    }
+    drafted.clockStart
+        = zone.clock == service::ClockStart::FirstContact ? drafted.contact : drafted.applicationEnd;
+    draft.zonePlaces[apply.item] = m_draft.zones.size();
+    m_draft.zones.push_back(drafted);
+}
+
+/// Rule 2, the moment of water: with its group, or alone where somebody chose that.
+void Drafter::writeWater(const TaskId& apply, CoatDraft& draft)
+{
+    TaskId alone = apply;
+    alone.kind = TaskKind::RinseAlone;
+    const TaskProgress* progress = m_question.progress.find(alone);
+    const auto place = draft.zonePlaces[apply.item];
+    const service::Zone& zone = zoneOf(apply);
+    if (progress != nullptr) {
+        const Time start = timeOf(progress->start);
+        const Seconds length = coatOf(apply).groups[zone.group].rinse;
+        const Time end = progress->end ? timeOf(*progress->end) : runningEnd(*progress, length);
+        draft.rinseEnds.push_back({temporal::origin, end});
+        if (!progress->end)
+            addRunning(alone, *progress, end);
+        if (place) {
+            m_draft.zones[*place].water = {temporal::origin, start};
+            m_draft.zones[*place].rinsedAlone = true;
+        }
+        return;
+    }
+    if (!place || !draft.groupStarts[zone.group])
+        return;
+    const Moment group = *draft.groupStarts[zone.group];
+    m_draft.zones[*place].water = group + secondsOf(zone.reach);
+    keep(group, m_draft.zones[*place].applicationEnd, 0);
+}
+
+/// Rule 2, the window, and its price.
+void Drafter::writeWindow(const DraftedZone& drafted)
+{
+    const service::Zone& zone = zoneOf(drafted.apply);
+    const Time target = secondsOf(zone.develop.target);
+    const auto say = [&](const std::string& what, Seconds length) {
+        return named(drafted.apply, zone.name + ": " + what + " " + lengthText(length));
+    };
+    limit(demand(say("development of at least", zone.develop.least), drafted.apply, tooShort), *drafted.water,
+          drafted.clockStart, -secondsOf(zone.develop.least));
+    limit(demand(say("development of at most", zone.develop.most), drafted.apply, tooLong), drafted.clockStart,
+          *drafted.water, secondsOf(zone.develop.most));
+    if (zone.firstStrandMost) {
+        limit(demand(say("first strand, from contact to water, at most", *zone.firstStrandMost), drafted.apply,
+                     tooLong),
+              drafted.contact, *drafted.water, secondsOf(*zone.firstStrandMost));
+    }
+    if (zone.lastStrandLeast) {
+        limit(demand(say("last strand, from the end of application to water, at least", *zone.lastStrandLeast),
+                     drafted.apply, tooShort),
+              *drafted.water, drafted.applicationEnd, -secondsOf(*zone.lastStrandLeast));
+    }
+    stretchCosts(drafted.clockStart, *drafted.water, target, m_draft.scale.deviation * zone.over.hundredths);
+    stretchCosts(*drafted.water, drafted.clockStart, -target, m_draft.scale.deviation * zone.under.hundredths);
+}
+
+/// Rule 3.
+void Drafter::writeLooks(const DraftedZone& drafted)
+{
+    const service::Zone& zone = zoneOf(drafted.apply);
+    if (!zone.looks)
+        return;
+    const std::size_t demanded = demand(named(drafted.apply, looksText(zone)), drafted.apply, wrongMoment);
+    const std::vector<Seconds> moments = zone.looks->moments();
+    TaskId look = drafted.apply;
+    look.kind = TaskKind::Look;
+    for (look.part = 0; look.part < moments.size(); ++look.part)
+        writeLook(drafted, look, secondsOf(moments[look.part]), demanded);
+}
+
+void Drafter::writeLook(const DraftedZone& drafted, const TaskId& look, Time moment, std::size_t demand)
+{
+    const service::Looks& looks = *zoneOf(drafted.apply).looks;
+    if (const TaskProgress* progress = m_question.progress.find(look)) {
+        if (!progress->end)
+            addRunning(look, *progress, runningEnd(*progress, looks.length));
+        return;
+    }
+    if (m_question.progress.isDropped(look) || m_draft.isLeft(demand))
+        return;
+    // The glance at a zone that is still being applied is part of applying it.
+    const Time applying = drafted.applicationEnd.offset - drafted.clockStart.offset;
+    if (moment + secondsOf(looks.tolerance) < applying) {
+        m_draft.looksNotDue.push_back(look);
+        return;
+    }
+    writeOpenLook(drafted, look, moment, demand);
+}
+
+void Drafter::writeOpenLook(const DraftedZone& drafted, const TaskId& look, Time moment, std::size_t demand)
+{
+    const service::Zone& zone = zoneOf(drafted.apply);
+    const Time length = secondsOf(zone.looks->length);
+    const Time tolerance = secondsOf(zone.looks->tolerance);
+    // It is due if the zone is still developing when it would be over.
+    const Lag due = lagBetween(*drafted.water, drafted.clockStart, -(moment + length));
+    const bool settled = due.from == due.to;
+    const bool windowHolds = m_draft.strictness != Strictness::Break;
+    const bool never = settled ? due.most < 0 : windowHolds && moment + length > secondsOf(zone.develop.most);
+    if (never) {
+        m_draft.looksNotDue.push_back(look);
+        return;
+    }
+    const bool certain = settled;
+    const Moment start{newPoint(), 0};
+    const auto bind = [&](const Moment& earlier, const Moment& later, Time most) {
+        if (certain)
+            keep(earlier, later, most);
+        else
+            always({negation(due), lagBetween(earlier, later, most)});
+    };
+    if (m_now)
+        keep(start, {temporal::origin, *m_now}, 0);
+    if (m_draft.strictness == Strictness::Break)
+        m_draft.breakable.push_back({demand, drafted.clockStart, start, moment + tolerance});
+    else
+        bind(drafted.clockStart, start, moment + tolerance);
+    bind(start, drafted.clockStart, -(moment - tolerance));
+    bind(start, drafted.applicationEnd, 0);
+    bind(*drafted.water, start, -length);
+    addOpen(look, start, length, certain ? std::optional<Lag>{} : due);
+}
+
+/// Rule 4.
+void Drafter::writeLateJobs(const DraftedZone& drafted)
+{
+    const service::Zone& zone = zoneOf(drafted.apply);
+    TaskId late = drafted.apply;
+    late.kind = TaskKind::Late;
+    for (late.part = 0; late.part < zone.late.size(); ++late.part) {
+        const service::LateJob& job = zone.late[late.part];
+        const std::size_t demanded
+            = demand(named(drafted.apply, job.name + " " + zone.name + ": " + lengthText(job.before)
+                                              + " before its water, within " + lengthText(job.tolerance)),
+                     late, wrongMoment);
+        if (const TaskProgress* progress = m_question.progress.find(late)) {
+            if (!progress->end)
+                addRunning(late, *progress, runningEnd(*progress, job.length));
+            continue;
+        }
+        // Once water has reached the zone there is nothing left to do it to.
+        if (m_question.progress.isDropped(late) || drafted.water->isFixed() || m_draft.isLeft(demanded))
+            continue;
+        const Moment start{newPoint(), 0};
+        if (m_now)
+            keep(start, {temporal::origin, *m_now}, 0);
+        limit(demanded, *drafted.water, start, -secondsOf(job.before - job.tolerance));
+        limit(demanded, start, *drafted.water, secondsOf(job.before + job.tolerance));
+        keep(start, drafted.applicationEnd, 0);
+        keep(*drafted.water, start, -secondsOf(job.length));
+        addOpen(late, start, secondsOf(job.length));
+    }
+}
+
+/// Rule 5.
+void Drafter::writeAfter(const DraftedZone& drafted, const CoatDraft& draft)
+{
+    const service::Zone& zone = zoneOf(drafted.apply);
+    for (const service::After& after : zone.after) {
+        const auto place = draft.zonePlaces[after.zone];
+        if (!place || drafted.contact.isFixed())
+            continue;
+        const Moment before = m_draft.zones[*place].applicationEnd;
+        const std::string& beforeName = coatOf(drafted.apply).zones[after.zone].name;
+        const std::size_t order
+            = demand(named(drafted.apply, zone.name + " goes on after " + beforeName), drafted.apply, 0);
+        limit(order, drafted.contact, before, 0);
+        if (!after.longestGap)
+            continue;
+        const std::size_t gap = demand(named(drafted.apply, zone.name + " goes on within "
+                                                               + lengthText(*after.longestGap) + " of " + beforeName),
+                                       drafted.apply, wrongMoment);
+        limit(gap, before, drafted.contact, secondsOf(*after.longestGap));
+    }
+}
+
+}  // namespace core::stagger

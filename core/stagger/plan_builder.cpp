@@ -1,0 +1,190 @@
+#include "core/stagger/plan_builder.h"
+
+#include <algorithm>
+
+namespace core::stagger {
+namespace {
+
+/// A price taken apart into the levels it was put together from.
+struct Levels {
+    Price breach = 0;
+    Price deviation = 0;
+    Price waste = 0;
+    Price staleness = 0;
+};
+
+Levels levelsOf(Price price, const Scale& scale)
+{
+    Levels levels;
+    const auto take = [&price](Price unit) {
+        if (unit == 0)
+            return Price{0};
+        const Price count = price / unit;
+        price %= unit;
+        return count;
+    };
+    levels.breach = take(scale.breach);
+    levels.deviation = take(scale.deviation);
+    levels.waste = take(scale.waste);
+    levels.staleness = take(scale.staleness);
+    return levels;
+}
+
+Worth lessBy(const Worth& worth, const Levels& at, const Levels& bound)
+{
+    const auto less = [](std::int64_t value, Price here, Price there) {
+        return value - static_cast<std::int64_t>(here - there);
+    };
+    return {{less(worth.breach.hundredthSeconds, at.breach, bound.breach)},
+            {less(worth.deviation.hundredthSeconds, at.deviation, bound.deviation)},
+            Seconds{less(worth.waste.count(), at.waste, bound.waste)},
+            Seconds{less(worth.staleness.count(), at.staleness, bound.staleness)}};
+}
+
+}  // namespace
+
+void PlanBuilder::addTasks()
+{
+    const Assignment assignment = assignCrew(m_draft, m_times);
+    for (std::size_t place = 0; place < m_draft.busy.size(); ++place) {
+        const Busy& busy = m_draft.busy[place];
+        if (busy.due && time({busy.due->to, 0}) - time({busy.due->from, 0}) > busy.due->most) {
+            m_data.looksNotDue.push_back(busy.id);
+            continue;
+        }
+        PlannedTask task{.id = busy.id, .start = at(busy.start), .end = at(busy.end()), .state = busy.state,
+                         .hands = assignment.hands[place], .basin = assignment.basins[place], .madeWhile = {}};
+        if (assignment.madeWhile[place])
+            task.madeWhile = m_draft.busy[*assignment.madeWhile[place]].id;
+        m_data.tasks.push_back(task);
+    }
+    for (const auto& [id, start] : m_draft.drying) {
+        const bool handsOn = m_draft.question->services[id.service].coats[id.coat].dryHands > Seconds{0};
+        if (!handsOn)
+            m_data.tasks.push_back({.id = id, .start = at(start), .end = at(start), .state = TaskState::Open,
+                                    .hands = {}, .basin = {}, .madeWhile = {}});
+    }
+    const auto& notDue = m_draft.looksNotDue;
+    m_data.looksNotDue.insert(m_data.looksNotDue.end(), notDue.begin(), notDue.end());
+    std::ranges::sort(m_data.looksNotDue);
+}
+
+/// What is done stands in the plan too; what runs is there already if it takes hands.
+void PlanBuilder::addPast()
+{
+    for (const TaskProgress& progress : m_draft.question->progress.tasks) {
+        if (std::ranges::find(m_data.tasks, progress.id, &PlannedTask::id) != m_data.tasks.end())
+            continue;
+        m_data.tasks.push_back({.id = progress.id, .start = progress.start,
+                                .end = progress.end.value_or(progress.start),
+                                .state = progress.end ? TaskState::Done : TaskState::Running, .hands = {},
+                                .basin = {}, .madeWhile = {}});
+    }
+    std::ranges::sort(m_data.tasks, [](const PlannedTask& a, const PlannedTask& b) {
+        return a.start != b.start ? a.start < b.start : a.id < b.id;
+    });
+}
+
+void PlanBuilder::addZones()
+{
+    for (const DraftedZone& zone : m_draft.zones) {
+        if (!zone.water)
+            continue;
+        m_data.zones.push_back({.service = zone.apply.service, .coat = zone.apply.coat, .zone = zone.apply.item,
+                                .firstContact = at(zone.contact), .applicationEnd = at(zone.applicationEnd),
+                                .clockStart = at(zone.clockStart), .water = at(*zone.water),
+                                .rinsedAlone = zone.rinsedAlone});
+    }
+}
+
+void PlanBuilder::addBroken()
+{
+    const auto add = [this](const BreakableLag& limit, bool already) {
+        const Time by = time(limit.later) - time(limit.earlier) - limit.most;
+        if (by <= 0)
+            return;
+        const DraftedDemand& demand = m_draft.demands[limit.demand];
+        m_data.broken.push_back({demand.task.value_or(TaskId{}), demand.what, Seconds{by}, already});
+    };
+    for (const BreakableLag& limit : m_draft.breakable)
+        add(limit, false);
+    for (const BreakableLag& limit : m_draft.settled)
+        add(limit, true);
+}
+
+void PlanBuilder::addEnds()
+{
+    if (m_data.tasks.empty())
+        return;
+    m_data.start = m_data.tasks.front().start;
+    m_data.end = m_data.start;
+    for (const PlannedTask& task : m_data.tasks)
+        m_data.end = std::max(m_data.end, task.end);
+    for (const auto& [service, tail] : m_draft.tails)
+        m_data.end = std::max(m_data.end, at(tail));
+}
+
+Worth PlanBuilder::worthOf() const
+{
+    Worth worth;
+    for (const BreakableLag& limit : m_draft.breakable) {
+        const Time by = time(limit.later) - time(limit.earlier) - limit.most;
+        worth.breach.hundredthSeconds += m_draft.demands[limit.demand].breachRate * std::max(by, 0);
+    }
+    for (const PlannedZone& zone : m_data.zones) {
+        const service::Zone& asked = m_draft.question->services[zone.service].coats[zone.coat].zones[zone.zone];
+        const auto past = (zone.development() - asked.develop.target).count();
+        worth.deviation.hundredthSeconds
+            += past > 0 ? past * asked.over.hundredths : -past * asked.under.hundredths;
+    }
+    for (std::size_t service = 0; service < m_draft.startsLate.size(); ++service) {
+        std::optional<Time> edge;
+        const bool late = m_draft.startsLate[service];
+        for (const Busy& busy : m_draft.busy) {
+            if (late && busy.id.service == service)
+                edge = std::min(edge.value_or(time(busy.start)), time(busy.start));
+        }
+        for (const auto& [of, tail] : m_draft.tails) {
+            if (!late && of == service)
+                edge = std::max(edge.value_or(time(tail)), time(tail));
+        }
+        const Time from = m_draft.wasteFrom[service];
+        if (edge)
+            worth.waste += Seconds{late ? from - *edge : *edge - from};
+    }
+    for (const DraftedZone& zone : m_draft.zones) {
+        for (const Busy& busy : m_draft.busy) {
+            const TaskId& id = busy.id;
+            const std::size_t bowl
+                = m_draft.question->services[zone.apply.service].coats[zone.apply.coat].zones[zone.apply.item].bowl;
+            if (id.kind == TaskKind::Mix && id.service == zone.apply.service && id.coat == zone.apply.coat
+                && id.item == bowl)
+                worth.staleness += Seconds{time(zone.contact) - time(busy.end())};
+        }
+    }
+    return worth;
+}
+
+void PlanBuilder::addWorth(const temporal::Outcome& outcome)
+{
+    m_data.worth = worthOf();
+    m_data.proved = outcome.complete;
+    m_data.provedBound = m_data.worth;
+    if (!outcome.complete)
+        m_data.provedBound = lessBy(m_data.worth, levelsOf(outcome.best->price, m_draft.scale),
+                                    levelsOf(outcome.bound, m_draft.scale));
+}
+
+Plan PlanBuilder::build(const Draft& draft, const temporal::Outcome& outcome)
+{
+    PlanBuilder builder{draft, outcome.best->times};
+    builder.addTasks();
+    builder.addPast();
+    builder.addZones();
+    builder.addBroken();
+    builder.addEnds();
+    builder.addWorth(outcome);
+    return Plan{std::move(builder.m_data)};
+}
+
+}  // namespace core::stagger

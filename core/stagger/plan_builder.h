@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/stagger/draft.h"
+#include "core/temporal/search.h"
+
+namespace core::stagger {
+
+/// Turns times into a plan. The only maker of plans.
+class PlanBuilder {
+public:
+    static Plan build(const Draft& draft, const temporal::Outcome& outcome);
+
+private:
+    PlanBuilder(const Draft& draft, const std::vector<Time>& times)
+        : m_draft{draft}
+        , m_times{times}
+    {
+    }
+    void addTasks();
+    void addPast();
+    void addZones();
+    void addBroken();
+    void addEnds();
+    void addWorth(const temporal::Outcome& outcome);
+    [[nodiscard]] Worth worthOf() const;
+    [[nodiscard]] Instant at(const Moment& moment) const { return m_draft.instantOf(moment, m_times); }
+    [[nodiscard]] Time time(const Moment& moment) const
+    {
+        return m_times[static_cast<std::size_t>(moment.point)] + moment.offset;
+    }
+
+    const Draft& m_draft;
+    const std::vector<Time>& m_times;
+    PlanData m_data;
+};
+
+/// Why nothing fits; asks the search again without one demand after another.
+/// `conflicts` bounds the work.
+NoPlan reasonFor(const Question& question, const Budget& budget);
+
+}  // namespace core::stagger

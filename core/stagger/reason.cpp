@@ -1,0 +1,91 @@
+#include "core/stagger/plan_builder.h"
+
+#include <algorithm>
+#include <numeric>
+#include <tuple>
+
+namespace core::stagger {
+namespace {
+
+enum class Fits { Yes, No, Unknown };
+
+/// Asks whether anything fits without some demands, within one budget for all the questions.
+class Trials {
+public:
+    Trials(const Question& question, const Budget& budget)
+        : m_question{question}
+        , m_budget{budget}
+        , m_conflicts{budget.conflicts}
+    {
+    }
+
+    Fits fits(const std::vector<bool>& left)
+    {
+        Draft draft = draftOf(m_question, Strictness::OnlyFits, left);
+        draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) { return brokenByCrew(draft, times); };
+        const temporal::Outcome outcome
+            = temporal::search(draft.problem, {.conflicts = m_conflicts, .stop = m_budget.stop});
+        m_conflicts -= std::min(m_conflicts, outcome.conflicts);
+        if (outcome.best)
+            return Fits::Yes;
+        return outcome.complete ? Fits::No : Fits::Unknown;
+    }
+
+private:
+    const Question& m_question;
+    const Budget& m_budget;
+    std::uint64_t m_conflicts;
+};
+
+/// The order in which demands are tried for leaving out: what a person would
+/// rather not hear about first, so that windows and hands stay in the reason.
+std::vector<std::size_t> trialOrder(const std::vector<DraftedDemand>& demands)
+{
+    const auto rank = [&](std::size_t place) {
+        const DraftedDemand& demand = demands[place];
+        const bool crew = demand.kind != DraftedDemand::Kind::Limit;
+        const bool hands = demand.kind == DraftedDemand::Kind::Hands;
+        return std::tuple{hands ? 2 : crew ? 0 : 1, demand.breachRate};
+    };
+    std::vector<std::size_t> order(demands.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
+    return order;
+}
+
+std::string textOf(const std::vector<Demand>& demands)
+{
+    if (demands.empty())
+        return "Nothing fits, even with every limit left out: nobody here does what has to be done.";
+    std::string text = demands.size() == 1 ? "This cannot be kept: " : "These cannot all hold together: ";
+    for (std::size_t place = 0; place < demands.size(); ++place)
+        text += (place == 0 ? "" : "; ") + demands[place].what;
+    return text + ".";
+}
+
+}  // namespace
+
+NoPlan reasonFor(const Question& question, const Budget& budget)
+{
+    const std::vector<DraftedDemand> demands = draftOf(question, Strictness::OnlyFits).demands;
+    Trials trials{question, budget};
+    std::vector<bool> left(demands.size(), false);
+    NoPlan answer;
+    answer.minimal = true;
+    for (const std::size_t place : trialOrder(demands)) {
+        left[place] = true;
+        const Fits fits = trials.fits(left);
+        if (fits == Fits::No)
+            continue;
+        answer.minimal = answer.minimal && fits == Fits::Yes;
+        left[place] = false;
+    }
+    for (std::size_t place = 0; place < demands.size(); ++place) {
+        if (!left[place])
+            answer.demands.push_back({demands[place].task, demands[place].what});
+    }
+    answer.text = textOf(answer.demands);
+    return answer;
+}
+
+}  // namespace core::stagger

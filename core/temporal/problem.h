@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/temporal/lag.h"
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace core::temporal {
+
+/// Prices are whole and wide enough for several levels of an objective in one
+/// number, each scaled above all that the next can reach.
+__extension__ typedef __int128 Price;
+
+/// Stretching costs `price` for each second that t(to) - t(from) exceeds `most`.
+struct SoftLag {
+    Lag lag;
+    Price price = 0;
+};
+
+/// A time point that counts in the last level: of two equally good answers the
+/// one whose vector of such points is lexicographically less is better. A point
+/// that is not present counts as later than any time.
+struct Ranked {
+    Point point = 0;
+    std::optional<Lag> present;
+};
+
+/// Finds times for points 0..points-1 that keep every lag and every clause.
+struct Problem {
+    int points = 1;
+    std::vector<Lag> lags;
+    std::vector<Clause> clauses;  ///< At least one lag of each holds.
+    std::vector<SoftLag> softLags;
+    std::vector<Ranked> ranking;
+    /// A constraint too large to write down (who does what). Given times that
+    /// keep all lags and clauses so far, returns clauses that every answer must
+    /// keep and these times do not; none when the times are all right.
+    std::function<std::vector<Clause>(const std::vector<Time>&)> lazyClauses;
+};
+
+/// What stretching costs at `times`.
+Price priceOf(const Problem& problem, const std::vector<Time>& times);
+
+}  // namespace core::temporal
