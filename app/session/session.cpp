@@ -84,6 +84,7 @@ Session::Session(Parts given, QObject* parent)
     m_zones = std::move(parts.zones);
     m_manners = parts.manners;
     m_budget = std::move(parts.budget);
+    m_planner = core::run::remembering(std::move(parts.planner));
     m_timer.setSingleShot(true);
     m_timer.setTimerType(Qt::PreciseTimer);
     connect(&m_timer, &QTimer::timeout, this, &Session::tick);
@@ -110,8 +111,7 @@ RunId Session::begin(std::vector<Service> services, core::stagger::Preference pr
     }
     m_keptAs.reset();
     m_kept = 0;
-    core::run::Setup setup{std::move(services), preference, m_newRun.began, m_budget,
-                           core::run::remembering(core::stagger::plan)};
+    core::run::Setup setup{std::move(services), preference, m_newRun.began, m_budget, m_planner};
     m_facts.clear();
     keep();
     enter(m_keptAs.value_or(RunId{0}), std::move(setup));
@@ -153,9 +153,7 @@ std::optional<std::string> Session::resume(RunId run)
     m_keptAs = run;
     m_facts = std::move(*facts);
     m_kept = m_facts.size();
-    enter(run,
-          {std::move(*services), stored->run.preference, stored->run.began, m_budget,
-           core::run::remembering(core::stagger::plan)});
+    enter(run, {std::move(*services), stored->run.preference, stored->run.began, m_budget, m_planner});
     return std::nullopt;
 }
 

@@ -35,6 +35,7 @@ public:
         std::shared_ptr<const core::measure::TimeZones> zones;
         core::alarm::Manners manners = {};
         core::stagger::Budget budget = {};
+        core::run::Planner planner = core::stagger::plan;
     };
 
     explicit Session(Parts parts, QObject* parent = nullptr);
@@ -113,6 +114,7 @@ private:
     std::shared_ptr<const core::measure::TimeZones> m_zones;
     core::alarm::Manners m_manners;
     core::stagger::Budget m_budget;
+    core::run::Planner m_planner;
 
     std::optional<RunId> m_run;
     NewRun m_newRun;                ///< As it is, or is to be, in the journal.

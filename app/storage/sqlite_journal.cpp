@@ -268,4 +268,9 @@ SqliteJournal::Result<void> SqliteJournal::eraseServices(RunId run)
     return statement.finish().and_then([&] { return m_database->run("PRAGMA wal_checkpoint(TRUNCATE)"); });
 }
 
+SqliteJournal::Result<std::string> SqliteJournal::flushing()
+{
+    return m_database->ask("PRAGMA synchronous");
+}
+
 }  // namespace app::storage

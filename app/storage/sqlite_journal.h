@@ -28,6 +28,9 @@ public:
     Result<void> eraseServices(session::RunId run) override;
     [[nodiscard]] bool isDurable() const override { return true; }
 
+    /// SQLite's `synchronous` level of this connection; 2 is FULL.
+    Result<std::string> flushing();
+
     static constexpr const char* fileName = "journal.sqlite";
 
 private:
