@@ -27,7 +27,8 @@ Fields::Fields(const Value& value, std::string place, std::string_view meaning, 
 
 const Value* Fields::optional(std::string_view key)
 {
-    m_known.emplace_back(key);
+    if (std::ranges::find(m_known, key) == m_known.end())
+        m_known.emplace_back(key);
     return m_value.find(key);
 }
 

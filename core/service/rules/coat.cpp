@@ -45,7 +45,8 @@ void checkWater(const RinseGroup& group, const std::string& place, Findings& fin
     if (group.waterLatest)
         checkMoment(findings, inside(place, "latest"), *group.waterLatest);
     if (group.waterEarliest && group.waterLatest && *group.waterLatest < *group.waterEarliest)
-        findings.add(inside(place, "latest"), "is before earliest; swap them", {inside(place, "earliest")});
+        findings.add(inside(place, "latest"), "is before earliest; swap them",
+                     {inside(place, "earliest"), "zone"});
 }
 
 void checkGroups(const Coat& coat, const std::string& place, Findings& findings)

@@ -19,11 +19,11 @@ void checkAway(const Hands& hands, const std::string& place, Findings& findings)
         checkMoment(findings, inside(at, "until"), away.until);
         if (away.until <= away.from)
             findings.add(inside(at, "until"), "is not after from; a time away ends later than it starts",
-                         {inside(at, "from")});
+                         {inside(at, "from"), "zone"});
         if (i > 0 && away.from < hands.away[i - 1].until)
             findings.add(inside(at, "from"),
                          "is before the end of the time away above; list them in order, without overlap",
-                         {nth(list, i - 1)});
+                         {nth(list, i - 1), "zone"});
     }
 }
 

@@ -50,7 +50,7 @@ void checkMoment(Findings& findings, const std::string& place, Instant moment)
     constexpr calendar::sys_days earliest{calendar::year{2000} / January / 1};
     constexpr calendar::sys_days latest{calendar::year{2100} / January / 1};
     if (moment < earliest || moment >= latest)
-        findings.add(place, "is not between the years 2000 and 2099; mend the date");
+        findings.add(place, "is not between the years 2000 and 2099; mend the date", {"zone"});
 }
 
 bool checkCount(Findings& findings, const std::string& place, std::size_t count, std::size_t most,

@@ -13,7 +13,7 @@ void checkPromise(const Service& service, Findings& findings)
         checkMoment(findings, "ready_by", *service.readyBy);
     if (service.notBefore && service.readyBy && *service.readyBy - service.buffer <= *service.notBefore)
         findings.add("ready_by", "is not after not_before by more than the buffer; make it later",
-                     {"not_before", "buffer"});
+                     {"not_before", "buffer", "zone"});
 }
 
 void checkCoats(const Service& service, Findings& findings)

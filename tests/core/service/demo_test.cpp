@@ -1,0 +1,63 @@
+#include "tests/core/service/reading.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+// The services that come with the program, and the examples of the documentation.
+
+namespace core::service {
+namespace {
+
+using testing::ElementsAre;
+
+std::string contentOf(const std::filesystem::path& path)
+{
+    std::ifstream file{path};
+    std::ostringstream content;
+    content << file.rdbuf();
+    return content.str();
+}
+
+/// The fenced JSON blocks of a page that are service files.
+std::vector<std::string> examplesIn(const std::string& page)
+{
+    const std::string fence = "```json\n";
+    std::vector<std::string> examples;
+    for (std::size_t start = page.find(fence); start != std::string::npos; start = page.find(fence, start)) {
+        start += fence.size();
+        const std::string block = page.substr(start, page.find("```", start) - start);
+        if (block.find("\"basinbell\"") != std::string::npos)
+            examples.push_back(block);
+    }
+    return examples;
+}
+
+TEST(Demo, HasFiveServicesThatAreReadOnAnyDay)
+{
+    std::size_t count = 0;
+    for (const auto& file :
+         std::filesystem::directory_iterator{std::filesystem::path{SOURCE_DIR} / "resources/demo"}) {
+        const auto service = readService(contentOf(file.path()), context());
+        ASSERT_TRUE(service) << file.path() << testing::PrintToString(textsOf(service.error()));
+        EXPECT_TRUE(service->demo) << file.path();
+        EXPECT_FALSE(service->notBefore || service->readyBy)
+            << file.path() << " cannot be planned from any moment";
+        ++count;
+    }
+    EXPECT_EQ(count, 5U);
+}
+
+TEST(Documentation, HasExamplesThatAreRead)
+{
+    const auto examples = examplesIn(contentOf(std::filesystem::path{SOURCE_DIR} / "docs/service-file.md"));
+    EXPECT_EQ(examples.size(), 2U) << "the smallest and the full example";
+    for (const std::string& example : examples)
+        EXPECT_THAT(problemsOf(example), ElementsAre()) << example;
+}
+
+}  // namespace
+}  // namespace core::service
