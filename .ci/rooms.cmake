@@ -67,8 +67,8 @@ endfunction()
 #                [DEPENDS program ...] [DEFINITIONS X=1 ...] [TIMEOUT seconds] [SERIAL])
 # One test executable for one folder; every TEST in it becomes a test of ctest that bears the label.
 # GoogleTest, GoogleMock and a main are linked. A test that links a target of app or Qt gets a main that makes an
-# offscreen QApplication with a home of its own. SOURCE_DIR is defined as the root of the tree and PROGRAM_DIR as the
-# folder of the built programs; name in DEPENDS the programs that the test starts. Use SERIAL where time is measured.
+# offscreen QApplication with a home of its own. SOURCE_DIR is defined as the root of the tree. Name in DEPENDS the
+# programs that the test starts; PROGRAM_DIR is then the folder they are in. Use SERIAL where time is measured.
 function(basinbell_test name)
     cmake_parse_arguments(PARSE_ARGV 1 room "SERIAL" "LABEL;TIMEOUT" "SOURCES;LINKS;DEPENDS;DEFINITIONS")
     if(NOT room_LABEL MATCHES "^(fast|slow|simulation)$")
@@ -76,8 +76,7 @@ function(basinbell_test name)
     endif()
     add_executable(${name} ${room_SOURCES})
     basinbell_common(${name})
-    target_compile_definitions(${name} PRIVATE ${room_DEFINITIONS}
-        SOURCE_DIR="${PROJECT_SOURCE_DIR}" PROGRAM_DIR="${CMAKE_RUNTIME_OUTPUT_DIRECTORY}")
+    target_compile_definitions(${name} PRIVATE ${room_DEFINITIONS} SOURCE_DIR="${PROJECT_SOURCE_DIR}")
     target_link_libraries(${name} PRIVATE ${room_LINKS} GTest::gmock GTest::gtest)
     set_target_properties(${name} PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}/test-bin)
     if("${room_LINKS}" MATCHES "(^|;)(app_|Qt6::)")
@@ -89,6 +88,7 @@ function(basinbell_test name)
     endif()
     if(room_DEPENDS)
         add_dependencies(${name} ${room_DEPENDS})
+        target_compile_definitions(${name} PRIVATE PROGRAM_DIR="${CMAKE_RUNTIME_OUTPUT_DIRECTORY}")
     endif()
     basinbell_discover(${name} "${room_LABEL}" "${room_TIMEOUT}" ${room_SERIAL})
 endfunction()

@@ -16,9 +16,11 @@ string(REPLACE "-DNDEBUG" "" CMAKE_CXX_FLAGS_RELWITHDEBINFO "${CMAKE_CXX_FLAGS_R
 
 find_program(CCACHE ccache)
 if(CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
-    # ccache caches precompiled headers only when told that their time stamps and macros do not matter.
+    # ccache caches precompiled headers only when told that their time stamps and macros do not matter, and shares
+    # between build folders only when told that where they are does not matter either.
     set(CMAKE_CXX_COMPILER_LAUNCHER
         ${CMAKE_COMMAND} -E env CCACHE_SLOPPINESS=pch_defines,time_macros,include_file_mtime,include_file_ctime
+        CCACHE_BASEDIR=/ CCACHE_NOHASHDIR=1
         ${CCACHE})
     add_compile_options($<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>)
 endif()
