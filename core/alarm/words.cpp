@@ -1,0 +1,104 @@
+#include "core/alarm/words.h"
+
+#include <algorithm>
+
+namespace core::alarm {
+namespace {
+
+using run::Prompt;
+using stagger::TaskKind;
+
+const service::Coat& coatOf(const std::vector<service::Service>& services, const stagger::TaskId& task)
+{
+    return services.at(task.service).coats.at(task.coat);
+}
+
+bool isOfCoat(const run::Lane& lane, const stagger::TaskId& task)
+{
+    return lane.service == task.service && lane.coat == task.coat;
+}
+
+/// Whether the zone of `lane` goes under the water of `rinse`. One that was rinsed alone has left its group.
+bool goesUnder(const service::Zone& zone, const run::Lane& lane, const run::State& state,
+               const stagger::TaskId& rinse)
+{
+    if (!isOfCoat(lane, rinse) || lane.stage == run::Stage::Dropped)
+        return false;
+    if (rinse.kind == TaskKind::RinseAlone)
+        return lane.zone == rinse.item;
+    stagger::TaskId alone = rinse;
+    alone.kind = TaskKind::RinseAlone;
+    alone.item = lane.zone;
+    return zone.group == rinse.item && !state.progress.find(alone);
+}
+
+/// "Root, Mids, Ends"
+std::string zonesUnder(const service::Coat& coat, const run::State& state, const stagger::TaskId& rinse)
+{
+    std::string names;
+    for (const run::Lane& lane : state.lanes) {
+        if (!isOfCoat(lane, rinse) || !goesUnder(coat.zones.at(lane.zone), lane, state, rinse))
+            continue;
+        names += (names.empty() ? "" : ", ") + coat.zones.at(lane.zone).name;
+    }
+    return names;
+}
+
+std::string waterText(const service::Coat& coat, const run::State& state, const Alarm& alarm)
+{
+    const std::string zones = zonesUnder(coat, state, alarm.task);
+    if (alarm.asks == Prompt::Asks::Finish)
+        return "Water off: " + zones;
+    return (alarm.kind == Kind::GetReady ? "Water soon: " : "Water on: ") + zones;
+}
+
+std::string lookText(const service::Zone& zone, const Alarm& alarm)
+{
+    return zone.name + (alarm.kind == Kind::GetReady ? ": look soon" : ": look now");
+}
+
+std::string taskText(const service::Service& service, const Alarm& alarm)
+{
+    const std::string name = stagger::taskName(service, alarm.task);
+    if (alarm.asks == Prompt::Asks::Finish)
+        return name + ": has it ended?";
+    return name + (alarm.kind == Kind::GetReady ? " soon" : " now");
+}
+
+/// "Ends: limit near (at most 45 min development)"
+std::string limitText(const service::Zone& zone, const run::State& state, const Alarm& alarm)
+{
+    std::string text = zone.name + (alarm.kind == Kind::LimitNear ? ": limit near" : ": limit passed");
+    const auto limit = std::ranges::find(state.limits, alarm.task, &run::LimitWatch::zone);
+    const std::string named = zone.name + ": ";
+    if (limit != state.limits.end() && limit->what.starts_with(named))
+        text += " (" + limit->what.substr(named.size()) + ")";
+    return text;
+}
+
+std::string textWithoutHead(const std::vector<service::Service>& services, const run::State& state,
+                            const Alarm& alarm)
+{
+    const service::Coat& coat = coatOf(services, alarm.task);
+    if (alarm.kind == Kind::LimitNear || alarm.kind == Kind::LimitPassed)
+        return limitText(coat.zones.at(alarm.task.item), state, alarm);
+    switch (alarm.subject) {
+    case Subject::Water: return waterText(coat, state, alarm);
+    case Subject::Look: return lookText(coat.zones.at(alarm.task.item), alarm);
+    case Subject::Task: return taskText(services.at(alarm.task.service), alarm);
+    }
+    return {};
+}
+
+}  // namespace
+
+std::string alarmText(const std::vector<service::Service>& services, const run::State& state,
+                      const Alarm& alarm)
+{
+    const std::string text = textWithoutHead(services, state, alarm);
+    if (services.size() < 2)
+        return text;
+    return services.at(alarm.task.service).head.name + ": " + text;
+}
+
+}  // namespace core::alarm
