@@ -1,0 +1,113 @@
+#include "tests/oracle/report.h"
+
+#include <algorithm>
+
+// Rules 1, 2, 4 and 5: bowls, windows, late jobs, and what comes after what.
+
+namespace oracle {
+namespace {
+
+std::string text(const ZoneView& zone, const std::string& what)
+{
+    return zone.data->name + ", " + what;
+}
+
+const PlannedTask* mixOf(const PlanView& view, const ZoneView& zone)
+{
+    return view.find(
+        {.service = zone.head, .coat = zone.coat, .kind = TaskKind::Mix, .item = zone.data->bowl});
+}
+
+/// What the pot life of a zone's bowl counts from: the task, and the moment in it.
+struct PotStart {
+    const PlannedTask* task = nullptr;
+    Instant moment;
+};
+
+PotStart potStart(const PlanView& view, const ZoneView& zone)
+{
+    if (const PlannedTask* mix = mixOf(view, zone))
+        return {mix, mix->end};
+    PotStart first{zone.apply, zone.apply->start};
+    for (const ZoneView* other : view.zonesOfCoat(zone.head, zone.coat))
+        if (other->data->bowl == zone.data->bowl && other->apply->start < first.moment)
+            first = {other->apply, other->apply->start};
+    return first;
+}
+
+void checkBowl(const PlanView& view, const ZoneView& zone, Report& report)
+{
+    const PlannedTask* mix = mixOf(view, zone);
+    if (mix != nullptr && anyOpen({mix, zone.apply}) && mix->end > zone.apply->start)
+        report.wrong("rule 1", text(zone, "applied before its bowl is mixed"));
+    const service::Bowl& bowl = zone.coatData->bowls[zone.data->bowl];
+    if (!bowl.potLife)
+        return;
+    const PotStart from = potStart(view, zone);
+    if (anyOpen({from.task, zone.apply}) && zone.apply->end - from.moment > *bowl.potLife)
+        report.passedLimit("rule 1", {zone.apply->id, from.task->id},
+                           text(zone, "applied past its pot life"));
+}
+
+void checkWindow(const ZoneView& zone, Report& report)
+{
+    const auto about = {zone.apply->id, zone.rinse->id};
+    if (!anyOpen({zone.apply, zone.rinse}))
+        return;
+    if (zone.rinse->start < zone.apply->end)
+        report.wrong("rule 2", text(zone, "under water before it is applied"));
+    const Seconds development = zone.development();
+    if (development < zone.data->develop.least)
+        report.passedLimit("rule 2", about, text(zone, "develops less than it must"));
+    if (development > zone.data->develop.most)
+        report.passedLimit("rule 2", about, text(zone, "develops longer than it may"));
+    if (zone.data->firstStrandMost && zone.water() - zone.apply->start > *zone.data->firstStrandMost)
+        report.passedLimit("rule 2", about, text(zone, "first strand covered too long"));
+    if (zone.data->lastStrandLeast && zone.water() - zone.apply->end < *zone.data->lastStrandLeast)
+        report.passedLimit("rule 2", about, text(zone, "last strand covered too briefly"));
+}
+
+void checkLateJobs(const PlanView& view, const ZoneView& zone, Report& report)
+{
+    for (std::size_t part = 0; part < zone.data->late.size(); ++part) {
+        const PlannedTask* job = view.find(zone.id(TaskKind::Late, part));
+        if (job == nullptr || !anyOpen({job, zone.rinse}))
+            continue;
+        const service::LateJob& wanted = zone.data->late[part];
+        const auto about = {job->id, zone.apply->id, zone.rinse->id};
+        if (std::chrono::abs(job->start - (zone.water() - wanted.before)) > wanted.tolerance)
+            report.passedLimit("rule 4", about, text(zone, wanted.name + " not at its time before water"));
+        if (job->start < zone.apply->end)
+            report.wrong("rule 4", text(zone, wanted.name + " before the zone is applied"));
+        if (job->end > zone.water())
+            report.wrong("rule 4", text(zone, wanted.name + " lasts into the water"));
+    }
+}
+
+void checkAfter(const PlanView& view, const ZoneView& zone, Report& report)
+{
+    for (const service::After& after : zone.data->after) {
+        const PlannedTask* earlier =
+            view.find({.service = zone.head, .coat = zone.coat, .kind = TaskKind::Apply, .item = after.zone});
+        if (earlier == nullptr || !anyOpen({earlier, zone.apply}))
+            continue;
+        if (zone.apply->start < earlier->end)
+            report.wrong("rule 5", text(zone, "applied before what it comes after"));
+        if (after.longestGap && zone.apply->start - earlier->end > *after.longestGap)
+            report.passedLimit("rule 5", {zone.apply->id, earlier->id}, text(zone, "applied too long after"));
+    }
+}
+
+}  // namespace
+
+void checkZones(const PlanView& view, Report& report)
+{
+    for (const ZoneView& zone : view.zones()) {
+        checkBowl(view, zone, report);
+        checkWindow(zone, report);
+        checkLateJobs(view, zone, report);
+        checkAfter(view, zone, report);
+    }
+}
+
+}  // namespace oracle
