@@ -34,6 +34,8 @@ void Mixer::setVolume(float volume)
 std::vector<std::uint64_t> Mixer::mixInto(std::span<float> out)
 {
     std::ranges::fill(out, 0.0F);
+    if (m_voices.empty())
+        return {};
     std::vector<std::uint64_t> finished;
     for (Voice& voice : m_voices) {
         const std::size_t count = std::min(out.size(), voice.samples.size() - voice.next);

@@ -21,12 +21,12 @@ constexpr int beatsUntilNeverBegun = 6;
 constexpr int beatsUntilUnwanted = 4;
 
 /// Qt 6.4 hands samples to PulseAudio in whole periods of 20 ms and is silent, without an error, when it is
-/// granted less room than two of them. Three leave it one to spare; five keep alarms within about a tenth of
-/// a second.
+/// granted less room than two of them. What is asked for here was granted as about five: so much lateness
+/// buys a tenth of a second in which a busy computer may let this program wait before a sound breaks.
 constexpr int periodBytes = MixerStream::rate / 50 * MixerStream::frameBytes;
 constexpr int leastBuffer = 3 * periodBytes;
-constexpr int usualBuffer = 5 * periodBytes;
-constexpr int mostBuffer = 20 * periodBytes;
+constexpr int usualBuffer = 8 * periodBytes;
+constexpr int mostBuffer = 32 * periodBytes;
 
 }  // namespace
 
