@@ -7,9 +7,9 @@
 namespace house {
 
 struct FunctionLength {
-    std::size_t line;  ///< Where its opening brace stands, counted from 1.
+    std::size_t line;    ///< Where its opening brace stands, counted from 1.
     std::size_t length;  ///< Lines from the opening to the closing brace, both included.
-    std::string head;  ///< What stands before the brace, to recognise it by.
+    std::string head;    ///< What stands before the brace, to recognise it by.
 };
 
 /// The functions that a C++ file defines, found by their braces.

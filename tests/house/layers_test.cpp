@@ -32,12 +32,15 @@ const Arrows appArrows = {
     {"app/storage", {"app/session"}},  // For the port, which the session defines.
     {"app/sound", {"app/view"}},
     {"app/output", {"app/view"}},
-    {"app/command", {"app/session", "app/view"}},
+    {"app/command", {"app/output", "app/session", "app/view"}},
     {"app/desktop", {"app/session", "app/view"}},
 };
 
 /// The one file of each program that puts the parts together and so must know them all.
-bool putsTheProgramTogether(const TextFile& file) { return file.path.filename() == "main.cpp"; }
+bool putsTheProgramTogether(const TextFile& file)
+{
+    return file.path.filename() == "main.cpp";
+}
 
 std::vector<std::string> includesOf(const TextFile& file)
 {
@@ -49,7 +52,10 @@ std::vector<std::string> includesOf(const TextFile& file)
     return targets;
 }
 
-std::string roomOf(const std::string& include) { return TextFile{include, {}}.room(); }
+std::string roomOf(const std::string& include)
+{
+    return TextFile{include, {}}.room();
+}
 
 TEST(Layers, CoreIncludesOnlyDownwards)
 {

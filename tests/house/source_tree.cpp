@@ -27,7 +27,10 @@ bool isText(const fs::path& path)
 }
 
 /// Folders at the top that hold no text of ours.
-bool isForeign(const std::string& top) { return top == ".git" || top.starts_with("build"); }
+bool isForeign(const std::string& top)
+{
+    return top == ".git" || top.starts_with("build");
+}
 
 TextFile read(const fs::path& path)
 {
@@ -45,9 +48,15 @@ bool isWordCharacter(char character)
 
 }  // namespace
 
-bool TextFile::isCode() const { return codeEndings.contains(path.extension().string()); }
+bool TextFile::isCode() const
+{
+    return codeEndings.contains(path.extension().string());
+}
 
-bool TextFile::isHeader() const { return path.extension() == ".h"; }
+bool TextFile::isHeader() const
+{
+    return path.extension() == ".h";
+}
 
 std::string TextFile::room(int count) const
 {
@@ -60,7 +69,10 @@ std::string TextFile::room(int count) const
     return room.string();
 }
 
-std::filesystem::path root() { return SOURCE_DIR; }
+std::filesystem::path root()
+{
+    return SOURCE_DIR;
+}
 
 std::vector<TextFile> textFilesBelow(const std::string& folder)
 {
