@@ -213,7 +213,7 @@ void Clauses::forgetSome()
         for (int& clause : watchers)
             clause = renamed[static_cast<std::size_t>(clause)];
     }
-    m_mostLearned = std::max<std::size_t>(m_mostLearned, 2 * m_learned);
+    m_mostLearned = std::max(m_mostLearned + 200, 2 * m_learned);
 }
 
 }  // namespace core::temporal

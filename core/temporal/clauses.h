@@ -98,7 +98,7 @@ private:
     std::vector<std::vector<int>> m_watchers;  ///< By literal that became false.
     std::vector<Literal> m_conflict;
     std::size_t m_learned = 0;
-    std::size_t m_mostLearned = 20'000;
+    std::size_t m_mostLearned = 2'000;
 };
 
 template <class Explain>

@@ -34,6 +34,7 @@ private:
     bool atBound();
     bool rankedWorse();
     void record(const std::vector<Time>& times);
+    std::optional<Literal> unsettledPresence();
     bool askLazily();
     std::optional<Literal> choose() const;
     bool resolve();
@@ -273,14 +274,32 @@ void Searcher::record(const std::vector<Time>& times)
         m_bestRanks.push_back(rankOf(ranked, times));
 }
 
-/// Of the clauses that the cheapest times break, the most troublesome; of its
-/// literals the one that is nearest to holding.
+/// A point of the ranking that these times leave out but others below this node
+/// might not: as long as that is open, the ranking proves nothing.
+std::optional<Literal> Searcher::unsettledPresence()
+{
+    for (const Ranked& ranked : m_problem.ranking) {
+        if (!ranked.present || ranked.present->from == ranked.present->to)
+            continue;
+        const Lag& lag = *ranked.present;
+        const Lag absent = negation(lag);
+        if (m_distances.between(lag.from, lag.to) <= lag.most
+            || m_distances.between(absent.from, absent.to) <= absent.most)
+            continue;
+        const Literal literal = m_table.of(holds(lag, *m_times) ? lag : absent);
+        m_clauses.growTo(m_table.variables());
+        return literal;
+    }
+    return std::nullopt;
+}
+
+/// Of the clauses that the cheapest times break, the one that is furthest from
+/// holding; of its literals the one that is nearest.
 std::optional<Literal> Searcher::choose() const
 {
     std::optional<Literal> best;
-    double bestActivity = -1.0;
+    Time furthest = 0;
     for (const std::vector<Literal>& clause : m_given) {
-        double activity = 0.0;
         std::optional<Literal> nearest;
         Time least = 0;
         bool broken = true;
@@ -292,16 +311,15 @@ std::optional<Literal> Searcher::choose() const
             }
             if (!m_clauses.isOpen(literal))
                 continue;
-            activity += m_clauses.activity(literal);
             if (nearest && stretched >= least)
                 continue;
             nearest = literal;
             least = stretched;
         }
-        if (!broken || !nearest || activity <= bestActivity)
+        if (!broken || !nearest || least <= furthest)
             continue;
         best = nearest;
-        bestActivity = activity;
+        furthest = least;
     }
     return best;
 }
@@ -369,6 +387,8 @@ Outcome Searcher::run()
             continue;
         }
         record(*m_times);
+        if (const std::optional<Literal> literal = unsettledPresence())
+            open(*literal);
     }
     if (m_outcome.complete && m_outcome.best)
         m_outcome.bound = m_outcome.best->price;
