@@ -33,7 +33,7 @@ const Arrows appArrows = {
     {"app/sound", {"app/view"}},
     {"app/output", {"app/view"}},
     {"app/command", {"app/output", "app/session", "app/view"}},
-    {"app/desktop", {"app/session", "app/view"}},
+    {"app/desktop", {"app/output", "app/session", "app/view"}},
 };
 
 /// The one file of each program that puts the parts together and so must know them all.
