@@ -14,7 +14,8 @@ using core::alarm::Subject;
 bool takesTheWindow(const Alarm& alarm)
 {
     const bool limit = alarm.kind == Kind::LimitNear || alarm.kind == Kind::LimitPassed;
-    return limit || (alarm.kind == Kind::Due && alarm.subject == Subject::Water);
+    const bool water = alarm.subject == Subject::Water && alarm.asks == core::run::Prompt::Asks::Start;
+    return limit || (alarm.kind == Kind::Due && water);
 }
 
 }  // namespace
@@ -28,7 +29,9 @@ std::optional<AlarmView> alarmView(const std::vector<core::service::Service>& se
     const Alarm& alarm = taking != alarms.end() ? *taking : alarms.front();
     AlarmView view;
     view.alarm = alarm;
-    view.zones = stepView(services, state, {.task = alarm.task, .due = alarm.since, .hands = {}}).zones;
+    view.zones =
+        stepView(services, state, {.asks = alarm.asks, .task = alarm.task, .due = alarm.since, .hands = {}})
+            .zones;
     view.standing = std::max(Seconds{0}, Seconds{state.now - alarm.since});
     view.takesWindow = takesTheWindow(alarm);
     return view;

@@ -14,7 +14,7 @@ namespace app::view {
 struct AlarmView {
     core::alarm::Alarm alarm;
     std::vector<std::string> zones;  ///< What it is about.
-    Seconds standing{0};  ///< Since when.
+    Seconds standing{0};             ///< Since when.
     bool takesWindow = false;  ///< Water is due or a limit is near or passed: everything else steps back.
 
     friend bool operator==(const AlarmView&, const AlarmView&) = default;

@@ -8,7 +8,10 @@ namespace {
 using core::run::Lane;
 using core::run::Stage;
 
-bool isOver(const Lane& lane) { return lane.stage == Stage::Rinsed || lane.stage == Stage::Dropped; }
+bool isOver(const Lane& lane)
+{
+    return lane.stage == Stage::Rinsed || lane.stage == Stage::Dropped;
+}
 
 CountsTo goalOf(Stage stage)
 {

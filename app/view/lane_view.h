@@ -29,7 +29,7 @@ struct LaneView {
     Urgency urgency = Urgency::Calm;
     std::optional<Seconds> untilLook;  ///< Below zero once the look is overdue.
     std::optional<TaskId> look;
-    Seconds development{0};  ///< By now, or at water once there was water.
+    Seconds development{0};        ///< By now, or at water once there was water.
     core::service::Window window;  ///< As asked, for showing.
     Instant water;
     Instant mostAt;

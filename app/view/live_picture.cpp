@@ -18,6 +18,9 @@ StrandPicture livePicture(const std::vector<core::service::Service>& services, c
         Strand strand = makeStrand(
             service, id, {lane.firstContact, lane.applicationEnd, lane.clockStart, lane.water}, tasks);
         strand.stage = lane.stage;
+        for (const core::run::ExtraLook& look : state.extraLooks)
+            if (look.look.service == id.service && look.look.coat == id.coat && look.look.item == id.item)
+                strand.looks.push_back({look.look, look.due, false});
         picture.strands.push_back(std::move(strand));
     }
     if (!picture.strands.empty())

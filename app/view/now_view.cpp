@@ -55,10 +55,19 @@ Seconds developmentOf(const State& state, const TaskId& id, std::size_t zone)
     return Seconds{0};
 }
 
+/// What ends may take a while longer before that is late in earnest.
+Urgency stepUrgency(const Prompt& prompt, core::measure::Instant now)
+{
+    const Urgency urgency = urgencyOf(prompt.due - now);
+    const bool patient = prompt.waitsFor || (prompt.asks == Prompt::Asks::Finish && now < prompt.pressing);
+    return patient ? std::min(urgency, Urgency::Soon) : urgency;
+}
+
 /// Where in the list the main prompt is.
 std::size_t mainPrompt(const State& state)
 {
-    if (state.prompts.front().due <= state.now)
+    const Prompt& first = state.prompts.front();
+    if (first.due <= state.now && !first.waitsFor)
         return 0;
     const auto running = std::ranges::find(state.prompts, Prompt::Asks::Finish, &Prompt::asks);
     return running == state.prompts.end() ? 0 : static_cast<std::size_t>(running - state.prompts.begin());
@@ -83,7 +92,8 @@ StepView stepView(const std::vector<Service>& services, const State& state, cons
     StepView step;
     step.prompt = prompt;
     step.left = prompt.due - state.now;
-    step.urgency = urgencyOf(step.left);
+    step.urgency = stepUrgency(prompt, state.now);
+    step.waits = prompt.waitsFor.has_value();
     const auto& hands = services.front().crew.hands;
     if (hands.size() > 1 && prompt.hands && *prompt.hands < hands.size())
         step.hands = hands[*prompt.hands].name;

@@ -15,11 +15,12 @@ struct StepView {
     core::run::Prompt prompt;
     Seconds left{0};  ///< Until it is due; below zero once overdue.
     Urgency urgency = Urgency::Calm;
-    std::string hands;  ///< Who, where there is more than one pair of hands.
+    bool waits = false;              ///< Something that runs must end first.
+    std::string hands;               ///< Who, where there is more than one pair of hands.
     std::vector<std::string> zones;  ///< What it touches: one zone, or all of a rinse group or a bowl.
-    std::string name;  ///< Of the bowl, the rinse group or the late job; else empty.
-    bool alone = false;  ///< For looks: the zone can be rinsed without wetting its neighbours.
-    Seconds development{0};  ///< For looks and rinses: of the first zone it touches, by now.
+    std::string name;                ///< Of the bowl, the rinse group or the late job; else empty.
+    bool alone = false;              ///< For looks: the zone can be rinsed without wetting its neighbours.
+    Seconds development{0};          ///< For looks and rinses: of the first zone it touches, by now.
 
     friend bool operator==(const StepView&, const StepView&) = default;
 };

@@ -85,10 +85,10 @@ struct HandsRow {
 };
 
 struct StrandPicture {
-    std::vector<Strand> strands;  ///< In the order of the service.
+    std::vector<Strand> strands;        ///< In the order of the service.
     std::vector<RinseLine> rinseLines;  ///< By moment.
     std::vector<HandsRow> hands;
-    Span reach;  ///< From the first thing drawn to the last.
+    Span reach;                  ///< From the first thing drawn to the last.
     std::optional<Instant> now;  ///< Only while it runs.
 
     friend bool operator==(const StrandPicture&, const StrandPicture&) = default;

@@ -1,0 +1,142 @@
+#include "app/desktop/lanes/alert_panel.h"
+
+#include "app/desktop/lanes/live_button.h"
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/words.h"
+
+#include <QLabel>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace app::desktop {
+namespace {
+
+using core::run::Answer;
+using core::run::Prompt;
+using core::stagger::TaskKind;
+using view::StepView;
+
+bool isLimit(const view::AlarmView& alarm)
+{
+    return alarm.alarm.kind == core::alarm::Kind::LimitNear
+        || alarm.alarm.kind == core::alarm::Kind::LimitPassed;
+}
+
+bool isRinse(const Prompt& prompt)
+{
+    return prompt.asks == Prompt::Asks::Start
+        && (prompt.task.kind == TaskKind::Rinse || prompt.task.kind == TaskKind::RinseAlone);
+}
+
+/// The step that answers the alarm: the alarm's own, or for a limit the rinse that ends the zone's
+/// development.
+const StepView* stepFor(const view::AlarmView& alarm, const view::NowView& now)
+{
+    const auto answersIt = [&](const StepView& step) {
+        if (!isLimit(alarm))
+            return step.prompt.task == alarm.alarm.task && step.prompt.asks == alarm.alarm.asks;
+        return isRinse(step.prompt) && step.zones.size() >= alarm.zones.size()
+            && step.left <= view::Seconds{0}
+        && std::ranges::find(step.zones, alarm.zones.front()) != step.zones.end();
+    };
+    if (now.main && answersIt(*now.main))
+        return &*now.main;
+    const auto found = std::ranges::find_if(now.next, answersIt);
+    return found == now.next.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
+    : QFrame{parent}
+    , m_theme{theme}
+    , m_headline{new QLabel}
+    , m_detail{new QLabel}
+    , m_button{new LiveButton}
+{
+    setProperty("role", QStringLiteral("alert"));
+    setObjectName(QStringLiteral("alert"));
+    m_headline->setObjectName(QStringLiteral("alertHeadline"));
+    m_headline->setFont(Theme::font(metrics::textAlert, true));
+    m_headline->setWordWrap(true);
+    m_headline->setAlignment(Qt::AlignCenter);
+    m_headline->setTextFormat(Qt::PlainText);
+    m_detail->setFont(Theme::font(metrics::textLarge));
+    m_detail->setAlignment(Qt::AlignCenter);
+    m_detail->setTextFormat(Qt::PlainText);
+    m_button->setObjectName(QStringLiteral("alertButton"));
+    m_button->setFont(Theme::font(metrics::textStep, true));
+    m_button->setMinimumSize(420, 110);
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(40, 30, 40, 30);
+    layout->setSpacing(metrics::gap);
+    layout->addStretch(1);
+    layout->addWidget(m_headline);
+    layout->addWidget(m_detail);
+    layout->addSpacing(metrics::gap);
+    layout->addWidget(m_button, 0, Qt::AlignHCenter);
+    layout->addStretch(1);
+    connect(m_button, &QPushButton::clicked, this, [this] { Q_EMIT answered(m_answer); });
+}
+
+void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& now)
+{
+    m_answer = answerFor(alarm, now);
+    m_headline->setText(words::alarmHeadline(alarm));
+    m_detail->setText(words::alarmDetail(alarm));
+    m_button->setText(tr("%1  (Enter)").arg(buttonFor(m_answer, alarm, now)));
+}
+
+Answer AlertPanel::answerFor(const view::AlarmView& alarm, const view::NowView& now) const
+{
+    Answer answer;
+    answer.task = alarm.alarm.task;
+    if (const StepView* step = stepFor(alarm, now)) {
+        answer.kind = step->prompt.asks == Prompt::Asks::Finish ? Answer::Kind::Finish : Answer::Kind::Start;
+        answer.task = step->prompt.task;
+    } else {
+        answer.kind = isLimit(alarm) ? Answer::Kind::RinseZoneNow : Answer::Kind::Start;
+    }
+    return answer;
+}
+
+QString AlertPanel::buttonFor(const Answer& answer, const view::AlarmView& alarm,
+                              const view::NowView& now) const
+{
+    if (answer.kind == Answer::Kind::RinseZoneNow)
+        return tr("Water is on %1").arg(words::joined(alarm.zones));
+    if (const StepView* step = stepFor(alarm, now))
+        return words::stepButton(*step);
+    return tr("Started");
+}
+
+bool AlertPanel::answers(const Prompt& prompt) const
+{
+    return m_answer.kind != Answer::Kind::RinseZoneNow && prompt.task == m_answer.task;
+}
+
+void AlertPanel::setLit(bool lit)
+{
+    if (lit == m_lit)
+        return;
+    m_lit = lit;
+    update();
+}
+
+void AlertPanel::takeFocus()
+{
+    m_button->setFocus(Qt::OtherFocusReason);
+}
+
+void AlertPanel::paintEvent(QPaintEvent* event)
+{
+    QFrame::paintEvent(event);
+    QPainter painter{this};
+    painter.setPen(QPen{m_lit ? m_theme.colours().onLate : m_theme.colours().late, 12});
+    painter.drawRect(rect().adjusted(12, 12, -12, -12));
+}
+
+}  // namespace app::desktop

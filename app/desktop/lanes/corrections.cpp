@@ -1,0 +1,90 @@
+#include "app/desktop/lanes/corrections.h"
+
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace app::desktop {
+
+Corrections::Corrections(const Theme& theme, QWidget* parent)
+    : QFrame{parent}
+    , m_last{new QLabel}
+    , m_undo{new QPushButton{tr("Undo my last answer  (Ctrl+Z)")}}
+    , m_earlier{new QPushButton{tr("That was earlier …  (E)")}}
+{
+    setProperty("role", QStringLiteral("foot"));
+    m_last->setObjectName(QStringLiteral("lastAnswer"));
+    m_undo->setObjectName(QStringLiteral("undoLast"));
+    m_earlier->setObjectName(QStringLiteral("earlier"));
+    m_earlier->setCheckable(true);
+    m_earlier->setShortcut(QKeySequence{Qt::Key_E});
+    auto* row = new QHBoxLayout{this};
+    row->setContentsMargins(metrics::gapLarge, metrics::gapTiny, metrics::gapLarge, metrics::gapTiny);
+    row->setSpacing(metrics::gapSmall);
+    row->addWidget(m_last, 1);
+    row->addWidget(m_earlier);
+    for (const int minutes : {1, 2, 3, 5, 10}) {
+        auto* button = new QPushButton{tr("%1 min ago").arg(minutes)};
+        button->setObjectName(QStringLiteral("ago%1").arg(minutes));
+        button->setMinimumHeight(metrics::target - 14);
+        button->hide();
+        row->addWidget(button);
+        m_minutes.push_back(button);
+        connect(button, &QPushButton::clicked, this, [this, minutes] { moveLast(minutes); });
+    }
+    row->addWidget(m_undo);
+    auto* cautions = new QPushButton{tr("Cautions  (F2)")};
+    cautions->setObjectName(QStringLiteral("cautions"));
+    auto* end = new QPushButton{tr("End this run …")};
+    end->setObjectName(QStringLiteral("endRun"));
+    row->addWidget(cautions);
+    row->addWidget(end);
+    const auto icons = [this, &theme, cautions] {
+        m_undo->setIcon(theme.icon(QStringLiteral("undo")));
+        m_earlier->setIcon(theme.icon(QStringLiteral("clock")));
+        cautions->setIcon(theme.icon(QStringLiteral("caution")));
+    };
+    icons();
+    connect(&theme, &Theme::changed, this, icons);
+    connect(m_earlier, &QPushButton::toggled, this, &Corrections::openEarlier);
+    connect(cautions, &QPushButton::clicked, this, &Corrections::cautionsRequested);
+    connect(end, &QPushButton::clicked, this, &Corrections::endRequested);
+    connect(m_undo, &QPushButton::clicked, this, [this] {
+        core::run::Answer answer;
+        answer.kind = core::run::Answer::Kind::UndoLast;
+        Q_EMIT answered(answer);
+    });
+}
+
+void Corrections::showLast(const QString& last)
+{
+    m_last->setText(last);
+    m_undo->setEnabled(!last.isEmpty());
+    m_earlier->setEnabled(!last.isEmpty());
+    if (last.isEmpty())
+        m_earlier->setChecked(false);
+}
+
+void Corrections::openEarlier(bool open)
+{
+    // The row is full: while minutes are asked for, the words on the left make room.
+    m_last->setVisible(!open);
+    for (QPushButton* button : m_minutes)
+        button->setVisible(open);
+    if (open)
+        m_minutes.front()->setFocus();
+}
+
+void Corrections::moveLast(int minutes)
+{
+    m_earlier->setChecked(false);
+    core::run::Answer answer;
+    answer.kind = core::run::Answer::Kind::MoveLast;
+    answer.ago = core::measure::Seconds{minutes * 60};
+    Q_EMIT answered(answer);
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,222 @@
+#include "app/desktop/lanes/lane_card.h"
+
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/words.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+
+namespace app::desktop {
+namespace {
+
+using core::run::Stage;
+using view::CountsTo;
+using view::Urgency;
+
+constexpr int leastWidth = 318;  ///< Four digits and a colon, and the edges.
+constexpr int leastHeight = 208;
+constexpr int compactWidth = 150;
+constexpr int compactHeight = 78;
+
+}  // namespace
+
+LaneCard::LaneCard(const Theme& theme, bool compact, QWidget* parent)
+    : QWidget{parent}
+    , m_theme{theme}
+    , m_compact{compact}
+{
+    setSizePolicy(QSizePolicy::Expanding, compact ? QSizePolicy::Fixed : QSizePolicy::Expanding);
+    connect(&theme, &Theme::changed, this, qOverload<>(&QWidget::update));
+}
+
+void LaneCard::showLane(const view::LaneView& lane, std::size_t place, const WallClock& clock)
+{
+    m_clock = clock;
+    m_place = place;
+    if (lane == m_lane)
+        return;
+    m_lane = lane;
+    setAccessibleName(inWords());
+    update();
+}
+
+QSize LaneCard::sizeHint() const
+{
+    return m_compact ? QSize{200, compactHeight} : QSize{leastWidth, 226};
+}
+
+QSize LaneCard::minimumSizeHint() const
+{
+    return m_compact ? QSize{compactWidth, compactHeight} : QSize{leastWidth, leastHeight};
+}
+
+QString LaneCard::lookText() const
+{
+    if (!m_lane.untilLook)
+        return {};
+    return tr("Look %1").arg(words::when(*m_lane.untilLook));
+}
+
+QString LaneCard::inWords() const
+{
+    QString text = tr("%1, %2").arg(QString::fromStdString(m_lane.title), words::stage(m_lane.stage));
+    if (m_lane.countsTo != CountsTo::Nothing)
+        text += QStringLiteral(", %1 %2").arg(words::digits(m_lane.left), words::countsTo(m_lane));
+    if (m_lane.untilLook)
+        text += QStringLiteral(", ") + lookText();
+    return text;
+}
+
+void LaneCard::paintEvent(QPaintEvent*)
+{
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintGround(painter);
+    if (m_compact)
+        paintCompact(painter);
+    else
+        paintFull(painter);
+}
+
+void LaneCard::paintGround(QPainter& painter)
+{
+    const Colours& colours = m_theme.colours();
+    const bool pressing = m_lane.urgency == Urgency::Due || m_lane.urgency == Urgency::Late;
+    const QRectF box = QRectF{rect()}.adjusted(2, 2, -2, -2);
+    painter.setPen(QPen{pressing ? colours.late : colours.hairline, pressing ? 4.0 : 1.5});
+    painter.setBrush(m_lane.stage == Stage::Rinsed ? colours.waterWash : colours.surface);
+    painter.drawRoundedRect(box, metrics::radiusLarge, metrics::radiusLarge);
+    painter.setBrush(Qt::NoBrush);
+}
+
+/// The lane's piece of hair, patterned by what it does.
+void LaneCard::paintSwatch(QPainter& painter, const QRectF& box) const
+{
+    const Colours& colours = m_theme.colours();
+    const QColor colour = colours.strand(m_place);
+    painter.setPen(QPen{colour, 2});
+    painter.setBrush(colours.surface);
+    painter.drawRoundedRect(box, 4, 4);
+    if (m_lane.stage == Stage::Applying)
+        painter.setBrush(QBrush{colour, Qt::BDiagPattern});
+    else if (m_lane.stage == Stage::Developing)
+        painter.setBrush(colour);
+    else if (m_lane.stage == Stage::Rinsing || m_lane.stage == Stage::Rinsed)
+        painter.setBrush(QBrush{colours.water, Qt::Dense4Pattern});
+    painter.drawRoundedRect(box, 4, 4);
+    painter.setBrush(Qt::NoBrush);
+}
+
+QColor LaneCard::digitColour() const
+{
+    const bool pressing = m_lane.urgency == Urgency::Due || m_lane.urgency == Urgency::Late;
+    return pressing ? m_theme.colours().late : m_theme.colours().ink;
+}
+
+void LaneCard::paintBadge(QPainter& painter, double right, double top) const
+{
+    const QString text = words::urgency(m_lane.urgency);
+    if (text.isEmpty())
+        return;
+    const Colours& colours = m_theme.colours();
+    const bool soon = m_lane.urgency == Urgency::Soon;
+    painter.setFont(Theme::font(metrics::textSmall, true));
+    const double width = painter.fontMetrics().horizontalAdvance(text) + 18;
+    const QRectF box{right - width, top, width, 24};
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(soon ? colours.soon : colours.late);
+    painter.drawRoundedRect(box, 12, 12);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(soon ? colours.onSoon : colours.onLate);
+    painter.drawText(box, Qt::AlignCenter, text);
+}
+
+void LaneCard::paintFull(QPainter& painter)
+{
+    const Colours& colours = m_theme.colours();
+    const QRectF inside = QRectF{rect()}.adjusted(16, 12, -16, -12);
+    paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
+    painter.setFont(Theme::font(metrics::textLarge, true));
+    painter.setPen(colours.ink);
+    const QString title = painter.fontMetrics().elidedText(
+        QString::fromStdString(m_lane.title), Qt::ElideRight, static_cast<int>(inside.width()) - 100);
+    painter.drawText(QRectF{inside.left() + 38, inside.top(), inside.width() - 90, 26},
+                     Qt::AlignLeft | Qt::AlignVCenter, title);
+    paintBadge(painter, inside.right(), inside.top());
+
+    const QRectF digits{inside.left() - 12, inside.top() + 26, inside.width() + 24, inside.height() - 98};
+    const bool counts = m_lane.countsTo != CountsTo::Nothing;
+    painter.setFont(Theme::font(counts ? metrics::textDigits : metrics::textStep, !counts));
+    painter.setPen(digitColour());
+    painter.drawText(digits, Qt::AlignCenter,
+                     counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
+
+    painter.setFont(Theme::font(metrics::text));
+    painter.setPen(colours.ink);
+    const QRectF line{inside.left(), inside.bottom() - 66, inside.width(), 22};
+    const QString left =
+        counts ? words::countsTo(m_lane) : tr("%1 min").arg(words::minutes(m_lane.development));
+    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, left);
+    painter.setFont(Theme::font(metrics::text, true));
+    painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, lookText());
+    paintWindow(painter, {inside.left(), inside.bottom() - 38, inside.width(), 14});
+}
+
+/// Development against its window: a ribbon that fills, with least, target and most marked and named.
+void LaneCard::paintWindow(QPainter& painter, const QRectF& bar) const
+{
+    const Colours& colours = m_theme.colours();
+    const QColor colour = colours.strand(m_place);
+    const auto end = static_cast<double>(std::max(m_lane.window.most, m_lane.development).count()) * 1.04 + 1;
+    const auto at = [&](view::Seconds seconds) {
+        return bar.left() + bar.width() * static_cast<double>(seconds.count()) / end;
+    };
+    painter.setPen(QPen{colours.line, 1});
+    painter.setBrush(colours.sunken);
+    painter.drawRoundedRect(bar, 7, 7);
+    painter.save();
+    painter.setClipRect(QRectF{bar.topLeft(), QPointF{at(m_lane.development), bar.bottom() + 1}});
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(m_lane.development > m_lane.window.most ? colours.late : colour);
+    painter.drawRoundedRect(bar, 7, 7);
+    painter.restore();
+    painter.setBrush(Qt::NoBrush);
+    painter.setFont(Theme::font(metrics::textSmall));
+    const double marks[] = {at(m_lane.window.least), at(m_lane.window.target), at(m_lane.window.most)};
+    const view::Seconds lengths[] = {m_lane.window.least, m_lane.window.target, m_lane.window.most};
+    double free = bar.left() - 30;
+    for (int mark = 0; mark < 3; ++mark) {
+        painter.setPen(QPen{colours.ink, mark == 1 ? 4.0 : 2.0});
+        painter.drawLine(QPointF{marks[mark], bar.top() - 3}, QPointF{marks[mark], bar.bottom() + 3});
+        const QRectF text{marks[mark] - 30, bar.bottom() + 3, 60, 18};
+        if (marks[mark] - free < 26)
+            continue;
+        painter.drawText(text, Qt::AlignCenter, words::minutes(lengths[mark]));
+        free = marks[mark];
+    }
+}
+
+void LaneCard::paintCompact(QPainter& painter)
+{
+    const Colours& colours = m_theme.colours();
+    const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
+    paintSwatch(painter, {inside.left(), inside.top() + 2, 20, 14});
+    painter.setFont(Theme::font(metrics::text, true));
+    painter.setPen(colours.ink);
+    const QString title = painter.fontMetrics().elidedText(
+        QString::fromStdString(m_lane.title), Qt::ElideRight, static_cast<int>(inside.width()) - 28);
+    painter.drawText(QRectF{inside.left() + 28, inside.top(), inside.width() - 28, 20},
+                     Qt::AlignLeft | Qt::AlignVCenter, title);
+    const bool counts = m_lane.countsTo != CountsTo::Nothing;
+    painter.setPen(digitColour());
+    painter.setFont(Theme::font(counts ? metrics::textStep : metrics::text, true));
+    painter.drawText(QRectF{inside.left(), inside.top() + 22, inside.width(), 40},
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
+    paintBadge(painter, inside.right(), inside.bottom() - 26);
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "app/desktop/wall_clock.h"
+#include "app/view/lane_view.h"
+
+#include <QWidget>
+
+namespace app::desktop {
+
+class Theme;
+
+/// One lane: its name, what it does, digits to be read from three metres, its
+/// next look and its window. Draws what it is given and nothing else.
+class LaneCard : public QWidget {
+    Q_OBJECT
+
+public:
+    /// A `compact` card has small digits, for the strip below an alarm.
+    LaneCard(const Theme& theme, bool compact, QWidget* parent = nullptr);
+
+    void showLane(const view::LaneView& lane, std::size_t place, const WallClock& clock);
+    [[nodiscard]] const view::LaneView& lane() const { return m_lane; }
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void paintFull(QPainter& painter);
+    void paintCompact(QPainter& painter);
+    void paintGround(QPainter& painter);
+    void paintSwatch(QPainter& painter, const QRectF& box) const;
+    void paintWindow(QPainter& painter, const QRectF& bar) const;
+    void paintBadge(QPainter& painter, double right, double top) const;
+    [[nodiscard]] QString lookText() const;
+    [[nodiscard]] QString inWords() const;
+    [[nodiscard]] QColor digitColour() const;
+
+    const Theme& m_theme;
+    bool m_compact;
+    view::LaneView m_lane;
+    std::size_t m_place = 0;
+    WallClock m_clock;
+};
+
+}  // namespace app::desktop

@@ -1,0 +1,254 @@
+#include "app/desktop/lanes/lanes_page.h"
+
+#include "app/desktop/lanes/alert_panel.h"
+#include "app/desktop/lanes/corrections.h"
+#include "app/desktop/lanes/lanes_grid.h"
+#include "app/desktop/lanes/last_answer.h"
+#include "app/desktop/lanes/notice.h"
+#include "app/desktop/lanes/now_panel.h"
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/words.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+namespace app::desktop {
+namespace {
+
+/// Half a flash: a whole one takes twice as long, so nothing flashes more than once a second.
+constexpr int pulseMilliseconds = 1000;
+
+}  // namespace
+
+LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound,
+                     std::shared_ptr<const core::measure::TimeZones> zones, QWidget* parent)
+    : QWidget{parent}
+    , m_theme{theme}
+    , m_session{session}
+    , m_sound{sound}
+    , m_zones{std::move(zones)}
+    , m_soundWarning{new Notice{theme, QStringLiteral("warning"), QStringLiteral("silent")}}
+    , m_warning{new Notice{theme, QStringLiteral("warning"), QStringLiteral("warning")}}
+    , m_resumed{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
+    , m_changes{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
+    , m_title{new QLabel}
+    , m_now{new NowPanel{theme}}
+    , m_alert{new AlertPanel{theme}}
+    , m_lanes{new LanesGrid{theme, false}}
+    , m_strip{new LanesGrid{theme, true}}
+    , m_strands{new StrandWidget{theme}}
+    , m_corrections{new Corrections{theme}}
+{
+    setObjectName(QStringLiteral("lanesPage"));
+    build();
+    connectParts();
+    m_pulse.setInterval(pulseMilliseconds);
+}
+
+void LanesPage::build()
+{
+    m_soundWarning->setObjectName(QStringLiteral("soundWarning"));
+    m_warning->setObjectName(QStringLiteral("warning"));
+    m_resumed->setObjectName(QStringLiteral("resumed"));
+    m_changes->setObjectName(QStringLiteral("changes"));
+    m_strands->setObjectName(QStringLiteral("liveStrands"));
+    m_title->setObjectName(QStringLiteral("lanesTitle"));
+    m_title->setProperty("role", QStringLiteral("quiet"));
+    m_title->setTextFormat(Qt::PlainText);
+
+    auto* body = new QVBoxLayout;
+    body->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
+    body->setSpacing(metrics::gapSmall);
+    for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_changes})
+        body->addWidget(notice);
+    body->addWidget(m_title);
+    body->addWidget(m_alert, 3);
+    body->addWidget(m_now);
+    body->addWidget(m_lanes, 2);
+    body->addWidget(m_strip);
+    body->addWidget(m_strands, 3);
+    m_alert->hide();
+    m_strip->hide();
+
+    auto* outer = new QVBoxLayout{this};
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(0);
+    outer->addLayout(body, 1);
+    outer->addWidget(m_corrections);
+}
+
+void LanesPage::connectParts()
+{
+    connect(&m_session, &session::Session::stateChanged, this, &LanesPage::refresh);
+    connect(&m_session, &session::Session::alarmsChanged, this, &LanesPage::refresh);
+    connect(&m_session, &session::Session::warningRaised, this, &LanesPage::warn);
+    connect(&m_sound, &Sound::healthChanged, this, &LanesPage::showSound);
+    connect(m_now, &NowPanel::answered, this, &LanesPage::answer);
+    connect(m_alert, &AlertPanel::answered, this, &LanesPage::answer);
+    connect(m_corrections, &Corrections::answered, this, &LanesPage::answer);
+    connect(m_corrections, &Corrections::endRequested, this, &LanesPage::endRequested);
+    connect(m_corrections, &Corrections::cautionsRequested, this, &LanesPage::cautionsRequested);
+    connect(m_soundWarning->offer(tr("Try the sound  (F3)")), &QPushButton::clicked, this,
+            &LanesPage::soundCheckRequested);
+    connect(m_warning->offer(tr("I have read it")), &QPushButton::clicked, this,
+            [this] { m_warning->say({}); });
+    connect(m_resumed->offer(tr("Good")), &QPushButton::clicked, this, [this] { m_resumed->say({}); });
+    connect(m_resumed->offer(tr("End that run …")), &QPushButton::clicked, this, &LanesPage::endRequested);
+    connect(&m_pulse, &QTimer::timeout, this, &LanesPage::insist);
+}
+
+void LanesPage::refresh()
+{
+    if (!m_session.current())
+        return;
+    const auto& services = m_session.setup().services;
+    m_clock = WallClock{m_zones, services.front().timeZone};
+    const view::LanesView lanes = view::lanesView(services, m_session.state());
+    const view::NowView now = view::nowView(services, m_session.state());
+    QString title = QString::fromStdString(services.front().name);
+    if (lanes.coats > 1)
+        title += tr("  ·  coat %1 of %2: %3")
+                     .arg(lanes.coat + 1)
+                     .arg(lanes.coats)
+                     .arg(QString::fromStdString(lanes.coatName));
+    m_title->setText(title);
+    m_now->showNow(now, m_clock);
+    Q_EMIT stepShown(words::title(now));
+    m_lanes->showLanes(lanes, m_clock);
+    m_strip->showLanes(lanes, m_clock);
+    m_corrections->showLast(lastAnswer(m_session.setup(), m_session.facts(), m_clock));
+    showAlarms(now);
+    showPicture(lanes);
+    showChanges();
+    showSound();
+}
+
+bool LanesPage::takesWindow(const view::AlarmView& alarm) const
+{
+    // Where nothing can be heard, the screen has to do for both.
+    return alarm.takesWindow || (!m_sound.isWorking() && alarm.alarm.kind != core::alarm::Kind::GetReady);
+}
+
+void LanesPage::showAlarms(const view::NowView& now)
+{
+    const auto alarm = view::alarmView(m_session.setup().services, m_session.state(), m_session.alarms());
+    const bool insists = alarm && alarm->alarm.kind != core::alarm::Kind::GetReady;
+    if (insists != m_pulse.isActive())
+        insists ? m_pulse.start() : m_pulse.stop();
+    const bool look = alarm && alarm->alarm.subject == core::alarm::Subject::Look;
+    const bool taken = alarm && takesWindow(*alarm) && !look;
+    if (taken)
+        showAlert(*alarm, now);
+    const bool changed = taken == m_alert->isHidden();
+    m_alert->setVisible(taken);
+    m_strip->setVisible(taken);
+    m_lanes->setVisible(!taken);
+    m_now->setVisible(!taken || !now.main || !m_alert->answers(now.main->prompt));
+    m_now->setInsisting(insists && !taken, m_lit);
+    if (changed)
+        takeFocus();
+}
+
+void LanesPage::showAlert(const view::AlarmView& alarm, const view::NowView& now)
+{
+    m_alert->showAlarm(alarm, now);
+    m_alert->setLit(m_lit);
+}
+
+/// A picture is drawn again when an answer came or now moved by a pixel.
+bool LanesPage::pictureIsCurrent() const
+{
+    const auto& reach = m_strands->picture().reach;
+    const auto pixel = (reach.until - reach.from) / std::max(1, m_strands->width());
+    return m_factsDrawn == m_session.facts().size() + 1 && m_session.state().now >= m_momentDrawn
+        && m_session.state().now - m_momentDrawn < std::max(pixel, view::Seconds{1});
+}
+
+void LanesPage::showPicture(const view::LanesView& lanes)
+{
+    const int rows = lanes.lanes.size() > 3 ? 2 : 1;
+    constexpr int everythingElse = 330;
+    constexpr int row = 216;
+    const auto picture =
+        view::livePicture(m_session.setup().services, m_session.state(), lanes.service, lanes.coat);
+    const bool fits = height() - everythingElse - rows * row >= StrandGeometry::leastHeight(picture);
+    m_strands->setVisible(m_alert->isHidden() && fits);
+    if (!m_strands->isVisibleTo(this) || pictureIsCurrent())
+        return;
+    m_factsDrawn = m_session.facts().size() + 1;
+    m_momentDrawn = m_session.state().now;
+    m_strands->showPicture(picture, m_clock, [this](const view::TaskId& id) {
+        return QString::fromStdString(core::stagger::taskName(m_session.setup().services[id.service], id));
+    });
+}
+
+void LanesPage::showChanges()
+{
+    QStringList changes;
+    for (const core::run::Change& change : m_session.state().changes)
+        changes << QString::fromStdString(changeText(m_session.setup().services, change, *m_zones));
+    m_changes->say(changes.isEmpty() ? QString{}
+                                     : tr("Planned again. %1").arg(changes.join(QLatin1Char{' '})));
+}
+
+void LanesPage::showSound()
+{
+    m_soundWarning->say(
+        m_sound.isWorking()
+            ? QString{}
+            : tr("No alarm can be heard. %1 Keep the screen in view.").arg(m_sound.problem()));
+}
+
+void LanesPage::insist()
+{
+    m_lit = !m_lit;
+    m_alert->setLit(m_lit);
+    m_now->setInsisting(m_alert->isHidden(), m_lit);
+}
+
+void LanesPage::answer(const core::run::Answer& answer)
+{
+    if (const auto refusal = m_session.answer(answer))
+        warn(QString::fromStdString(refusal->what));
+    else
+        m_resumed->say({});
+    refresh();
+    takeFocus();
+}
+
+void LanesPage::undoLast()
+{
+    core::run::Answer undo;
+    undo.kind = core::run::Answer::Kind::UndoLast;
+    answer(undo);
+}
+
+void LanesPage::takeFocus()
+{
+    if (!m_alert->isHidden())
+        m_alert->takeFocus();
+    else
+        m_now->takeFocus();
+}
+
+void LanesPage::warn(const QString& warning)
+{
+    m_warning->say(warning);
+}
+
+void LanesPage::sayResumed(const QString& text)
+{
+    m_resumed->say(text);
+}
+
+void LanesPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    m_factsDrawn = 0;
+    refresh();
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,85 @@
+#pragma once
+
+#include "app/desktop/look/strand_widget.h"
+#include "app/desktop/sound.h"
+#include "app/session/session.h"
+
+#include <QTimer>
+#include <QWidget>
+
+class QLabel;
+
+namespace app::desktop {
+
+class AlertPanel;
+class Corrections;
+class LanesGrid;
+class Notice;
+class NowPanel;
+
+/// The lanes while they run: the one thing to do now, every lane, and the
+/// picture; an alarm for water or a limit takes the page, the lanes stay in view.
+class LanesPage : public QWidget {
+    Q_OBJECT
+
+public:
+    LanesPage(const Theme& theme, session::Session& session, Sound& sound,
+              std::shared_ptr<const core::measure::TimeZones> zones, QWidget* parent = nullptr);
+
+    /// Shows the session's run, whatever it is now.
+    void refresh();
+    void takeFocus();
+    void undoLast();
+
+    /// Says something that stays until it is put away.
+    void warn(const QString& warning);
+
+    /// After a run was taken up again.
+    void sayResumed(const QString& text);
+
+Q_SIGNALS:
+    /// What there is to do, short: for the window's title, which is seen when the window is not.
+    void stepShown(const QString& step);
+    void endRequested();
+    void cautionsRequested();
+    void soundCheckRequested();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void build();
+    void connectParts();
+    void answer(const core::run::Answer& answer);
+    void showAlarms(const view::NowView& now);
+    void showAlert(const view::AlarmView& alarm, const view::NowView& now);
+    void showPicture(const view::LanesView& lanes);
+    void showChanges();
+    void showSound();
+    void insist();
+    [[nodiscard]] bool takesWindow(const view::AlarmView& alarm) const;
+    [[nodiscard]] bool pictureIsCurrent() const;
+
+    const Theme& m_theme;
+    session::Session& m_session;
+    Sound& m_sound;
+    std::shared_ptr<const core::measure::TimeZones> m_zones;
+    WallClock m_clock;
+    Notice* m_soundWarning;
+    Notice* m_warning;
+    Notice* m_resumed;
+    Notice* m_changes;
+    QLabel* m_title;
+    NowPanel* m_now;
+    AlertPanel* m_alert;
+    LanesGrid* m_lanes;
+    LanesGrid* m_strip;
+    StrandWidget* m_strands;
+    Corrections* m_corrections;
+    QTimer m_pulse;
+    bool m_lit = false;
+    std::size_t m_factsDrawn = 0;
+    core::measure::Instant m_momentDrawn;
+};
+
+}  // namespace app::desktop

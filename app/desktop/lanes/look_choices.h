@@ -1,0 +1,40 @@
+#pragma once
+
+#include "app/view/now_view.h"
+
+#include "core/run/run.h"
+
+#include <QWidget>
+
+namespace app::desktop {
+
+class LiveButton;
+
+/// What came of a look: leave it, look again soon, rinse this zone now.
+class LookChoices : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LookChoices(QWidget* parent = nullptr);
+
+    /// The focus goes to the first choice when another look is shown.
+    void showLook(const view::StepView& look);
+    [[nodiscard]] LiveButton* first() const { return m_leave; }
+
+Q_SIGNALS:
+    void answered(const core::run::Answer& answer);
+
+private:
+    void setAgain(int minutes);
+    void answer(core::run::Answer::Kind kind);
+
+    core::stagger::TaskId m_look;
+    int m_again = 3;
+    LiveButton* m_leave;
+    LiveButton* m_lookAgain;
+    LiveButton* m_sooner;
+    LiveButton* m_later;
+    LiveButton* m_rinse;
+};
+
+}  // namespace app::desktop

@@ -1,0 +1,247 @@
+#include "app/desktop/lanes/now_panel.h"
+
+#include "app/desktop/lanes/live_button.h"
+#include "app/desktop/lanes/look_choices.h"
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace app::desktop {
+namespace {
+
+using core::run::Answer;
+using core::run::Prompt;
+using core::stagger::TaskKind;
+using view::StepView;
+
+constexpr std::size_t mostNext = 3;
+constexpr int iconSize = 56;
+
+Answer answerTo(const Prompt& prompt)
+{
+    Answer answer;
+    answer.kind = prompt.asks == Prompt::Asks::Finish ? Answer::Kind::Finish : Answer::Kind::Start;
+    answer.task = prompt.task;
+    return answer;
+}
+
+/// Looks and late jobs can be passed over; the rest of a coat cannot.
+bool mayBeLeftOut(const Prompt& prompt)
+{
+    const TaskKind kind = prompt.task.kind;
+    return prompt.asks != Prompt::Asks::Finish && (kind == TaskKind::Look || kind == TaskKind::Late);
+}
+
+}  // namespace
+
+NowPanel::NowPanel(const Theme& theme, QWidget* parent)
+    : QFrame{parent}
+    , m_theme{theme}
+    , m_icon{new QLabel}
+    , m_sentence{new QLabel}
+    , m_detail{new QLabel}
+    , m_button{new LiveButton}
+    , m_look{new LookChoices}
+    , m_leaveOut{new QPushButton{tr("Leave it out  (Del)")}}
+    , m_nextTitle{new QLabel{tr("Then")}}
+{
+    setProperty("role", QStringLiteral("card"));
+    setObjectName(QStringLiteral("now"));
+    build();
+    connect(m_button, &QPushButton::clicked, this, &NowPanel::answerMain);
+    connect(m_leaveOut, &QPushButton::clicked, this, &NowPanel::leaveOut);
+    connect(m_look, &LookChoices::answered, this, &NowPanel::answered);
+}
+
+void NowPanel::build()
+{
+    m_sentence->setObjectName(QStringLiteral("nowSentence"));
+    m_sentence->setFont(Theme::font(metrics::textStep, true));
+    m_sentence->setWordWrap(true);
+    m_sentence->setTextFormat(Qt::PlainText);
+    m_detail->setObjectName(QStringLiteral("nowDetail"));
+    m_detail->setFont(Theme::font(metrics::textLarge));
+    m_detail->setTextFormat(Qt::PlainText);
+    m_button->setObjectName(QStringLiteral("nowButton"));
+    m_button->setMinimumWidth(340);
+    m_leaveOut->setObjectName(QStringLiteral("leaveOut"));
+    m_leaveOut->setShortcut(QKeySequence{Qt::Key_Delete});
+    m_icon->setFixedSize(iconSize, iconSize);
+
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    words->addWidget(m_sentence);
+    words->addWidget(m_detail);
+    auto* top = new QHBoxLayout;
+    top->setSpacing(metrics::gap);
+    top->addWidget(m_icon);
+    top->addLayout(words, 1);
+    top->addWidget(m_button);
+
+    auto* next = new QHBoxLayout;
+    next->setSpacing(metrics::gapSmall);
+    m_nextTitle->setProperty("role", QStringLiteral("quiet"));
+    next->addWidget(m_nextTitle);
+    for (std::size_t place = 0; place < mostNext; ++place) {
+        m_next.push_back(new QPushButton);
+        m_next.back()->setObjectName(QStringLiteral("next%1").arg(place + 1));
+        m_next.back()->setMinimumHeight(metrics::target);
+        next->addWidget(m_next.back());
+        connect(m_next.back(), &QPushButton::clicked, this, [this, place] { answerNext(place); });
+    }
+    next->addStretch(1);
+    next->addWidget(m_leaveOut);
+
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(metrics::gapLarge, metrics::gap, metrics::gapLarge, metrics::gap);
+    layout->setSpacing(metrics::gapSmall);
+    layout->addLayout(top);
+    layout->addWidget(m_look);
+    layout->addLayout(next);
+}
+
+void NowPanel::showNow(const view::NowView& now, const WallClock& clock)
+{
+    m_clock = clock;
+    view::NowView shown = now;
+    const auto pinned = std::ranges::find_if(
+        shown.next, [this](const StepView& step) { return m_pinned && step.prompt.task == *m_pinned; });
+    if (pinned != shown.next.end())
+        std::swap(*shown.main, *pinned);
+    else if (!shown.main || !m_pinned || shown.main->prompt.task != *m_pinned)
+        m_pinned.reset();
+    if (shown == m_now && !m_sentence->text().isEmpty())
+        return;
+    m_now = std::move(shown);
+    if (m_now.main)
+        showMain(*m_now.main);
+    else
+        showNothing(m_now);
+    showNext(m_now.next);
+}
+
+void NowPanel::showMain(const StepView& step)
+{
+    const bool due = step.urgency == view::Urgency::Due || step.urgency == view::Urgency::Late;
+    const bool running = step.prompt.asks == Prompt::Asks::Finish;
+    const bool look = step.prompt.asks == Prompt::Asks::Look;
+    const QString sentence = words::step(step);
+    m_icon->setPixmap(m_theme.icon(words::stepIcon(step)).pixmap(iconSize, iconSize));
+    m_sentence->setText(due || running ? sentence : tr("Next: %1").arg(sentence));
+    m_detail->setText(detail(step));
+    m_button->setVisible(!look);
+    m_look->setVisible(look);
+    m_leaveOut->setVisible(mayBeLeftOut(step.prompt));
+    if (look)
+        m_look->showLook(step);
+    m_button->setText(tr("%1  (Enter)").arg(words::stepButton(step)));
+    m_button->setRole(due || running ? QStringLiteral("live") : QStringLiteral("choice"));
+}
+
+QString NowPanel::detail(const StepView& step) const
+{
+    QStringList parts;
+    if (!step.hands.empty())
+        parts << QString::fromStdString(step.hands);
+    if (step.waits)
+        parts << tr("when the hands are free");
+    else if (step.prompt.asks == Prompt::Asks::Finish)
+        parts << (step.left > view::Seconds{0}
+                      ? tr("%1 left, until %2").arg(words::digits(step.left), m_clock.text(step.prompt.due))
+                      : tr("planned until %1").arg(m_clock.text(step.prompt.due)));
+    else
+        parts << tr("%1, at %2").arg(words::when(step.left), m_clock.text(step.prompt.due));
+    if (step.prompt.asks == Prompt::Asks::Look)
+        parts << tr("%1 developing").arg(words::digits(step.development));
+    return parts.join(QStringLiteral("  ·  "));
+}
+
+void NowPanel::showNext(const std::vector<StepView>& steps)
+{
+    m_nextTitle->setVisible(!steps.empty());
+    for (std::size_t place = 0; place < m_next.size(); ++place) {
+        QPushButton* button = m_next[place];
+        button->setVisible(place < steps.size());
+        if (place >= steps.size())
+            continue;
+        button->setText(
+            QStringLiteral("%1  %2").arg(words::step(steps[place]), words::when(steps[place].left)));
+        button->setAccessibleName(tr("%1: answer it now").arg(words::step(steps[place])));
+        button->setToolTip(tr("Press when this happens sooner: %1").arg(words::stepButton(steps[place])));
+    }
+}
+
+void NowPanel::showNothing(const view::NowView& now)
+{
+    m_icon->setPixmap(m_theme.icon(QStringLiteral("done")).pixmap(iconSize, iconSize));
+    m_sentence->setText(now.finished ? tr("All done") : tr("Nothing to do just now"));
+    m_detail->setText(now.finished ? tr("Every step of this run is answered.") : QString{});
+    m_button->hide();
+    m_look->hide();
+    m_leaveOut->hide();
+}
+
+void NowPanel::setInsisting(bool insisting, bool lit)
+{
+    if (insisting == m_insisting && lit == m_lit)
+        return;
+    m_insisting = insisting;
+    m_lit = lit;
+    update();
+}
+
+void NowPanel::takeFocus()
+{
+    QWidget* first = m_look->isVisible() ? static_cast<QWidget*>(m_look->first()) : m_button;
+    if (first->isVisible())
+        first->setFocus(Qt::OtherFocusReason);
+}
+
+void NowPanel::answerMain()
+{
+    if (m_now.main)
+        Q_EMIT answered(answerTo(m_now.main->prompt));
+}
+
+void NowPanel::answerNext(std::size_t place)
+{
+    if (place >= m_now.next.size())
+        return;
+    const Prompt prompt = m_now.next[place].prompt;
+    if (prompt.asks != Prompt::Asks::Look)
+        return Q_EMIT answered(answerTo(prompt));
+    // A look needs a verdict: it becomes the main thing and is answered there.
+    m_pinned = prompt.task;
+    showNow(view::NowView{m_now}, m_clock);
+    takeFocus();
+}
+
+void NowPanel::leaveOut()
+{
+    if (!m_now.main)
+        return;
+    Answer answer;
+    answer.kind = Answer::Kind::Drop;
+    answer.task = m_now.main->prompt.task;
+    Q_EMIT answered(answer);
+}
+
+void NowPanel::paintEvent(QPaintEvent* event)
+{
+    QFrame::paintEvent(event);
+    if (!m_insisting)
+        return;
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen{m_lit ? m_theme.colours().late : m_theme.colours().line, m_lit ? 8.0 : 3.0});
+    painter.drawRoundedRect(QRectF{rect()}.adjusted(4, 4, -4, -4), metrics::radiusLarge,
+                            metrics::radiusLarge);
+}
+
+}  // namespace app::desktop

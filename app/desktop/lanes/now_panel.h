@@ -1,0 +1,65 @@
+#pragma once
+
+#include "app/desktop/wall_clock.h"
+#include "app/view/now_view.h"
+
+#include <QFrame>
+
+#include <optional>
+
+class QLabel;
+class QPushButton;
+
+namespace app::desktop {
+
+class LiveButton;
+class LookChoices;
+class Theme;
+
+/// The one thing to do now: one sentence, one large button. Below it, small,
+/// what comes next, which can be answered as well when it comes sooner.
+class NowPanel : public QFrame {
+    Q_OBJECT
+
+public:
+    explicit NowPanel(const Theme& theme, QWidget* parent = nullptr);
+
+    void showNow(const view::NowView& now, const WallClock& clock);
+
+    /// A frame that comes and goes, while an alarm stands.
+    void setInsisting(bool insisting, bool lit);
+
+    /// Gives the keyboard to what is due, unless the person is elsewhere on this page on purpose.
+    void takeFocus();
+
+Q_SIGNALS:
+    void answered(const core::run::Answer& answer);
+
+private:
+    void build();
+    void showMain(const view::StepView& step);
+    void showNext(const std::vector<view::StepView>& steps);
+    void showNothing(const view::NowView& now);
+    void answerMain();
+    void answerNext(std::size_t place);
+    void leaveOut();
+    [[nodiscard]] QString detail(const view::StepView& step) const;
+    void paintEvent(QPaintEvent* event) override;
+
+    const Theme& m_theme;
+    view::NowView m_now;
+    WallClock m_clock;
+    std::optional<core::stagger::TaskId> m_pinned;  ///< A look that is made before its time.
+    QLabel* m_icon;
+    QLabel* m_sentence;
+    QLabel* m_detail;
+    LiveButton* m_button;
+    LookChoices* m_look;
+    QPushButton* m_leaveOut;
+    std::vector<QPushButton*> m_next;
+    QLabel* m_nextTitle;
+    bool m_insisting = false;
+    bool m_lit = false;
+};
+
+}  // namespace app::desktop

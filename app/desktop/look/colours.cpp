@@ -1,0 +1,91 @@
+#include "app/desktop/look/colours.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace app::desktop {
+namespace {
+
+double linear(double channel)
+{
+    return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+
+/// Relative luminance, WCAG 2.1.
+double luminance(const QColor& colour)
+{
+    const double red = linear(static_cast<double>(colour.redF()));
+    const double green = linear(static_cast<double>(colour.greenF()));
+    const double blue = linear(static_cast<double>(colour.blueF()));
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+}  // namespace
+
+// Linen and ink, with the colours of hair and of water.
+Colours lightColours()
+{
+    return {
+        .ground = QColor{0xF6F1EA},
+        .surface = QColor{0xFFFDFA},
+        .sunken = QColor{0xEAE2D8},
+        .line = QColor{0x85796F},
+        .hairline = QColor{0xD6CBBF},
+        .ink = QColor{0x2A2027},
+        .quietInk = QColor{0x5F535B},
+        .action = QColor{0x5B2A4E},
+        .onAction = QColor{0xFFFFFF},
+        .water = QColor{0x14697E},
+        .waterWash = QColor{0xD8EBEE},
+        .soon = QColor{0xF2C94C},
+        .onSoon = QColor{0x2A2027},
+        .late = QColor{0xB3261E},
+        .onLate = QColor{0xFFFFFF},
+        .selection = QColor{0xE3D2DE},
+        .onSelection = QColor{0x2A2027},
+        .strands = {QColor{0x8A3B1E}, QColor{0x9A6A12}, QColor{0x6B3F73}, QColor{0x4F6430}, QColor{0x94405B},
+                    QColor{0x3F5A86}},
+    };
+}
+
+Colours darkColours()
+{
+    return {
+        .ground = QColor{0x1B161A},
+        .surface = QColor{0x262025},
+        .sunken = QColor{0x312930},
+        .line = QColor{0x8F828B},
+        .hairline = QColor{0x443A42},
+        .ink = QColor{0xF4ECE6},
+        .quietInk = QColor{0xBDB0B6},
+        .action = QColor{0xE7B7D5},
+        .onAction = QColor{0x2B1325},
+        .water = QColor{0x6CC4D6},
+        .waterWash = QColor{0x17343B},
+        .soon = QColor{0xF2C94C},
+        .onSoon = QColor{0x2A2027},
+        .late = QColor{0xFF8A7E},
+        .onLate = QColor{0x2B0603},
+        .selection = QColor{0x5A3A50},
+        .onSelection = QColor{0xF4ECE6},
+        .strands = {QColor{0xE08A5F}, QColor{0xE0B350}, QColor{0xC79AD0}, QColor{0xA3BF78}, QColor{0xEB93AE},
+                    QColor{0x8FB0E4}},
+    };
+}
+
+double contrast(const QColor& one, const QColor& other)
+{
+    const double a = luminance(one);
+    const double b = luminance(other);
+    return (std::max(a, b) + 0.05) / (std::min(a, b) + 0.05);
+}
+
+QColor blend(const QColor& under, const QColor& over, double share)
+{
+    const auto mix = [share](int low, int high) {
+        return low + static_cast<int>(std::lround((high - low) * share));
+    };
+    return {mix(under.red(), over.red()), mix(under.green(), over.green()), mix(under.blue(), over.blue())};
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <QColor>
+
+#include <array>
+
+namespace app::desktop {
+
+/// Every colour the window uses, by what it is for. Text on its ground has a
+/// contrast of 4.5:1 at least, parts 3:1; a test holds both palettes to it.
+struct Colours {
+    QColor ground;    ///< Behind everything.
+    QColor surface;   ///< Cards, fields and tables.
+    QColor sunken;    ///< Strips and headers.
+    QColor line;      ///< Edges that carry meaning: fields, cards.
+    QColor hairline;  ///< Lines that only tidy up.
+    QColor ink;       ///< Text.
+    QColor quietInk;  ///< Text that may be overlooked.
+    QColor action;    ///< The one main action.
+    QColor onAction;
+    QColor water;      ///< The rinse line and what is past it.
+    QColor waterWash;  ///< Its ground.
+    QColor soon;       ///< Something is near.
+    QColor onSoon;
+    QColor late;  ///< Something is due or past.
+    QColor onLate;
+    QColor selection;
+    QColor onSelection;
+    std::array<QColor, 6> strands;  ///< By place in the coat, again from the first after the last.
+
+    [[nodiscard]] const QColor& strand(std::size_t place) const { return strands[place % strands.size()]; }
+};
+
+Colours lightColours();
+Colours darkColours();
+
+/// The contrast of two opaque colours, from 1 to 21, as WCAG 2.1 defines it.
+double contrast(const QColor& one, const QColor& other);
+
+/// `over` laid on `under` with `share` of it, 0 to 1.
+QColor blend(const QColor& under, const QColor& over, double share);
+
+}  // namespace app::desktop

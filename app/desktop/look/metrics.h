@@ -1,0 +1,28 @@
+#pragma once
+
+/// Sizes in one place, in device-independent pixels.
+namespace app::desktop::metrics {
+
+constexpr int gapTiny = 4;
+constexpr int gapSmall = 8;
+constexpr int gap = 12;
+constexpr int gapLarge = 20;
+
+constexpr int radius = 8;
+constexpr int radiusLarge = 14;
+
+constexpr int textSmall = 13;
+constexpr int text = 15;
+constexpr int textLarge = 19;
+constexpr int textStep = 30;   ///< The one thing to do now.
+constexpr int textAlert = 46;  ///< An alarm that takes the window.
+
+/// Digits that are read from three metres: a figure of the typeface is 0.729 of
+/// its size high, so these are 77 px, 20 mm at 96 dots an inch.
+constexpr int textDigits = 106;
+constexpr int digitsHeight = 77;
+
+constexpr int target = 44;      ///< The least height of what is pressed.
+constexpr int targetLive = 84;  ///< Of what is pressed during a run, with wet gloves.
+
+}  // namespace app::desktop::metrics

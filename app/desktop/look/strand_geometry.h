@@ -1,0 +1,44 @@
+#pragma once
+
+#include "app/view/strand_picture.h"
+
+#include <QRectF>
+
+namespace app::desktop {
+
+/// Where things of a strand picture are: moments become x, strands become rows.
+class StrandGeometry {
+public:
+    StrandGeometry(const view::StrandPicture& picture, const QRectF& frame);
+
+    [[nodiscard]] double x(view::Instant moment) const;
+    [[nodiscard]] QRectF row(std::size_t strand) const;
+    [[nodiscard]] QRectF handsRow(std::size_t pair) const;
+    [[nodiscard]] QRectF gutter(const QRectF& row) const;
+    [[nodiscard]] const QRectF& plot() const
+    {
+        return m_plot;
+    }  ///< Strands and hands, without axis and gutter.
+    [[nodiscard]] double axisBottom() const { return m_plot.top(); }
+    [[nodiscard]] double strandsBottom() const;
+
+    /// Between two times on the axis, so that their texts do not touch.
+    [[nodiscard]] view::Seconds axisStep() const;
+
+    static constexpr double gutterWidth = 168;
+    static constexpr double axisHeight = 30;
+    static constexpr double handsHeight = 34;
+    static constexpr double leastRow = 46;
+    static constexpr double mostRow = 84;
+
+    /// The height that `picture` needs at least.
+    static int leastHeight(const view::StrandPicture& picture);
+
+private:
+    QRectF m_plot;
+    double m_rowHeight;
+    std::size_t m_strands;
+    view::Span m_reach;
+};
+
+}  // namespace app::desktop

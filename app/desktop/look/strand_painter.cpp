@@ -1,0 +1,340 @@
+#include "app/desktop/look/strand_painter.h"
+
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+namespace app::desktop {
+namespace {
+
+using core::run::Stage;
+using view::Instant;
+using view::Strand;
+
+constexpr double thinnest = 4;   ///< Half a ribbon's height when development starts.
+constexpr double thickest = 11;  ///< And once the target is reached.
+constexpr double brush = 8;      ///< Half the height of an application.
+
+QPen pen(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine)
+{
+    return {QBrush{colour}, width, style, Qt::RoundCap, Qt::RoundJoin};
+}
+
+/// The wave that strands and water share.
+double sway(double x)
+{
+    return 2.4 * std::sin(x / 34.0);
+}
+
+}  // namespace
+
+StrandPainter::StrandPainter(QPainter& painter, const view::StrandPicture& picture, const QRectF& frame,
+                             const Colours& colours, const StrandWords& words)
+    : m_painter{painter}
+    , m_picture{picture}
+    , m_colours{colours}
+    , m_words{words}
+    , m_geometry{picture, frame}
+{
+}
+
+void StrandPainter::paint()
+{
+    m_painter.setRenderHint(QPainter::Antialiasing);
+    paintWater();
+    paintAxis();
+    for (std::size_t place = 0; place < m_picture.strands.size(); ++place)
+        paintStrand(place);
+    for (std::size_t pair = 0; pair < m_picture.hands.size(); ++pair)
+        paintHands(pair);
+    paintNow();
+}
+
+double StrandPainter::centre(const QRectF& row) const
+{
+    return row.center().y() - 5;
+}
+
+void StrandPainter::paintAxis()
+{
+    m_painter.setFont(Theme::font(metrics::textSmall));
+    const auto step = m_geometry.axisStep();
+    const auto first = std::chrono::ceil<std::chrono::minutes>(m_picture.reach.from);
+    Instant moment = first + (step - first.time_since_epoch() % step) % step;
+    for (; moment <= m_picture.reach.until; moment += step) {
+        const double x = m_geometry.x(moment);
+        m_painter.setPen(pen(m_colours.hairline, 1));
+        m_painter.drawLine(QPointF{x, m_geometry.axisBottom()}, QPointF{x, m_geometry.plot().bottom()});
+        m_painter.setPen(m_colours.quietInk);
+        m_painter.drawText(QRectF{x - 40, m_geometry.axisBottom() - 22, 80, 18}, Qt::AlignCenter,
+                           m_words.clock(moment));
+    }
+}
+
+/// One body of water at the right; its shore is the rinse line, stepped where zones are rinsed apart.
+void StrandPainter::paintWater()
+{
+    if (m_picture.strands.empty())
+        return;
+    QPainterPath shore;
+    double above = 0;
+    for (std::size_t place = 0; place < m_picture.strands.size(); ++place) {
+        const QRectF row = m_geometry.row(place);
+        const double x = m_geometry.x(m_picture.strands[place].water);
+        if (place == 0)
+            shore.moveTo(x, row.top());
+        else if (x != above)
+            shore.cubicTo(above, row.top() + 8, x, row.top() - 8, x, row.top() + 4);
+        shore.lineTo(x, row.bottom() - (place + 1 == m_picture.strands.size() ? 0 : 6));
+        above = x;
+    }
+    QPainterPath body = shore;
+    const double right = m_geometry.plot().right() + 20;
+    body.lineTo(right, m_geometry.strandsBottom());
+    body.lineTo(right, m_geometry.axisBottom());
+    body.closeSubpath();
+    m_painter.fillPath(body, m_colours.waterWash);
+    m_painter.setBrush(Qt::NoBrush);
+    m_painter.setPen(pen(m_colours.water, 4));
+    m_painter.drawPath(shore);
+}
+
+void StrandPainter::paintStrand(std::size_t place)
+{
+    const Strand& strand = m_picture.strands[place];
+    const QRectF row = m_geometry.row(place);
+    const bool dropped = strand.stage == Stage::Dropped;
+    const QColor colour = dropped ? m_colours.quietInk : m_colours.strand(place);
+    paintName(place);
+    if (dropped) {
+        m_painter.setPen(pen(colour, 2, Qt::DashLine));
+        m_painter.drawLine(QPointF{row.left(), centre(row)},
+                           QPointF{m_geometry.x(strand.water), centre(row)});
+        return;
+    }
+    paintDevelopment(strand, row, colour);
+    paintApplication(strand, row, colour);
+    paintRinse(strand, row);
+    paintWindow(strand, row, colour);
+    paintMarks(strand, row);
+}
+
+void StrandPainter::paintName(std::size_t place)
+{
+    const Strand& strand = m_picture.strands[place];
+    const QRectF gutter = m_geometry.gutter(m_geometry.row(place));
+    const double middle = gutter.center().y();
+    m_painter.setFont(Theme::font(metrics::text, true));
+    m_painter.setPen(m_colours.ink);
+    const QString name = m_painter.fontMetrics().elidedText(QString::fromStdString(strand.name),
+                                                            Qt::ElideRight, static_cast<int>(gutter.width()));
+    m_painter.drawText(QRectF{gutter.left(), middle - 21, gutter.width(), 20},
+                       Qt::AlignLeft | Qt::AlignVCenter, name);
+    m_painter.setFont(Theme::font(metrics::textSmall));
+    m_painter.setPen(strand.keepsItsWindow() ? m_colours.quietInk : m_colours.late);
+    m_painter.drawText(QRectF{gutter.left(), middle, gutter.width(), 18}, Qt::AlignLeft | Qt::AlignVCenter,
+                       m_words.detail(strand));
+}
+
+void StrandPainter::paintApplication(const Strand& strand, const QRectF& row, const QColor& colour)
+{
+    const double from = m_geometry.x(strand.application.from);
+    const double until = std::max(from + 3, m_geometry.x(strand.application.until));
+    QPainterPath stroke;
+    stroke.moveTo(from, centre(row) - brush);
+    stroke.lineTo(until, centre(row) - brush);
+    stroke.lineTo(until, centre(row) + brush);
+    stroke.lineTo(from, centre(row) + brush);
+    stroke.quadTo(from - 5, centre(row), from, centre(row) - brush);
+    m_painter.setPen(pen(colour, 2));
+    m_painter.fillPath(stroke, m_colours.surface);
+    if (strand.stage != Stage::Waiting)
+        m_painter.fillPath(stroke, blend(m_colours.surface, colour, 0.35));
+    m_painter.setBrush(QBrush{colour, Qt::BDiagPattern});
+    m_painter.drawPath(stroke);
+    m_painter.setBrush(Qt::NoBrush);
+}
+
+double StrandPainter::ribbonAt(const Strand& strand, Instant moment) const
+{
+    const auto target =
+        static_cast<double>(std::max<std::int64_t>(1, (strand.targetAt - strand.clockStart).count()));
+    const auto grown = static_cast<double>((moment - strand.clockStart).count()) / target;
+    return thinnest + (thickest - thinnest) * std::clamp(grown, 0.0, 1.0);
+}
+
+QPainterPath StrandPainter::ribbon(const Strand& strand, const QRectF& row, Instant until) const
+{
+    // A clock that runs from first contact develops while it is applied; the ribbon shows from the
+    // application's end.
+    const double from = m_geometry.x(strand.application.until);
+    const double to = std::max(from, m_geometry.x(until));
+    const auto seconds = static_cast<double>((until - strand.application.until).count());
+    QPolygonF upper;
+    QPolygonF lower;
+    const int steps = std::max(2, static_cast<int>((to - from) / 4));
+    for (int step = 0; step <= steps; ++step) {
+        const double share = static_cast<double>(step) / steps;
+        const double x = from + (to - from) * share;
+        const auto moment = strand.application.until + view::Seconds{std::lround(seconds * share)};
+        const double y = centre(row) + sway(x - from) * std::min(1.0, share * 4);
+        const double half = ribbonAt(strand, moment);
+        upper << QPointF{x, y - half};
+        lower.prepend(QPointF{x, y + half});
+    }
+    QPainterPath path;
+    path.addPolygon(upper + lower);
+    path.closeSubpath();
+    return path;
+}
+
+void StrandPainter::paintDevelopment(const Strand& strand, const QRectF& row, const QColor& colour)
+{
+    if (strand.water <= strand.application.until)
+        return;
+    const QPainterPath whole = ribbon(strand, row, strand.water);
+    const bool live = m_picture.now.has_value();
+    m_painter.fillPath(whole, blend(m_colours.surface, colour, live ? 0.16 : 0.55));
+    const Instant reached = live ? std::min(*m_picture.now, strand.water) : strand.water;
+    const bool started = strand.stage != Stage::Waiting && strand.stage != Stage::Applying;
+    if (live && started && reached > strand.application.until)
+        m_painter.fillPath(ribbon(strand, row, reached), blend(m_colours.surface, colour, 0.7));
+    m_painter.save();
+    m_painter.setClipPath(whole);
+    m_painter.setPen(pen(colour, 1.2));
+    const double from = m_geometry.x(strand.application.until);
+    const double to = m_geometry.x(strand.water);
+    for (const double offset : {-6.0, -2.0, 2.0, 6.0}) {
+        QPainterPath fibre{QPointF{from, centre(row) + offset / 2}};
+        for (double x = from; x < to; x += 6)
+            fibre.lineTo(x, centre(row) + sway(x - from) + offset + 1.2 * std::sin(x / 19.0 + offset));
+        m_painter.drawPath(fibre);
+    }
+    m_painter.restore();
+    m_painter.setPen(pen(colour, 2));
+    m_painter.drawPath(whole);
+}
+
+void StrandPainter::paintRinse(const Strand& strand, const QRectF& row)
+{
+    const double from = m_geometry.x(strand.water);
+    const double to = std::max(from + 8, m_geometry.x(strand.rinseEnd));
+    m_painter.setPen(
+        pen(m_colours.water, strand.stage == Stage::Rinsing || strand.stage == Stage::Rinsed ? 3 : 2));
+    for (const double offset : {-7.0, 0.0, 7.0}) {
+        QPainterPath wave{QPointF{from + 6, centre(row) + offset}};
+        for (double x = from + 6; x <= to; x += 3)
+            wave.lineTo(x, centre(row) + offset + 2.2 * std::sin((x - from) / 4.5));
+        m_painter.drawPath(wave);
+    }
+}
+
+void StrandPainter::paintWindow(const Strand& strand, const QRectF& row, const QColor& colour)
+{
+    const bool kept = strand.keepsItsWindow();
+    const QColor line = kept ? blend(colour, m_colours.ink, 0.25) : m_colours.late;
+    const double y = centre(row) + 19;
+    const double least = m_geometry.x(strand.leastAt);
+    const double target = m_geometry.x(strand.targetAt);
+    const double most = m_geometry.x(strand.mostAt);
+    m_painter.setPen(pen(line, kept ? 2 : 3, kept ? Qt::SolidLine : Qt::DashLine));
+    m_painter.drawLine(QPointF{least, y}, QPointF{most, y});
+    m_painter.setPen(pen(line, 2));
+    m_painter.drawPolyline(QPolygonF{{least + 4, y - 5}, {least, y - 5}, {least, y + 5}, {least + 4, y + 5}});
+    m_painter.fillRect(QRectF{most - 2, y - 6, 4, 12}, line);
+    QPainterPath wedge{QPointF{target, y - 6}};
+    wedge.lineTo(target + 5, y + 3);
+    wedge.lineTo(target - 5, y + 3);
+    wedge.closeSubpath();
+    m_painter.fillPath(wedge, line);
+}
+
+void StrandPainter::paintMarks(const Strand& strand, const QRectF& row)
+{
+    for (const view::JobMark& job : strand.late) {
+        const QRectF box{QPointF{m_geometry.x(job.span.from), centre(row) - 13},
+                         QPointF{m_geometry.x(job.span.until), centre(row) + 13}};
+        QPainterPath wave{QPointF{box.left(), centre(row)}};
+        for (double x = box.left(); x < box.right(); x += 2)
+            wave.lineTo(x, centre(row) + 5 * std::sin((x - box.left()) / 2.5));
+        m_painter.setPen(pen(m_colours.ink, 1.5));
+        m_painter.setBrush(m_colours.surface);
+        m_painter.drawRoundedRect(box, 4, 4);
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawPath(wave);
+    }
+    for (const view::LookMark& look : strand.looks) {
+        const QPointF eye{m_geometry.x(look.at), centre(row)};
+        m_painter.setPen(pen(m_colours.ink, 2));
+        m_painter.setBrush(m_colours.surface);
+        m_painter.drawEllipse(eye, 10, 7);
+        m_painter.setBrush(Qt::NoBrush);
+        if (look.made)
+            m_painter.drawPolyline(
+                QPolygonF{{eye.x() - 4, eye.y()}, {eye.x() - 1, eye.y() + 3}, {eye.x() + 5, eye.y() - 4}});
+        else
+            m_painter.fillRect(QRectF{eye.x() - 2, eye.y() - 2, 4, 4}, m_colours.ink);
+    }
+}
+
+void StrandPainter::paintHands(std::size_t pair)
+{
+    const QRectF row = m_geometry.handsRow(pair);
+    const view::HandsRow& hands = m_picture.hands[pair];
+    m_painter.setFont(Theme::font(metrics::textSmall));
+    m_painter.setPen(m_colours.quietInk);
+    m_painter.drawText(m_geometry.gutter(row), Qt::AlignLeft | Qt::AlignVCenter,
+                       QString::fromStdString(hands.name));
+    m_painter.setPen(pen(m_colours.hairline, 2));
+    m_painter.drawLine(QPointF{row.left(), row.center().y()}, QPointF{row.right(), row.center().y()});
+    for (const view::HandsJob& job : hands.jobs) {
+        const double from = m_geometry.x(job.span.from);
+        const QRectF box{from, row.top() + 4, std::max(4.0, m_geometry.x(job.span.until) - from),
+                         row.height() - 8};
+        m_painter.setPen(pen(m_colours.line, 1.5));
+        m_painter.setBrush(m_colours.sunken);
+        m_painter.drawRoundedRect(box, 4, 4);
+        m_painter.setBrush(Qt::NoBrush);
+        const QString text = m_words.job(job.task);
+        if (m_painter.fontMetrics().horizontalAdvance(text) + 6 > box.width())
+            continue;
+        m_painter.setPen(m_colours.ink);
+        m_painter.drawText(box, Qt::AlignCenter, text);
+    }
+}
+
+void StrandPainter::paintFlag(double x, const QString& text, const QColor& ground, const QColor& ink)
+{
+    m_painter.setFont(Theme::font(metrics::textSmall, true));
+    const double width = m_painter.fontMetrics().horizontalAdvance(text) + 16;
+    const double left =
+        std::clamp(x - width / 2, m_geometry.plot().left(), m_geometry.plot().right() + 20 - width);
+    const QRectF box{left, m_geometry.axisBottom() - 25, width, 22};
+    m_painter.setPen(Qt::NoPen);
+    m_painter.setBrush(ground);
+    m_painter.drawRoundedRect(box, 6, 6);
+    m_painter.setBrush(Qt::NoBrush);
+    m_painter.setPen(ink);
+    m_painter.drawText(box, Qt::AlignCenter, text);
+}
+
+void StrandPainter::paintNow()
+{
+    for (const view::RinseLine& line : m_picture.rinseLines)
+        paintFlag(m_geometry.x(line.at), m_words.water.arg(m_words.clock(line.at)), m_colours.water,
+                  m_colours.surface);
+    if (!m_picture.now)
+        return;
+    const double x = m_geometry.x(*m_picture.now);
+    m_painter.setPen(pen(m_colours.ink, 2));
+    m_painter.drawLine(QPointF{x, m_geometry.axisBottom()}, QPointF{x, m_geometry.plot().bottom()});
+    paintFlag(x, m_words.now, m_colours.ink, m_colours.ground);
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,91 @@
+#include "app/desktop/look/strand_widget.h"
+
+#include "app/desktop/look/theme.h"
+#include "app/desktop/words.h"
+
+#include <QPainter>
+
+namespace app::desktop {
+
+StrandWidget::StrandWidget(const Theme& theme, QWidget* parent)
+    : QWidget{parent}
+    , m_theme{theme}
+{
+    setObjectName(QStringLiteral("strands"));
+    setAccessibleName(tr("Strands"));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    connect(&theme, &Theme::changed, this, qOverload<>(&QWidget::update));
+}
+
+void StrandWidget::showPicture(view::StrandPicture picture, const WallClock& clock,
+                               std::function<QString(const view::TaskId&)> jobs)
+{
+    if (picture == m_picture && !m_stale)
+        return;
+    const bool resized =
+        picture.strands.size() != m_picture.strands.size() || picture.hands.size() != m_picture.hands.size();
+    m_picture = std::move(picture);
+    m_stale = false;
+    m_words.clock = [clock](view::Instant moment) { return clock.text(moment); };
+    m_words.job = std::move(jobs);
+    m_words.water = tr("Water %1");
+    m_words.now = m_picture.now ? tr("Now %1").arg(clock.text(*m_picture.now)) : QString{};
+    m_words.detail = [](const view::Strand& strand) {
+        return tr("%1 min · %2 to %3")
+            .arg(words::minutes(strand.development()), words::minutes(strand.leastAt - strand.clockStart),
+                 words::minutes(strand.mostAt - strand.clockStart));
+    };
+    setAccessibleDescription(inWords());
+    if (resized)
+        updateGeometry();
+    update();
+}
+
+void StrandWidget::clear()
+{
+    m_picture = {};
+    m_stale = false;
+    setAccessibleDescription({});
+    update();
+}
+
+void StrandWidget::setStale(bool stale)
+{
+    if (m_stale == stale)
+        return;
+    m_stale = stale;
+    update();
+}
+
+QSize StrandWidget::sizeHint() const
+{
+    return {900, StrandGeometry::leastHeight(m_picture) + 22 * static_cast<int>(m_picture.strands.size())};
+}
+
+QSize StrandWidget::minimumSizeHint() const
+{
+    return {480, StrandGeometry::leastHeight(m_picture)};
+}
+
+void StrandWidget::paintEvent(QPaintEvent*)
+{
+    if (m_picture.strands.empty())
+        return;
+    QPainter painter{this};
+    if (m_stale)
+        painter.setOpacity(0.35);
+    StrandPainter{painter, m_picture, QRectF{rect()}, m_theme.colours(), m_words}.paint();
+}
+
+QString StrandWidget::inWords() const
+{
+    QStringList strands;
+    for (const view::Strand& strand : m_picture.strands)
+        strands << tr("%1: applied from %2 to %3, water at %4, %5 min development.")
+                       .arg(QString::fromStdString(strand.name), m_words.clock(strand.application.from),
+                            m_words.clock(strand.application.until), m_words.clock(strand.water),
+                            words::minutes(strand.development()));
+    return strands.join(QLatin1Char{' '});
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,102 @@
+#include "app/desktop/look/style_sheet.h"
+
+#include "app/desktop/look/metrics.h"
+
+namespace app::desktop {
+namespace {
+
+const char* const pattern = R"(
+QPushButton, QToolButton { background: @surface; color: @ink; border: 1px solid @line; border-radius: 8px;
+    padding: 6px 14px; min-height: 30px; }
+QPushButton:hover, QToolButton:hover { background: @sunken; }
+QPushButton:pressed, QToolButton:pressed { background: @selection; }
+QPushButton:focus, QToolButton:focus { border: 3px solid @water; padding: 4px 12px; }
+QPushButton:disabled { color: @quietInk; border: 1px dashed @line; }
+QPushButton[role="main"] { background: @action; color: @onAction; border: 1px solid @action; font-weight: bold;
+    padding: 8px 22px; }
+QPushButton[role="main"]:focus { border: 3px solid @water; padding: 6px 20px; }
+QPushButton[role="main"]:disabled { background: @sunken; color: @quietInk; border: 1px dashed @line; }
+QPushButton[role="live"] { background: @action; color: @onAction; border: 2px solid @action; font-weight: bold;
+    border-radius: 14px; min-height: 70px; padding: 6px 26px; }
+QPushButton[role="live"]:focus { border: 5px solid @water; padding: 3px 23px; }
+QPushButton[role="choice"] { background: @surface; color: @ink; border: 2px solid @line; font-weight: bold;
+    border-radius: 14px; min-height: 70px; padding: 6px 20px; }
+QPushButton[role="choice"]:focus { border: 5px solid @water; padding: 3px 17px; }
+QPushButton[role="page"] { border: none; border-radius: 0; border-bottom: 4px solid transparent; background: transparent;
+    padding: 6px 16px; }
+QPushButton[role="page"]:checked { border-bottom: 4px solid @action; font-weight: bold; }
+QPushButton[role="page"]:focus { border: 2px solid @water; border-bottom: 4px solid @water; padding: 4px 14px; }
+QLabel[role="quiet"] { color: @quietInk; }
+QLabel[role="wrong"] { color: @lateText; font-weight: bold; }
+QFrame[role="card"] { background: @surface; border: 1px solid @hairline; border-radius: 14px; }
+QFrame[role="strip"] { background: @sunken; border: none; border-bottom: 1px solid @hairline; }
+QFrame[role="foot"] { background: @sunken; border: none; border-top: 1px solid @hairline; }
+QFrame[role="notice"] { background: @waterWash; border: 2px solid @water; border-radius: 8px; }
+QFrame[role="warning"] { background: @soon; border: 2px solid @onSoon; border-radius: 8px; }
+QFrame[role="warning"] QLabel { color: @onSoon; font-weight: bold; }
+QFrame[role="warning"] QPushButton { background: @soon; color: @onSoon; border: 2px solid @onSoon; }
+QFrame[role="alert"] { background: @late; border: none; }
+QFrame[role="alert"] QLabel { color: @onLate; background: transparent; }
+QFrame[role="alert"] QPushButton { background: @onLate; color: @late; border: 3px solid @onLate; font-weight: bold;
+    border-radius: 14px; min-height: 84px; padding: 6px 30px; }
+QFrame[role="alert"] QPushButton:focus { border: 5px solid @late; }
+QTableView { background: @surface; alternate-background-color: @surface; gridline-color: @hairline;
+    border: 1px solid @line; border-radius: 8px; selection-background-color: @selection;
+    selection-color: @onSelection; }
+QTableView:focus { border: 2px solid @water; }
+QHeaderView::section { background: @sunken; color: @ink; border: none; border-right: 1px solid @hairline;
+    border-bottom: 1px solid @line; padding: 5px 7px; }
+QTabWidget::pane { border: none; }
+QTabBar::tab { background: transparent; color: @quietInk; padding: 7px 14px; border-bottom: 3px solid transparent; }
+QTabBar::tab:selected { color: @ink; border-bottom: 3px solid @action; font-weight: bold; }
+QTabBar::tab:focus { color: @ink; border: 2px solid @water; }
+QLineEdit, QSpinBox, QComboBox, QDateTimeEdit, QPlainTextEdit { background: @surface; color: @ink;
+    border: 1px solid @line; border-radius: 6px; padding: 4px 8px; min-height: 26px; }
+QLineEdit:focus, QSpinBox:focus, QComboBox:focus, QDateTimeEdit:focus { border: 2px solid @water; }
+QTableView QLineEdit, QTableView QComboBox { border-radius: 0; padding: 0 4px; min-height: 0; }
+QListWidget { background: transparent; border: none; }
+QListWidget::item { padding: 4px; }
+QListWidget::item:selected { background: @selection; color: @onSelection; }
+QMenuBar { background: @sunken; color: @ink; }
+QMenuBar::item { padding: 6px 12px; }
+QMenuBar::item:selected { background: @selection; color: @onSelection; }
+QMenu { background: @surface; color: @ink; border: 1px solid @line; }
+QMenu::item { padding: 7px 26px; }
+QMenu::item:selected { background: @selection; color: @onSelection; }
+QMenu::item:disabled { color: @quietInk; }
+QMenu::separator { height: 1px; background: @hairline; margin: 4px 8px; }
+QToolTip { background: @surface; color: @ink; border: 1px solid @line; padding: 4px; }
+)";
+
+}  // namespace
+
+QString styleSheet(const Colours& colours)
+{
+    QString sheet = QString::fromLatin1(pattern);
+    // The text of the late colour has to be read on every ground, so it is the colour itself.
+    const std::pair<const char*, QColor> names[] = {
+        {"@lateText", colours.late},
+        {"@late", colours.late},
+        {"@onLate", colours.onLate},
+        {"@surface", colours.surface},
+        {"@sunken", colours.sunken},
+        {"@hairline", colours.hairline},
+        {"@line", colours.line},
+        {"@quietInk", colours.quietInk},
+        {"@ink", colours.ink},
+        {"@onAction", colours.onAction},
+        {"@action", colours.action},
+        {"@waterWash", colours.waterWash},
+        {"@water", colours.water},
+        {"@onSoon", colours.onSoon},
+        {"@soon", colours.soon},
+        {"@onSelection", colours.onSelection},
+        {"@selection", colours.selection},
+        {"@ground", colours.ground},
+    };
+    for (const auto& [name, colour] : names)
+        sheet.replace(QLatin1String{name}, colour.name());
+    return sheet;
+}
+
+}  // namespace app::desktop

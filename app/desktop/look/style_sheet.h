@@ -1,0 +1,13 @@
+#pragma once
+
+#include "app/desktop/look/colours.h"
+
+#include <QString>
+
+namespace app::desktop {
+
+/// The window's parts in these colours. What a part is, its "role" property says:
+/// main, live, alert, quiet, card, banner, warning, title, step, small.
+QString styleSheet(const Colours& colours);
+
+}  // namespace app::desktop

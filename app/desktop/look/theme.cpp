@@ -1,0 +1,93 @@
+#include "app/desktop/look/theme.h"
+
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/style_sheet.h"
+
+#include <QApplication>
+#include <QFile>
+#include <QPainter>
+#include <QPalette>
+#include <QStyleFactory>
+#include <QSvgRenderer>
+
+namespace app::desktop {
+namespace {
+
+QPalette toolkitPalette(const Colours& colours)
+{
+    QPalette palette;
+    palette.setColor(QPalette::Window, colours.ground);
+    palette.setColor(QPalette::WindowText, colours.ink);
+    palette.setColor(QPalette::Base, colours.surface);
+    palette.setColor(QPalette::AlternateBase, colours.sunken);
+    palette.setColor(QPalette::Text, colours.ink);
+    palette.setColor(QPalette::PlaceholderText, colours.quietInk);
+    palette.setColor(QPalette::Button, colours.sunken);
+    palette.setColor(QPalette::ButtonText, colours.ink);
+    palette.setColor(QPalette::BrightText, colours.onLate);
+    palette.setColor(QPalette::Highlight, colours.selection);
+    palette.setColor(QPalette::HighlightedText, colours.onSelection);
+    palette.setColor(QPalette::ToolTipBase, colours.surface);
+    palette.setColor(QPalette::ToolTipText, colours.ink);
+    palette.setColor(QPalette::Link, colours.water);
+    palette.setColor(QPalette::Mid, colours.hairline);
+    palette.setColor(QPalette::Disabled, QPalette::Text, colours.quietInk);
+    palette.setColor(QPalette::Disabled, QPalette::WindowText, colours.quietInk);
+    palette.setColor(QPalette::Disabled, QPalette::ButtonText, colours.quietInk);
+    return palette;
+}
+
+}  // namespace
+
+Theme::Theme(QApplication& application)
+    : m_application{application}
+    , m_systemIsDark{application.palette().color(QPalette::Window).lightness() < 128}
+{
+    m_application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    m_application.setFont(font(metrics::text));
+    apply();
+}
+
+void Theme::choose(Choice choice)
+{
+    m_choice = choice;
+    apply();
+}
+
+void Theme::apply()
+{
+    m_dark = m_choice == Choice::Dark || (m_choice == Choice::System && m_systemIsDark);
+    m_colours = m_dark ? darkColours() : lightColours();
+    m_application.setPalette(toolkitPalette(m_colours));
+    m_application.setStyleSheet(styleSheet(m_colours));
+    Q_EMIT changed();
+}
+
+QFont Theme::font(int pixels, bool bold)
+{
+    // Its figures are all of one width, so a countdown does not dance.
+    QFont font{QStringLiteral("DejaVu Sans")};
+    font.setStyleHint(QFont::SansSerif);
+    font.setPixelSize(pixels);
+    font.setBold(bold);
+    return font;
+}
+
+QIcon Theme::icon(const QString& name, const QColor& colour)
+{
+    QFile file{QStringLiteral(":/icons/%1.svg").arg(name)};
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
+    QSvgRenderer drawing{file.readAll().replace("currentColor", colour.name().toLatin1())};
+    QIcon icon;
+    for (const int size : {20, 40, 80}) {
+        QPixmap pixmap{size, size};
+        pixmap.fill(Qt::transparent);
+        QPainter painter{&pixmap};
+        drawing.render(&painter);
+        icon.addPixmap(pixmap);
+    }
+    return icon;
+}
+
+}  // namespace app::desktop

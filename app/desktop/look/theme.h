@@ -1,0 +1,47 @@
+#pragma once
+
+#include "app/desktop/look/colours.h"
+
+#include <QFont>
+#include <QIcon>
+#include <QObject>
+
+class QApplication;
+
+namespace app::desktop {
+
+/// The look of the window as a whole: which palette, which typeface, which icons.
+class Theme : public QObject {
+    Q_OBJECT
+
+public:
+    enum class Choice { System, Light, Dark };
+
+    explicit Theme(QApplication& application);
+
+    void choose(Choice choice);
+    [[nodiscard]] Choice choice() const { return m_choice; }
+    [[nodiscard]] bool isDark() const { return m_dark; }
+    [[nodiscard]] const Colours& colours() const { return m_colours; }
+
+    /// The typeface in a size of `metrics`.
+    [[nodiscard]] static QFont font(int pixels, bool bold = false);
+
+    /// One of our drawings (resources/icons/NAME.svg) in a colour.
+    [[nodiscard]] static QIcon icon(const QString& name, const QColor& colour);
+    [[nodiscard]] QIcon icon(const QString& name) const { return icon(name, m_colours.ink); }
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    void apply();
+
+    QApplication& m_application;
+    bool m_systemIsDark;
+    Choice m_choice = Choice::System;
+    bool m_dark = false;
+    Colours m_colours;
+};
+
+}  // namespace app::desktop

@@ -1,0 +1,96 @@
+#include "app/desktop/main_window.h"
+#include "app/desktop/options.h"
+#include "app/desktop/startup.h"
+#include "app/session/data_folder.h"
+#include "app/session/time_zones.h"
+#include "app/sound/alarm_player.h"
+#include "app/storage/open_journal.h"
+
+#include <QApplication>
+#include <QMessageBox>
+#include <QTimer>
+
+#include <cstdio>
+#include <filesystem>
+
+namespace {
+
+using namespace app;
+
+/// The alarms of the window, sounded by the sound program.
+class PlayerSound final : public desktop::Sound {
+public:
+    PlayerSound() { connect(&m_player, &sound::AlarmPlayer::healthChanged, this, &Sound::healthChanged); }
+
+    void keepReady(bool ready) override { m_player.keepReady(ready); }
+    void sound(const core::alarm::Alarm& alarm) override { m_player.sound(alarm); }
+    void setStanding(const std::vector<core::alarm::Alarm>& standing) override
+    {
+        m_player.setStanding(standing);
+    }
+    void silence() override { m_player.silence(); }
+    void playCheck(core::alarm::Kind kind, core::alarm::Subject subject) override
+    {
+        m_player.playCheck(kind, subject);
+    }
+    [[nodiscard]] bool isWorking() const override
+    {
+        return m_player.health() == sound::Health::Working || m_player.health() == sound::Health::Starting;
+    }
+    [[nodiscard]] QString problem() const override { return m_player.healthText(); }
+
+private:
+    sound::AlarmPlayer m_player;
+};
+
+std::shared_ptr<const session::Clock> clockFor(const desktop::Options& options)
+{
+    auto system = std::make_shared<session::SystemClock>();
+    if (!options.speed)
+        return system;
+    return std::make_shared<session::FastClock>(*options.speed, system->now());
+}
+
+int refuse(const QString& what)
+{
+    std::fprintf(stderr, "basinbell-desktop: %s\n", qPrintable(what));
+    return 1;
+}
+
+}  // namespace
+
+int main(int argc, char* argv[])
+{
+    QApplication application{argc, argv};
+    QApplication::setApplicationName(QStringLiteral("basinbell"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Basinbell"));
+    QApplication::setApplicationVersion(QStringLiteral(BASINBELL_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("basinbell"));
+    const desktop::Options options = desktop::readOptions(QApplication::arguments());
+    if (!options.error.isEmpty())
+        return refuse(options.error);
+
+    desktop::Theme theme{application};
+    QApplication::setWindowIcon(QIcon{QStringLiteral(":/icons/basinbell.svg")});
+    const std::filesystem::path folder = session::dataFolder(options.data.toStdString());
+    auto opened = storage::openJournal(folder);
+    if (!opened) {
+        QMessageBox::critical(nullptr, QStringLiteral("Basinbell"),
+                              QString::fromStdString(opened.error().what));
+        return refuse(QString::fromStdString(opened.error().what));
+    }
+    QSettings settings{QString::fromStdString((folder / "window.ini").string()), QSettings::IniFormat};
+    theme.choose(static_cast<desktop::Theme::Choice>(settings.value(QStringLiteral("theme"), 0).toInt()));
+    const auto zones = std::make_shared<session::QtTimeZones>();
+    session::Session session{
+        {.journal = std::move(opened->journal), .clock = clockFor(options), .zones = zones}};
+    PlayerSound sound;
+    desktop::MainWindow window{{theme, session, sound, settings, zones, session::localZone(), folder}};
+    window.show();
+    QTimer::singleShot(0, &window, [&] {
+        for (const std::string& warning : opened->warnings)
+            window.warn(QString::fromStdString(warning));
+        desktop::openFirst(window, session, options, settings);
+    });
+    return QApplication::exec();
+}

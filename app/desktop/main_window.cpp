@@ -1,0 +1,328 @@
+#include "app/desktop/main_window.h"
+
+#include "app/desktop/lanes/lanes_page.h"
+#include "app/desktop/setup/edits.h"
+#include "app/desktop/setup/setup_page.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QPushButton>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace app::desktop {
+
+MainWindow::MainWindow(const Parts& parts)
+    : m_theme{parts.theme}
+    , m_session{parts.session}
+    , m_sound{parts.sound}
+    , m_settings{parts.settings}
+    , m_zones{parts.zones}
+    , m_folder{parts.folder}
+    , m_files{new FileMenu{m_document, ServiceFiles{parts.zones, parts.localZone}, parts.settings, *this}}
+    , m_pages{new QStackedWidget}
+{
+    setObjectName(QStringLiteral("mainWindow"));
+    setAcceptDrops(true);
+    setMinimumSize(1000, 640);
+    resize(1280, 800);
+    edits::Service blank = edits::blankService();
+    blank.timeZone = parts.localZone;
+    m_document.replace(std::move(blank), {});
+    buildPages();
+    buildMenus();
+    connectRun();
+    followDocument();
+    followRun();
+    show(Page::Setup);
+    restoreGeometry(m_settings.value(QStringLiteral("window/geometry")).toByteArray());
+    restoreState(m_settings.value(QStringLiteral("window/state")).toByteArray());
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::buildPages()
+{
+    const auto now = [this] { return m_session.clock().now(); };
+    m_setup = new SetupPage{m_theme, m_document, m_zones, now};
+    m_lanes = new LanesPage{m_theme, m_session, m_sound, m_zones};
+    m_pages->addWidget(m_setup);
+    m_pages->addWidget(m_lanes);
+    auto* body = new QWidget;
+    auto* layout = new QVBoxLayout{body};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(makeBar());
+    layout->addWidget(m_pages, 1);
+    setCentralWidget(body);
+    connect(m_setup, &SetupPage::startRequested, this, &MainWindow::start);
+    connect(m_lanes, &LanesPage::stepShown, this, [this](const QString& step) {
+        if (m_pages->currentWidget() == m_lanes)
+            setWindowTitle(tr("%1 – Basinbell").arg(step));
+    });
+    connect(m_lanes, &LanesPage::endRequested, this, &MainWindow::askToEnd);
+    connect(m_lanes, &LanesPage::cautionsRequested, this, &MainWindow::showCautions);
+    connect(m_lanes, &LanesPage::soundCheckRequested, this, &MainWindow::checkSound);
+}
+
+QWidget* MainWindow::makeBar()
+{
+    auto* bar = new QFrame;
+    bar->setProperty("role", QStringLiteral("strip"));
+    auto* row = new QHBoxLayout{bar};
+    row->setContentsMargins(8, 0, 20, 0);
+    row->setSpacing(0);
+    m_toSetup = new QPushButton{tr("Set-up  (Ctrl+1)")};
+    m_toLanes = new QPushButton{tr("Lanes  (Ctrl+2)")};
+    m_toSetup->setObjectName(QStringLiteral("toSetup"));
+    m_toLanes->setObjectName(QStringLiteral("toLanes"));
+    m_toSetup->setShortcut(QKeySequence{Qt::CTRL | Qt::Key_1});
+    m_toLanes->setShortcut(QKeySequence{Qt::CTRL | Qt::Key_2});
+    for (QPushButton* button : {m_toSetup, m_toLanes}) {
+        button->setProperty("role", QStringLiteral("page"));
+        button->setCheckable(true);
+        row->addWidget(button);
+    }
+    m_fileName = new QLabel;
+    m_fileName->setObjectName(QStringLiteral("fileName"));
+    m_fileName->setProperty("role", QStringLiteral("quiet"));
+    row->addStretch(1);
+    row->addWidget(m_fileName);
+    connect(m_toSetup, &QPushButton::clicked, this, [this] { show(Page::Setup); });
+    connect(m_toLanes, &QPushButton::clicked, this, [this] { show(Page::Lanes); });
+    return bar;
+}
+
+void MainWindow::buildMenus()
+{
+    menuBar()->addMenu(m_files->menu());
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    m_undo = edit->addAction(tr("Undo"), this, &MainWindow::undo);
+    m_undo->setObjectName(QStringLiteral("undo"));
+    m_undo->setShortcut(QKeySequence::Undo);
+    m_redo = edit->addAction(tr("Redo"), this, &MainWindow::redo);
+    m_redo->setObjectName(QStringLiteral("redo"));
+    m_redo->setShortcuts(
+        {QKeySequence{Qt::CTRL | Qt::SHIFT | Qt::Key_Z}, QKeySequence{Qt::CTRL | Qt::Key_Y}});
+    menuBar()->addMenu(m_files->demoMenu());
+    QMenu* run = menuBar()->addMenu(tr("&Run"));
+    QAction* start = run->addAction(tr("&Start the lanes"), this, &MainWindow::start);
+    start->setShortcuts({QKeySequence{Qt::CTRL | Qt::Key_Return}, QKeySequence{Qt::CTRL | Qt::Key_Enter}});
+    QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
+    check->setShortcut(QKeySequence{Qt::Key_F3});
+    run->addAction(tr("&End this run …"), this, &MainWindow::askToEnd);
+    QMenu* view = menuBar()->addMenu(tr("&View"));
+    buildThemeMenu(*view);
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    QAction* cautions = help->addAction(tr("&Cautions"), this, &MainWindow::showCautions);
+    cautions->setShortcut(QKeySequence{Qt::Key_F2});
+}
+
+void MainWindow::buildThemeMenu(QMenu& view)
+{
+    auto* group = new QActionGroup{this};
+    const std::pair<Theme::Choice, QString> choices[] = {{Theme::Choice::System, tr("As the &system")},
+                                                         {Theme::Choice::Light, tr("&Light")},
+                                                         {Theme::Choice::Dark, tr("&Dark")}};
+    for (const auto& [choice, name] : choices) {
+        QAction* action = view.addAction(name);
+        action->setCheckable(true);
+        action->setActionGroup(group);
+        action->setChecked(choice == m_theme.choice());
+        connect(action, &QAction::triggered, this, [this, chosen = choice] {
+            m_theme.choose(chosen);
+            m_settings.setValue(QStringLiteral("theme"), static_cast<int>(chosen));
+        });
+    }
+}
+
+void MainWindow::connectRun()
+{
+    connect(&m_document, &ServiceDocument::changed, this, &MainWindow::followDocument);
+    connect(&m_document, &ServiceDocument::stateChanged, this, &MainWindow::followDocument);
+    connect(&m_session, &session::Session::stateChanged, this, &MainWindow::followRun);
+    connect(&m_session, &session::Session::alarmSounded, &m_sound, &Sound::sound);
+    connect(&m_session, &session::Session::alarmsChanged, &m_sound,
+            [this] { m_sound.setStanding(m_session.alarms()); });
+}
+
+bool MainWindow::runs() const
+{
+    return m_session.current() && !m_session.state().finished;
+}
+
+void MainWindow::show(Page page)
+{
+    const bool lanes = page == Page::Lanes && m_session.current();
+    m_pages->setCurrentWidget(lanes ? static_cast<QWidget*>(m_lanes) : m_setup);
+    m_toSetup->setChecked(!lanes);
+    m_toLanes->setChecked(lanes);
+    m_setup->setWatched(!lanes);
+    followDocument();
+    if (lanes) {
+        m_lanes->refresh();
+        m_lanes->takeFocus();
+    }
+}
+
+void MainWindow::followDocument()
+{
+    const QString file =
+        m_document.path().isEmpty() ? tr("not saved anywhere yet") : QFileInfo{m_document.path()}.fileName();
+    m_fileName->setText(m_document.isChanged() ? tr("%1, changed").arg(file) : file);
+    const bool lanes = m_pages->currentWidget() == m_lanes;
+    if (!lanes)
+        setWindowTitle(tr("%1 – Basinbell").arg(QString::fromStdString(m_document.service().name)));
+    QUndoStack& stack = m_document.undoStack();
+    m_undo->setText(lanes ? tr("Undo my last answer") : tr("Undo %1").arg(stack.undoText()));
+    m_undo->setEnabled(lanes || stack.canUndo());
+    m_redo->setText(tr("Redo %1").arg(stack.redoText()));
+    m_redo->setEnabled(!lanes && stack.canRedo());
+}
+
+void MainWindow::followRun()
+{
+    m_toLanes->setEnabled(m_session.current().has_value());
+    m_setup->setRunning(runs());
+    m_sound.keepReady(runs());
+}
+
+void MainWindow::undo()
+{
+    if (m_pages->currentWidget() == m_lanes)
+        m_lanes->undoLast();
+    else
+        m_document.undoStack().undo();
+}
+
+void MainWindow::redo()
+{
+    m_document.undoStack().redo();
+}
+
+void MainWindow::start()
+{
+    if (runs() || !m_setup->canStart() || m_pages->currentWidget() != m_setup)
+        return;
+    if (passCautions() && passSoundCheck())
+        beginRun();
+}
+
+void MainWindow::beginRun()
+{
+    m_session.leave();
+    m_session.begin({m_document.service()}, core::stagger::Preference::AsAsked);
+    followRun();
+    show(Page::Lanes);
+}
+
+bool MainWindow::resume(const session::StoredRun& run)
+{
+    if (const auto wrong = m_session.resume(run.id)) {
+        warn(QString::fromStdString(*wrong));
+        return false;
+    }
+    if (!m_session.setup().services.empty())
+        m_document.replace(m_session.setup().services.front(), {});
+    followRun();
+    show(Page::Lanes);
+    m_lanes->sayResumed(tr("Taken up where it stopped. If something happened meanwhile, answer it and say "
+                           "how long ago it was."));
+    return true;
+}
+
+void MainWindow::offer(const session::StoredRun& run)
+{
+    QMessageBox box{
+        QMessageBox::Question, tr("A run was left unfinished"),
+        tr("It was begun long ago. Taken up now, everything in it is overdue and sounds at once."),
+        QMessageBox::NoButton, this};
+    box.setObjectName(QStringLiteral("offerResume"));
+    const auto* take = box.addButton(tr("Take it up"), QMessageBox::AcceptRole);
+    const auto* end = box.addButton(tr("End it for good"), QMessageBox::DestructiveRole);
+    box.addButton(tr("Leave it for later"), QMessageBox::RejectRole);
+    box.exec();
+    if (box.clickedButton() == take)
+        resume(run);
+    else if (box.clickedButton() == end && resume(run)) {
+        m_session.end();
+        m_session.leave();
+        followRun();
+        show(Page::Setup);
+    }
+}
+
+void MainWindow::askToEnd()
+{
+    if (!m_session.current())
+        return;
+    if (runs()) {
+        QMessageBox box{
+            QMessageBox::Question, tr("End this run"),
+            tr("End this run for good? Nothing sounds any more, and it cannot be taken up again."),
+            QMessageBox::NoButton, this};
+        box.setObjectName(QStringLiteral("endQuestion"));
+        const auto* end = box.addButton(tr("End it"), QMessageBox::DestructiveRole);
+        box.setDefaultButton(box.addButton(tr("Keep it running"), QMessageBox::RejectRole));
+        box.exec();
+        if (box.clickedButton() != end)
+            return;
+    }
+    if (const auto refusal = m_session.end(); refusal && runs())
+        return warn(QString::fromStdString(refusal->what));
+    m_session.leave();
+    m_sound.silence();
+    followRun();
+    show(Page::Setup);
+}
+
+void MainWindow::warn(const QString& warning)
+{
+    if (m_session.current())
+        m_lanes->warn(warning);
+    else
+        QMessageBox::warning(this, tr("Basinbell"), warning);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (runs()) {
+        QMessageBox box{QMessageBox::Question, tr("Lanes are running"),
+                        tr("Close the window while lanes run? No alarm sounds until it is opened again; the "
+                           "run is kept and goes on then."),
+                        QMessageBox::NoButton, this};
+        box.setObjectName(QStringLiteral("closeQuestion"));
+        const auto* close = box.addButton(tr("Close"), QMessageBox::DestructiveRole);
+        box.setDefaultButton(box.addButton(tr("Keep it open"), QMessageBox::RejectRole));
+        box.exec();
+        if (box.clickedButton() != close)
+            return event->ignore();
+    }
+    if (!m_files->mayLetGo())
+        return event->ignore();
+    m_settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
+    m_settings.setValue(QStringLiteral("window/state"), saveState());
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event)
+{
+    const auto urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event)
+{
+    event->acceptProposedAction();
+    show(Page::Setup);
+    m_files->open(event->mimeData()->urls().front().toLocalFile());
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,100 @@
+#pragma once
+
+#include "app/desktop/file_menu.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/setup/service_document.h"
+#include "app/desktop/sound.h"
+#include "app/session/session.h"
+
+#include <QMainWindow>
+#include <QSettings>
+
+#include <filesystem>
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace app::desktop {
+
+class LanesPage;
+class SetupPage;
+
+/// The window: two pages, the menus, and the way from one page to the other.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    struct Parts {
+        Theme& theme;
+        session::Session& session;
+        Sound& sound;
+        QSettings& settings;
+        std::shared_ptr<const core::measure::TimeZones> zones;
+        std::string localZone;
+        std::filesystem::path folder;  ///< Where the program keeps its data.
+    };
+
+    explicit MainWindow(const Parts& parts);
+    ~MainWindow() override;
+
+    [[nodiscard]] FileMenu& files() { return *m_files; }
+    [[nodiscard]] ServiceDocument& document() { return m_document; }
+
+    /// Takes up a run that was left; tells in words when it cannot.
+    bool resume(const session::StoredRun& run);
+
+    /// A run that was left too long ago to sound at once: asks what becomes of it.
+    void offer(const session::StoredRun& run);
+
+    /// From what is in Set-up to running lanes: cautions, sound check, start.
+    void start();
+
+    void warn(const QString& warning);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    enum class Page { Setup, Lanes };
+
+    void buildPages();
+    QWidget* makeBar();
+    void buildMenus();
+    void buildThemeMenu(QMenu& view);
+    void connectRun();
+    void show(Page page);
+    void followDocument();
+    void followRun();
+    void beginRun();
+    void askToEnd();
+    void showCautions();
+    bool passCautions();
+    bool passSoundCheck();
+    void checkSound();
+    void undo();
+    void redo();
+    [[nodiscard]] bool runs() const;
+
+    Theme& m_theme;
+    session::Session& m_session;
+    Sound& m_sound;
+    QSettings& m_settings;
+    std::shared_ptr<const core::measure::TimeZones> m_zones;
+    std::filesystem::path m_folder;
+    ServiceDocument m_document;
+    FileMenu* m_files;
+    QStackedWidget* m_pages;
+    SetupPage* m_setup = nullptr;
+    LanesPage* m_lanes = nullptr;
+    QPushButton* m_toSetup = nullptr;
+    QPushButton* m_toLanes = nullptr;
+    QLabel* m_fileName = nullptr;
+    QAction* m_undo = nullptr;
+    QAction* m_redo = nullptr;
+    bool m_soundChecked = false;
+};
+
+}  // namespace app::desktop

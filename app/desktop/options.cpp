@@ -1,0 +1,57 @@
+#include "app/desktop/options.h"
+
+#include "app/session/clock.h"
+
+#include <QCommandLineParser>
+
+namespace app::desktop {
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Options)
+};
+
+}  // namespace
+
+Options readOptions(const QStringList& arguments)
+{
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        Text::tr("Plans the staggered start of a hair colour service and times its lanes."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument(QStringLiteral("FILE"), Text::tr("The service to open."),
+                                 QStringLiteral("[FILE]"));
+    const QCommandLineOption data{QStringLiteral("data"),
+                                  Text::tr("Keep the journal and the window's state in DIR."),
+                                  QStringLiteral("DIR")};
+    const QCommandLineOption speed{
+        QStringLiteral("speed"),
+        Text::tr("Let N seconds pass in one. For demonstrations: alarms come faster too."),
+        QStringLiteral("N")};
+    const QCommandLineOption resume{
+        QStringLiteral("resume"),
+        Text::tr("Take up the latest unfinished run, however long ago it was begun.")};
+    const QCommandLineOption demo{QStringLiteral("demo"), Text::tr("Open the demo.")};
+    parser.addOptions({data, speed, resume, demo});
+    parser.process(arguments);
+
+    Options options;
+    options.data = parser.value(data);
+    options.resume = parser.isSet(resume);
+    options.demo = parser.isSet(demo);
+    options.file = parser.positionalArguments().value(0);
+    if (parser.positionalArguments().size() > 1)
+        options.error = Text::tr("Only one service can be opened at a time.");
+    if (parser.isSet(speed)) {
+        bool isNumber = false;
+        options.speed = parser.value(speed).toDouble(&isNumber);
+        if (!isNumber || *options.speed < session::FastClock::slowest
+            || *options.speed > session::FastClock::fastest)
+            options.error =
+                Text::tr("--speed %1: it must be a number from 0.01 to 1000000.").arg(parser.value(speed));
+    }
+    return options;
+}
+
+}  // namespace app::desktop

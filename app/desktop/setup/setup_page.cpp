@@ -1,0 +1,192 @@
+#include "app/desktop/setup/setup_page.h"
+
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/setup/basics_panel.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTabBar>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+namespace app::desktop {
+namespace {
+
+/// "coats[2].zones[0]" is in coat 2; what is in none counts as in the first.
+int coatOf(const std::string& place)
+{
+    return place.starts_with("coats[") ? QString::fromStdString(place)
+                                             .section(QLatin1Char{'['}, 1, 1)
+                                             .section(QLatin1Char{']'}, 0, 0)
+                                             .toInt()
+                                       : 0;
+}
+
+}  // namespace
+
+SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
+                     std::shared_ptr<const core::measure::TimeZones> zones,
+                     std::function<core::measure::Instant()> now, QWidget* parent)
+    : QWidget{parent}
+    , m_document{document}
+{
+    setObjectName(QStringLiteral("setupPage"));
+    auto* body = new QWidget;
+    auto* layout = new QVBoxLayout{body};
+    layout->setContentsMargins(metrics::gapLarge, metrics::gap, metrics::gapLarge, metrics::gapSmall);
+    layout->setSpacing(metrics::gapSmall);
+    layout->addWidget(new BasicsPanel{document, zones, now});
+    auto* splitter = new QSplitter{Qt::Vertical};
+    splitter->setChildrenCollapsible(false);
+    m_parts = makeParts(theme);
+    m_plan = new PlanPanel{theme, document, zones, now};
+    splitter->addWidget(m_parts);
+    splitter->addWidget(m_plan);
+    splitter->setStretchFactor(0, 0);
+    splitter->setStretchFactor(1, 1);
+    layout->addWidget(splitter, 1);
+
+    auto* outer = new QVBoxLayout{this};
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(0);
+    outer->addWidget(body, 1);
+    outer->addWidget(makeFoot(theme));
+    connect(&m_document, &ServiceDocument::changed, this, &SetupPage::follow);
+    connect(m_plan, &PlanPanel::standingChanged, this, &SetupPage::followStanding);
+    connect(m_plan, &PlanPanel::problemChosen, this, &SetupPage::goTo);
+    follow();
+}
+
+QTabWidget* SetupPage::makeParts(const Theme& theme)
+{
+    auto* parts = new QTabWidget;
+    parts->setObjectName(QStringLiteral("parts"));
+    parts->setDocumentMode(true);
+    const std::pair<edits::Part, QString> pages[] = {
+        {edits::Part::Zones, tr("&Zones")},         {edits::Part::Bowls, tr("Bo&wls")},
+        {edits::Part::Groups, tr("Rinse &groups")}, {edits::Part::Coats, tr("&Coats and drying")},
+        {edits::Part::Hands, tr("&Hands")},
+    };
+    for (const auto& [part, title] : pages) {
+        m_panels.push_back(new PartPanel{theme, m_document, part});
+        parts->addTab(m_panels.back(), title);
+    }
+    parts->setCornerWidget(makeCoatBar(), Qt::TopRightCorner);
+    return parts;
+}
+
+QWidget* SetupPage::makeCoatBar()
+{
+    auto* bar = new QWidget;
+    auto* row = new QHBoxLayout{bar};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(metrics::gapTiny);
+    m_coats = new QTabBar;
+    m_coats->setObjectName(QStringLiteral("coats"));
+    m_coats->setAccessibleName(tr("Coats"));
+    m_coats->setDrawBase(false);
+    m_coats->setExpanding(false);
+    row->addWidget(m_coats);
+    connect(m_coats, &QTabBar::currentChanged, this, &SetupPage::showCoat);
+    return bar;
+}
+
+QWidget* SetupPage::makeFoot(const Theme& theme)
+{
+    auto* foot = new QFrame;
+    foot->setProperty("role", QStringLiteral("foot"));
+    auto* row = new QHBoxLayout{foot};
+    row->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
+    m_hint = new QLabel;
+    m_hint->setObjectName(QStringLiteral("startHint"));
+    m_hint->setProperty("role", QStringLiteral("quiet"));
+    m_hint->setWordWrap(true);
+    m_start = new QPushButton{tr("Start the lanes  (Ctrl+Enter)")};
+    m_start->setObjectName(QStringLiteral("start"));
+    m_start->setAccessibleName(tr("Start"));
+    m_start->setProperty("role", QStringLiteral("main"));
+    m_start->setMinimumHeight(metrics::target);
+    m_start->setFont(Theme::font(metrics::textLarge, true));
+    const auto sign = [this, &theme] {
+        m_start->setIcon(theme.icon(QStringLiteral("start"), theme.colours().onAction));
+    };
+    sign();
+    connect(&theme, &Theme::changed, m_start, sign);
+    connect(m_start, &QPushButton::clicked, this, &SetupPage::startRequested);
+    row->addWidget(m_hint, 1);
+    row->addWidget(m_start);
+    return foot;
+}
+
+bool SetupPage::canStart() const
+{
+    return !m_running && m_plan->standing() == PlanPanel::Standing::Planned;
+}
+
+void SetupPage::setRunning(bool running)
+{
+    if (running == m_running)
+        return;
+    m_running = running;
+    followStanding();
+}
+
+void SetupPage::follow()
+{
+    const auto& coats = m_document.service().coats;
+    const QSignalBlocker quiet{m_coats};
+    while (m_coats->count() > static_cast<int>(coats.size()))
+        m_coats->removeTab(m_coats->count() - 1);
+    for (std::size_t coat = 0; coat < coats.size(); ++coat) {
+        const int place = static_cast<int>(coat);
+        const QString name = QString::fromStdString(coats[coat].name);
+        if (place < m_coats->count())
+            m_coats->setTabText(place, name);
+        else
+            m_coats->addTab(name);
+    }
+    showCoat(std::max(0, m_coats->currentIndex()));
+}
+
+void SetupPage::showCoat(int coat)
+{
+    for (PartPanel* panel : m_panels)
+        panel->showCoat(static_cast<std::size_t>(coat));
+    m_plan->showCoat(static_cast<std::size_t>(coat));
+}
+
+void SetupPage::goTo(const std::string& place)
+{
+    m_coats->setCurrentIndex(coatOf(place));
+    for (std::size_t panel = 0; panel < m_panels.size(); ++panel) {
+        if (!m_panels[panel]->goTo(place))
+            continue;
+        m_parts->setCurrentIndex(static_cast<int>(panel));
+        m_panels[panel]->goTo(place);
+        return;
+    }
+}
+
+void SetupPage::followStanding()
+{
+    m_start->setEnabled(canStart());
+    if (m_running)
+        return m_hint->setText(tr("Lanes are running. What you change here is for the next time."));
+    switch (m_plan->standing()) {
+    case PlanPanel::Standing::Planned:
+        m_hint->setText(
+            tr("From the first answer on, every step is kept, whatever happens to this machine."));
+        break;
+    case PlanPanel::Standing::Planning: m_hint->setText(tr("Planning …")); break;
+    case PlanPanel::Standing::NothingFits:
+        m_hint->setText(tr("Nothing fits yet, so there is nothing to start."));
+        break;
+    case PlanPanel::Standing::Wrong:
+        m_hint->setText(tr("Something above is marked; put it right to start."));
+        break;
+    }
+}
+
+}  // namespace app::desktop

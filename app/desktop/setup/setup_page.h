@@ -1,0 +1,54 @@
+#pragma once
+
+#include "app/desktop/setup/part_panel.h"
+#include "app/desktop/setup/plan_panel.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+class QTabBar;
+class QTabWidget;
+
+namespace app::desktop {
+
+/// Set-up: what is asked, and the stagger that comes of it. One main action: start.
+class SetupPage : public QWidget {
+    Q_OBJECT
+
+public:
+    SetupPage(const Theme& theme, ServiceDocument& document,
+              std::shared_ptr<const core::measure::TimeZones> zones,
+              std::function<core::measure::Instant()> now, QWidget* parent = nullptr);
+
+    /// Whether what is shown can be started.
+    [[nodiscard]] bool canStart() const;
+
+    /// While lanes run, another coat cannot be started.
+    void setRunning(bool running);
+
+    void setWatched(bool watched) { m_plan->setWatched(watched); }
+
+Q_SIGNALS:
+    void startRequested();
+
+private:
+    QWidget* makeCoatBar();
+    QWidget* makeFoot(const Theme& theme);
+    QTabWidget* makeParts(const Theme& theme);
+    void follow();
+    void showCoat(int coat);
+    void goTo(const std::string& place);
+    void followStanding();
+
+    ServiceDocument& m_document;
+    QTabBar* m_coats = nullptr;
+    QTabWidget* m_parts = nullptr;
+    std::vector<PartPanel*> m_panels;
+    PlanPanel* m_plan = nullptr;
+    bool m_running = false;
+    QLabel* m_hint = nullptr;
+    QPushButton* m_start = nullptr;
+};
+
+}  // namespace app::desktop

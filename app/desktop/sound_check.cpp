@@ -1,0 +1,106 @@
+#include "app/desktop/sound_check.h"
+
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace app::desktop {
+
+using core::alarm::Kind;
+using core::alarm::Subject;
+
+SoundCheck::SoundCheck(const Theme& theme, Sound& sound, QWidget* parent)
+    : QDialog{parent}
+    , m_theme{theme}
+    , m_sound{sound}
+    , m_health{new QLabel}
+{
+    setObjectName(QStringLiteral("soundCheck"));
+    setWindowTitle(tr("Sound check"));
+    build();
+    connect(&sound, &Sound::healthChanged, this, &SoundCheck::follow);
+    follow();
+}
+
+void SoundCheck::build()
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(24, 20, 24, 20);
+    layout->setSpacing(metrics::gap);
+    auto* title = new QLabel{tr("Can you hear every alarm from where you work?")};
+    title->setFont(Theme::font(metrics::textLarge, true));
+    layout->addWidget(title);
+    m_health->setObjectName(QStringLiteral("soundHealth"));
+    m_health->setWordWrap(true);
+    layout->addWidget(m_health);
+    layout->addWidget(patternRow(Kind::GetReady, Subject::Task, tr("Get ready  (1)"),
+                                 tr("soft, once, ahead of time"), QStringLiteral("playReady")));
+    layout->addWidget(patternRow(Kind::Due, Subject::Task, tr("A step is due  (2)"),
+                                 tr("until it is answered"), QStringLiteral("playStep")));
+    layout->addWidget(patternRow(Kind::Due, Subject::Look, tr("A look is due  (3)"),
+                                 tr("until it is answered"), QStringLiteral("playLook")));
+    layout->addWidget(patternRow(Kind::Due, Subject::Water, tr("Water is due  (4)"),
+                                 tr("until it is answered"), QStringLiteral("playWater")));
+    layout->addWidget(patternRow(Kind::LimitPassed, Subject::Water, tr("A limit is passed  (5)"),
+                                 tr("the loudest"), QStringLiteral("playLimit")));
+    auto* row = new QHBoxLayout;
+    auto* heard = new QPushButton{tr("I hear them  (Enter)")};
+    heard->setObjectName(QStringLiteral("heard"));
+    heard->setProperty("role", QStringLiteral("main"));
+    heard->setDefault(true);
+    auto* notHeard = new QPushButton{tr("I hear nothing  (N)")};
+    notHeard->setObjectName(QStringLiteral("notHeard"));
+    notHeard->setShortcut(QKeySequence{Qt::Key_N});
+    auto* over = new QPushButton{tr("Pass it over: I watch the screen  (Esc)")};
+    over->setObjectName(QStringLiteral("passOver"));
+    row->addWidget(over);
+    row->addStretch(1);
+    row->addWidget(notHeard);
+    row->addWidget(heard);
+    layout->addLayout(row);
+    connect(heard, &QPushButton::clicked, this, [this] { end(Verdict::Heard); });
+    connect(notHeard, &QPushButton::clicked, this, [this] { end(Verdict::NotHeard); });
+    connect(over, &QPushButton::clicked, this, [this] { end(Verdict::PassedOver); });
+    connect(this, &QDialog::rejected, &m_sound, &Sound::silence);
+    heard->setFocus();
+}
+
+QWidget* SoundCheck::patternRow(Kind kind, Subject subject, const QString& name, const QString& what,
+                                const QString& object)
+{
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout{row};
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto* button = new QPushButton{name};
+    button->setObjectName(object);
+    button->setIcon(m_theme.icon(QStringLiteral("sound")));
+    button->setMinimumSize(260, metrics::target);
+    button->setAutoDefault(false);
+    button->setShortcut(QKeySequence{name.section(QLatin1Char{'('}, 1).left(1)});
+    auto* text = new QLabel{what};
+    text->setProperty("role", QStringLiteral("quiet"));
+    layout->addWidget(button);
+    layout->addWidget(text, 1);
+    connect(button, &QPushButton::clicked, this, [this, kind, subject] { m_sound.playCheck(kind, subject); });
+    return row;
+}
+
+void SoundCheck::follow()
+{
+    m_health->setText(
+        m_sound.isWorking()
+            ? tr("Press each one. Only your ear can tell: the volume and the cable are out of sight here.")
+            : tr("No sound can be made. %1").arg(m_sound.problem()));
+}
+
+void SoundCheck::end(Verdict verdict)
+{
+    m_verdict = verdict;
+    m_sound.silence();
+    accept();
+}
+
+}  // namespace app::desktop

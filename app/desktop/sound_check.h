@@ -1,0 +1,38 @@
+#pragma once
+
+#include "app/desktop/sound.h"
+
+#include <QDialog>
+
+class QLabel;
+
+namespace app::desktop {
+
+class Theme;
+
+/// Plays each pattern and asks whether it was heard. Can be passed over; the
+/// screen then says what that means.
+class SoundCheck : public QDialog {
+    Q_OBJECT
+
+public:
+    enum class Verdict { Heard, NotHeard, PassedOver };
+
+    SoundCheck(const Theme& theme, Sound& sound, QWidget* parent);
+
+    [[nodiscard]] Verdict verdict() const { return m_verdict; }
+
+private:
+    void build();
+    QWidget* patternRow(core::alarm::Kind kind, core::alarm::Subject subject, const QString& name,
+                        const QString& what, const QString& object);
+    void follow();
+    void end(Verdict verdict);
+
+    const Theme& m_theme;
+    Sound& m_sound;
+    QLabel* m_health;
+    Verdict m_verdict = Verdict::PassedOver;
+};
+
+}  // namespace app::desktop

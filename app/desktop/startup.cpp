@@ -1,0 +1,45 @@
+#include "app/desktop/startup.h"
+
+#include <QFileInfo>
+
+namespace app::desktop {
+namespace {
+
+/// A run that was begun longer ago than any service takes is not taken up without a word.
+constexpr core::measure::Seconds longestService{18 * 3600};
+
+bool isRecent(const session::StoredRun& run, const session::Session& session)
+{
+    return run.run.simulated || session.clock().now() - run.run.began <= longestService;
+}
+
+void openService(MainWindow& window, const Options& options, const QSettings& settings)
+{
+    if (!options.file.isEmpty()) {
+        window.files().open(options.file);
+        return;
+    }
+    const QString last = settings.value(QStringLiteral("recent")).toStringList().value(0);
+    if (options.demo || !QFileInfo::exists(last))
+        window.files().openDemo(FileMenu::demoNames().value(0));
+    else
+        window.files().open(last);
+}
+
+}  // namespace
+
+void openFirst(MainWindow& window, session::Session& session, const Options& options,
+               const QSettings& settings)
+{
+    const auto runs = session.resumable();
+    const bool takesUp = !runs.empty() && (options.resume || isRecent(runs.front(), session));
+    if (takesUp && window.resume(runs.front()))
+        return;
+    openService(window, options, settings);
+    if (!takesUp && !runs.empty())
+        window.offer(runs.front());
+    if (options.resume && runs.empty())
+        window.warn(QObject::tr("There is no unfinished run to take up."));
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,228 @@
+#include "app/desktop/words.h"
+
+#include <QCoreApplication>
+
+#include <cstdlib>
+
+namespace app::desktop::words {
+namespace {
+
+using core::run::Prompt;
+using core::stagger::TaskKind;
+using view::CountsTo;
+using view::StepView;
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
+
+QString named(const std::string& name)
+{
+    return QString::fromStdString(name);
+}
+
+QString startSentence(const StepView& step)
+{
+    switch (step.prompt.task.kind) {
+    case TaskKind::Apply: return Text::tr("Apply %1").arg(joined(step.zones));
+    case TaskKind::Mix: return Text::tr("Mix %1").arg(named(step.name));
+    case TaskKind::Late: return QStringLiteral("%1: %2").arg(named(step.name), joined(step.zones));
+    case TaskKind::Look: return Text::tr("Look at %1").arg(joined(step.zones));
+    case TaskKind::Rinse:
+    case TaskKind::RinseAlone: return Text::tr("Rinse %1").arg(joined(step.zones));
+    case TaskKind::Dry: return Text::tr("Dry");
+    case TaskKind::Assess: return Text::tr("Judge the result");
+    }
+    return {};
+}
+
+QString runningSentence(const StepView& step)
+{
+    switch (step.prompt.task.kind) {
+    case TaskKind::Apply: return Text::tr("Applying %1").arg(joined(step.zones));
+    case TaskKind::Mix: return Text::tr("Mixing %1").arg(named(step.name));
+    case TaskKind::Rinse:
+    case TaskKind::RinseAlone: return Text::tr("Rinsing %1").arg(joined(step.zones));
+    case TaskKind::Dry: return Text::tr("Drying");
+    case TaskKind::Assess: return Text::tr("Judging the result");
+    case TaskKind::Late:
+    case TaskKind::Look: return startSentence(step);
+    }
+    return {};
+}
+
+QString startButton(const StepView& step)
+{
+    switch (step.prompt.task.kind) {
+    case TaskKind::Rinse:
+    case TaskKind::RinseAlone: return Text::tr("Water is on");
+    case TaskKind::Apply: return Text::tr("First strand is covered");
+    default: return Text::tr("Started");
+    }
+}
+
+QString finishButton(const StepView& step)
+{
+    switch (step.prompt.task.kind) {
+    case TaskKind::Apply: return Text::tr("All of %1 is on").arg(joined(step.zones));
+    case TaskKind::Mix: return Text::tr("It is mixed");
+    case TaskKind::Rinse:
+    case TaskKind::RinseAlone: return Text::tr("Rinsed out");
+    case TaskKind::Dry: return Text::tr("Dryer is off my hands");
+    default: return Text::tr("Done");
+    }
+}
+
+}  // namespace
+
+QString joined(const std::vector<std::string>& names)
+{
+    QString text;
+    for (std::size_t place = 0; place < names.size(); ++place) {
+        if (place > 0)
+            text += place + 1 == names.size() ? Text::tr(" and ") : QStringLiteral(", ");
+        text += named(names[place]);
+    }
+    return text;
+}
+
+QString length(Seconds length)
+{
+    return QString::fromStdString(core::measure::lengthText(length));
+}
+
+QString minutes(Seconds length)
+{
+    const auto seconds = length.count();
+    if (seconds % 60 == 0)
+        return QString::number(seconds / 60);
+    return QString::fromStdString(core::measure::countdownText(length));
+}
+
+QString digits(Seconds left)
+{
+    const auto seconds = std::abs(left.count());
+    const auto twoDigits = [](std::int64_t value) {
+        return QStringLiteral("%1").arg(value, 2, 10, QLatin1Char{'0'});
+    };
+    if (seconds >= 6000)
+        return QStringLiteral("%1h%2").arg(seconds / 3600).arg(twoDigits(seconds / 60 % 60));
+    return QStringLiteral("%1:%2").arg(seconds / 60).arg(twoDigits(seconds % 60));
+}
+
+QString when(Seconds left)
+{
+    if (left > Seconds{0})
+        return Text::tr("in %1").arg(digits(left));
+    if (left > Seconds{-60})
+        return Text::tr("now");
+    return Text::tr("due %1 min ago").arg(-left.count() / 60);
+}
+
+QString step(const StepView& step)
+{
+    return step.prompt.asks == Prompt::Asks::Finish ? runningSentence(step) : startSentence(step);
+}
+
+QString title(const view::NowView& now)
+{
+    if (!now.main)
+        return now.finished ? Text::tr("All done") : Text::tr("Nothing to do just now");
+    const StepView& main = *now.main;
+    if (main.left <= Seconds{0} && !main.waits)
+        return Text::tr("Now: %1").arg(step(main));
+    return main.prompt.asks == Prompt::Asks::Finish ? step(main) : Text::tr("Next: %1").arg(step(main));
+}
+
+QString stepButton(const StepView& step)
+{
+    return step.prompt.asks == Prompt::Asks::Finish ? finishButton(step) : startButton(step);
+}
+
+QString stepIcon(const StepView& step)
+{
+    return taskIcon(step.prompt.task.kind);
+}
+
+QString taskIcon(TaskKind kind)
+{
+    switch (kind) {
+    case TaskKind::Apply: return QStringLiteral("apply");
+    case TaskKind::Look: return QStringLiteral("look");
+    case TaskKind::Late: return QStringLiteral("late");
+    case TaskKind::Mix: return QStringLiteral("mix");
+    case TaskKind::Rinse:
+    case TaskKind::RinseAlone: return QStringLiteral("rinse");
+    case TaskKind::Dry: return QStringLiteral("dry");
+    case TaskKind::Assess: return QStringLiteral("assess");
+    }
+    return {};
+}
+
+QString stage(core::run::Stage stage)
+{
+    using core::run::Stage;
+    switch (stage) {
+    case Stage::Waiting: return Text::tr("waiting");
+    case Stage::Applying: return Text::tr("being applied");
+    case Stage::Developing: return Text::tr("developing");
+    case Stage::Rinsing: return Text::tr("under water");
+    case Stage::Rinsed: return Text::tr("rinsed");
+    case Stage::Dropped: return Text::tr("left out");
+    }
+    return {};
+}
+
+QString countsTo(const view::LaneView& lane)
+{
+    const bool late = lane.left < Seconds{0};
+    switch (lane.countsTo) {
+    case CountsTo::Application: return late ? Text::tr("late to apply") : Text::tr("until applied");
+    case CountsTo::ApplicationEnd:
+        return late ? Text::tr("longer than planned") : Text::tr("of applying left");
+    case CountsTo::Water: return late ? Text::tr("past planned water") : Text::tr("until water");
+    case CountsTo::Nothing: return stage(lane.stage);
+    }
+    return {};
+}
+
+QString urgency(view::Urgency urgency)
+{
+    switch (urgency) {
+    case view::Urgency::Calm: return {};
+    case view::Urgency::Soon: return Text::tr("soon");
+    case view::Urgency::Due: return Text::tr("now");
+    case view::Urgency::Late: return Text::tr("late");
+    }
+    return {};
+}
+
+QString alarmHeadline(const view::AlarmView& alarm)
+{
+    const QString zones = joined(alarm.zones);
+    switch (alarm.alarm.kind) {
+    case core::alarm::Kind::LimitPassed: return Text::tr("%1 is past its limit").arg(zones);
+    case core::alarm::Kind::LimitNear: return Text::tr("%1 nears its limit").arg(zones);
+    case core::alarm::Kind::GetReady: return Text::tr("Soon: %1").arg(zones);
+    case core::alarm::Kind::Due: break;
+    }
+    if (alarm.alarm.asks == Prompt::Asks::Finish)
+        return Text::tr("Should be done: %1").arg(zones);
+    return alarm.alarm.subject == core::alarm::Subject::Water ? Text::tr("Rinse now: %1").arg(zones)
+                                                              : Text::tr("Now: %1").arg(zones);
+}
+
+QString alarmDetail(const view::AlarmView& alarm)
+{
+    if (alarm.standing < Seconds{60})
+        return Text::tr("Due now.");
+    return Text::tr("Standing for %1 min.").arg(alarm.standing.count() / 60);
+}
+
+QString window(const core::service::Window& window)
+{
+    return Text::tr("%1 min, at least %2, at most %3")
+        .arg(minutes(window.target), minutes(window.least), minutes(window.most));
+}
+
+}  // namespace app::desktop::words

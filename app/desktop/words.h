@@ -1,0 +1,61 @@
+#pragma once
+
+#include "app/view/alarm_view.h"
+#include "app/view/lane_view.h"
+#include "app/view/now_view.h"
+
+#include <QString>
+
+#include <string>
+#include <vector>
+
+/// The words on the screen that depend on what is going on. Views bring facts
+/// and names; here they become sentences, in the person's language.
+namespace app::desktop::words {
+
+using core::measure::Seconds;
+
+/// "Root", "Root and Mids", "Root, Mids and Ends".
+QString joined(const std::vector<std::string>& names);
+
+/// "12 min", "1 h 5 min".
+QString length(Seconds length);
+
+/// In whole minutes and short, for a narrow place: "12", "12½"; 12 min 20 s is "12:20".
+QString minutes(Seconds length);
+
+/// The digits of a countdown, without a sign: "9:05"; from 100 minutes on "1h45".
+QString digits(Seconds left);
+
+/// "in 9:05", "now", "due 2 min ago".
+QString when(Seconds left);
+
+/// What to do, as the biggest sentence on the page: "Apply Root", "Applying Root".
+QString step(const view::StepView& step);
+
+/// The same for the window's title: "Now: Rinse Root", "Next: Apply Mids", "Applying Root".
+QString title(const view::NowView& now);
+
+/// What answers it: "Start Root", "Root is on".
+QString stepButton(const view::StepView& step);
+
+/// The drawing that goes with it, a name in resources/icons.
+QString stepIcon(const view::StepView& step);
+QString taskIcon(core::stagger::TaskKind kind);
+
+QString stage(core::run::Stage stage);
+
+/// What a lane's digits count to: "until water", "late for water".
+QString countsTo(const view::LaneView& lane);
+
+/// "due", "late" and so on: urgency is never told by colour alone.
+QString urgency(view::Urgency urgency);
+
+/// An alarm that takes the window, and the line below it.
+QString alarmHeadline(const view::AlarmView& alarm);
+QString alarmDetail(const view::AlarmView& alarm);
+
+/// A strand in words, for those who listen.
+QString window(const core::service::Window& window);
+
+}  // namespace app::desktop::words

@@ -1,0 +1,93 @@
+#include "app/desktop/look/colours.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+#include <vector>
+
+using namespace app::desktop;
+
+namespace {
+
+struct Pair {
+    std::string name;
+    QColor ink;
+    QColor ground;
+};
+
+/// What is written on what.
+std::vector<Pair> textPairs(const Colours& c)
+{
+    return {
+        {"ink on ground", c.ink, c.ground},
+        {"ink on surface", c.ink, c.surface},
+        {"ink on sunken", c.ink, c.sunken},
+        {"ink on wash", c.ink, c.waterWash},
+        {"quiet on ground", c.quietInk, c.ground},
+        {"quiet on surface", c.quietInk, c.surface},
+        {"quiet on sunken", c.quietInk, c.sunken},
+        {"on action", c.onAction, c.action},
+        {"on soon", c.onSoon, c.soon},
+        {"on late", c.onLate, c.late},
+        {"late on ground", c.late, c.ground},
+        {"late on surface", c.late, c.surface},
+        {"late button", c.late, c.onLate},
+        {"selection", c.onSelection, c.selection},
+        {"water flag", c.surface, c.water},
+        {"now flag", c.ground, c.ink},
+    };
+}
+
+/// What is drawn on what, and has to be told apart from it.
+std::vector<Pair> partPairs(const Colours& c)
+{
+    std::vector<Pair> pairs = {
+        {"line on ground", c.line, c.ground},    {"line on surface", c.line, c.surface},
+        {"water on ground", c.water, c.ground},  {"water on its wash", c.water, c.waterWash},
+        {"focus on action", c.water, c.surface},
+    };
+    for (std::size_t place = 0; place < c.strands.size(); ++place) {
+        const std::string strand = "strand " + std::to_string(place);
+        pairs.push_back({strand + " on ground", c.strands[place], c.ground});
+        pairs.push_back({strand + " on surface", c.strands[place], c.surface});
+        pairs.push_back({strand + " on wash", c.strands[place], c.waterWash});
+    }
+    return pairs;
+}
+
+void expectContrast(const std::vector<Pair>& pairs, double least)
+{
+    for (const Pair& pair : pairs)
+        EXPECT_GE(contrast(pair.ink, pair.ground), least) << pair.name;
+}
+
+// WCAG 2.1, success criterion 1.4.3: 4.5:1 for text.
+TEST(Colours, LetTextBeRead)
+{
+    expectContrast(textPairs(lightColours()), 4.5);
+    expectContrast(textPairs(darkColours()), 4.5);
+}
+
+// WCAG 2.1, success criterion 1.4.11: 3:1 for parts.
+TEST(Colours, LetPartsBeSeen)
+{
+    expectContrast(partPairs(lightColours()), 3.0);
+    expectContrast(partPairs(darkColours()), 3.0);
+}
+
+// WCAG 2.1, definition of contrast ratio: from 1 to 21.
+TEST(Contrast, ReachesFromOneToTwentyOne)
+{
+    EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 1e-9);
+    EXPECT_NEAR(contrast(Qt::white, Qt::black), 21.0, 1e-9);
+    EXPECT_NEAR(contrast(Qt::red, Qt::red), 1.0, 1e-9);
+}
+
+TEST(Blend, LaysOneColourOnAnother)
+{
+    EXPECT_EQ(blend(Qt::black, Qt::white, 0.0), QColor(Qt::black));
+    EXPECT_EQ(blend(Qt::black, Qt::white, 1.0), QColor(Qt::white));
+    EXPECT_EQ(blend(QColor(0, 0, 0), QColor(200, 100, 50), 0.5), QColor(100, 50, 25));
+}
+
+}  // namespace

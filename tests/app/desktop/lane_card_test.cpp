@@ -1,0 +1,69 @@
+#include "app/desktop/lanes/lane_card.h"
+
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+
+#include <QApplication>
+#include <QFontInfo>
+#include <QFontMetrics>
+
+#include <gtest/gtest.h>
+
+using namespace app::desktop;
+
+namespace {
+
+app::view::LaneView developing()
+{
+    app::view::LaneView lane;
+    lane.title = "Mids";
+    lane.stage = core::run::Stage::Developing;
+    lane.countsTo = app::view::CountsTo::Water;
+    lane.left = core::measure::Seconds{605};
+    lane.untilLook = core::measure::Seconds{120};
+    lane.window = {core::measure::Seconds{600}, core::measure::Seconds{1200}, core::measure::Seconds{1500}};
+    lane.development = core::measure::Seconds{595};
+    return lane;
+}
+
+TEST(LaneCard, HasDigitsThatAreReadFromThreeMetres)
+{
+    const QFont font = Theme::font(metrics::textDigits);
+    ASSERT_EQ(QFontInfo{font}.family(), QStringLiteral("DejaVu Sans"));
+    for (const char* figure : {"0", "1", "7", "8"})
+        EXPECT_GE(QFontMetrics{font}.tightBoundingRect(QLatin1String{figure}).height(), 76) << figure;
+}
+
+TEST(LaneCard, HasRoomForFourDigitsAtItsSmallest)
+{
+    Theme theme{*qApp};
+    const LaneCard card{theme, false};
+    const QFontMetrics metrics{Theme::font(metrics::textDigits)};
+
+    EXPECT_LE(metrics.horizontalAdvance(QStringLiteral("88:88")), card.minimumSizeHint().width() - 8);
+}
+
+TEST(LaneCard, TellsTheSameToThoseWhoListen)
+{
+    Theme theme{*qApp};
+    LaneCard card{theme, false};
+    card.showLane(developing(), 0, {});
+
+    EXPECT_EQ(card.accessibleName(), QStringLiteral("Mids, developing, 10:05 until water, Look in 2:00"));
+}
+
+TEST(LaneCard, LooksOtherWhenItIsDueThanWhenItIsCalm)
+{
+    Theme theme{*qApp};
+    LaneCard card{theme, false};
+    card.resize(card.sizeHint());
+    app::view::LaneView lane = developing();
+    card.showLane(lane, 0, {});
+    const QImage calm = card.grab().toImage();
+    lane.urgency = app::view::Urgency::Due;
+    card.showLane(lane, 0, {});
+
+    EXPECT_NE(calm, card.grab().toImage());
+}
+
+}  // namespace

@@ -1,0 +1,263 @@
+#include "app/desktop/lanes/lane_card.h"
+#include "app/desktop/lanes/live_button.h"
+#include "app/desktop/startup.h"
+#include "app/session/cautions.h"
+#include "tests/app/desktop/rig.h"
+
+#include <QCloseEvent>
+#include <QFile>
+#include <QLabel>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+using namespace app::desktop;
+using core::run::Stage;
+
+namespace {
+
+class Window : public testing::Test {
+protected:
+    Window() { rig.window->document().replace(rig::Rig::service(), {}); }
+
+    void start()
+    {
+        ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
+        rig.pressInDialog("soundCheck", "heard");
+        rig.window->start();
+        ASSERT_TRUE(rig.session->current());
+    }
+
+    Stage stage(const char* lane) const { return rig.find<LaneCard>(lane)->lane().stage; }
+    QString sentence() const { return rig.find<QLabel>("nowSentence")->text(); }
+
+    /// As a person does: the key goes to whatever has the keyboard.
+    void press(Qt::Key key) { QTest::keyClick(rig.window->focusWidget(), key); }
+
+    /// Answers the main step with Enter until the lane is at `goal`, going on to each step's time.
+    void answerUntil(const char* lane, Stage goal)
+    {
+        for (int step = 0; step < 20 && stage(lane) != goal; ++step) {
+            const auto& prompts = rig.session->state().prompts;
+            ASSERT_FALSE(prompts.empty());
+            rig.goOn(std::max(rig::Seconds{0}, rig::Seconds{prompts.front().due - rig.clock->now()}));
+            press(Qt::Key_Return);
+        }
+        EXPECT_EQ(stage(lane), goal);
+    }
+
+    rig::Rig rig;
+};
+
+TEST_F(Window, StartsTheLanesOfWhatIsInSetUp)
+{
+    start();
+
+    EXPECT_TRUE(rig.find<QWidget>("lanesPage")->isVisible());
+    EXPECT_TRUE(sentence().contains(QStringLiteral("Apply Root"))) << sentence().toStdString();
+    EXPECT_EQ(stage("lane1"), Stage::Waiting);
+    EXPECT_TRUE(rig.sound.isReady);
+}
+
+TEST_F(Window, TakesEnterForTheOneThingToDo)
+{
+    start();
+    press(Qt::Key_Return);
+
+    EXPECT_EQ(stage("lane1"), Stage::Applying);
+    EXPECT_EQ(sentence(), QStringLiteral("Applying Root"));
+    rig.goOn(std::chrono::minutes{5});
+    press(Qt::Key_Space);
+    EXPECT_EQ(stage("lane1"), Stage::Developing);
+}
+
+TEST_F(Window, CountsDownWhileTimeGoesOn)
+{
+    start();
+    answerUntil("lane1", Stage::Developing);
+    const auto before = rig.find<LaneCard>("lane1")->lane().left;
+    rig.goOn(std::chrono::minutes{2});
+
+    EXPECT_EQ(before - rig.find<LaneCard>("lane1")->lane().left, std::chrono::minutes{2});
+}
+
+TEST_F(Window, AsksWhatCameOfALookAndTakesAKeyForIt)
+{
+    start();
+    answerUntil("lane2", Stage::Developing);
+    const auto due = rig.find<LaneCard>("lane2")->lane().untilLook;
+    ASSERT_TRUE(due);
+    rig.goOn(*due);
+
+    ASSERT_TRUE(rig.find<LiveButton>("leave")->isVisible());
+    EXPECT_FALSE(rig.find<LiveButton>("nowButton")->isVisible());
+    const std::size_t facts = rig.session->facts().size();
+    QTest::keyClick(rig.window.get(), Qt::Key_1);
+    EXPECT_EQ(rig.session->facts().size(), facts + 1);
+    EXPECT_EQ(rig.session->facts().back().kind, core::run::FactKind::Looked);
+    EXPECT_FALSE(rig.find<LiveButton>("leave")->isVisible());
+}
+
+TEST_F(Window, LooksAgainAfterTheMinutesThatAreAskedFor)
+{
+    start();
+    answerUntil("lane2", Stage::Developing);
+    rig.goOn(*rig.find<LaneCard>("lane2")->lane().untilLook);
+    rig.find<LiveButton>("sooner")->click();
+    rig.find<LiveButton>("lookAgain")->click();
+
+    EXPECT_EQ(rig.find<LaneCard>("lane2")->lane().untilLook, std::chrono::minutes{2});
+}
+
+TEST_F(Window, LetsWaterTakeTheWindowAndKeepsTheLanesInView)
+{
+    start();
+    answerUntil("lane2", Stage::Developing);
+    rig.goOn(*rig.find<LaneCard>("lane2")->lane().untilLook);
+    QTest::keyClick(rig.window.get(), Qt::Key_1);
+    rig.goOn(rig.find<LaneCard>("lane1")->lane().left);
+
+    ASSERT_TRUE(rig.find<QWidget>("alert")->isVisible());
+    EXPECT_TRUE(rig.find<QLabel>("alertHeadline")->text().contains(QStringLiteral("Root and Ends")));
+    EXPECT_TRUE(rig.find<LaneCard>("strip1")->isVisible());
+    EXPECT_GE(rig.find<LiveButton>("alertButton")->height(), 76);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(rig.find<QWidget>("alert")->isVisible());
+    EXPECT_EQ(stage("lane1"), Stage::Rinsing);
+}
+
+TEST_F(Window, UndoesTheLastAnswer)
+{
+    start();
+    press(Qt::Key_Return);
+    ASSERT_EQ(stage("lane1"), Stage::Applying);
+    rig.find<QPushButton>("undoLast")->click();
+
+    EXPECT_EQ(stage("lane1"), Stage::Waiting);
+}
+
+TEST_F(Window, TakesThatItWasEarlier)
+{
+    start();
+    rig.goOn(std::chrono::minutes{3});
+    press(Qt::Key_Return);
+    rig.find<QPushButton>("earlier")->click();
+    rig.find<QPushButton>("ago2")->click();
+
+    EXPECT_EQ(rig.session->state().lanes[0].firstContact, rig.clock->now() - std::chrono::minutes{2});
+}
+
+TEST_F(Window, SaysWhyAnAnswerIsNotTaken)
+{
+    start();
+    rig.find<QPushButton>("ago10");
+    press(Qt::Key_Return);
+    rig.find<QPushButton>("undoLast")->click();
+    rig.window->findChild<QPushButton*>(QStringLiteral("undoLast"))->setEnabled(true);
+    rig.find<QPushButton>("undoLast")->click();  // There is nothing left to undo.
+
+    EXPECT_TRUE(rig.find<QWidget>("warning")->isVisible());
+}
+
+TEST_F(Window, WarnsWhenNoAlarmCanBeHeard)
+{
+    start();
+    EXPECT_FALSE(rig.find<QWidget>("soundWarning")->isVisible());
+    rig.sound.works = false;
+    Q_EMIT rig.sound.healthChanged();
+
+    EXPECT_TRUE(rig.find<QWidget>("soundWarning")->isVisible());
+}
+
+TEST_F(Window, ShowsEveryDueAlarmLargeWhenNoneCanBeHeard)
+{
+    rig.sound.works = false;
+    start();
+    rig.goOn(std::chrono::minutes{2});  // The first application has been due for a while.
+
+    EXPECT_TRUE(rig.find<QWidget>("alert")->isVisible());
+}
+
+TEST_F(Window, DoesNotStartAgainstTheSoundCheck)
+{
+    ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
+    rig.pressInDialog("soundCheck", "notHeard");
+    rig.window->start();
+
+    EXPECT_FALSE(rig.session->current());
+}
+
+TEST_F(Window, ShowsTheCautionsBeforeTheFirstRunOnAPersonOnly)
+{
+    rig.window->document().edit(QStringLiteral("head"),
+                                [](auto& service) { service.head.kind = core::service::HeadKind::Person; });
+    ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
+    rig.pressInDialog("cautionsDialog", "cautionsNotYet");
+    rig.window->start();
+    EXPECT_FALSE(rig.session->current());
+
+    rig.pressInDialog("cautionsDialog", "cautionsRead");
+    start();
+    EXPECT_TRUE(app::session::cautionsWereShown(rig.folder.path().toStdString()));
+}
+
+TEST_F(Window, TakesUpAnUnfinishedRunAtOnce)
+{
+    start();
+    press(Qt::Key_Return);
+    rig.window.reset();
+    rig.session->leave();
+    rig.clock->goOn(std::chrono::minutes{1});
+    rig.openWindow();
+    openFirst(*rig.window, *rig.session, Options{}, *rig.settings);
+
+    EXPECT_TRUE(rig.find<QWidget>("lanesPage")->isVisible());
+    EXPECT_EQ(stage("lane1"), Stage::Applying);
+    EXPECT_TRUE(rig.find<QWidget>("resumed")->isVisible());
+}
+
+TEST_F(Window, AsksBeforeItClosesWhileLanesRun)
+{
+    start();
+    rig.pressInDialog("closeQuestion", "Keep it open");
+    QCloseEvent event;
+    QApplication::sendEvent(rig.window.get(), &event);
+
+    EXPECT_FALSE(event.isAccepted());
+}
+
+TEST_F(Window, SavesAndOpensWhatWasSaved)
+{
+    const QString path = rig.folder.filePath(QStringLiteral("saved.json"));
+    ServiceFiles files{std::make_shared<app::session::QtTimeZones>(), "UTC"};
+    ASSERT_FALSE(files.write(path, rig.window->document().service()));
+    rig.window->document().replace(core::service::Service{}, {});
+
+    ASSERT_TRUE(rig.window->files().open(path));
+    EXPECT_EQ(rig.window->document().service(), rig::Rig::service());
+    EXPECT_FALSE(rig.window->document().isChanged());
+}
+
+TEST_F(Window, SaysWhatIsWrongWithAFileAndKeepsWhatItHad)
+{
+    const QString path = rig.folder.filePath(QStringLiteral("broken.json"));
+    QFile file{path};
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("{ \"basinbell\": 1 }");
+    file.close();
+    rig.pressInDialog("notOpened", "OK");
+
+    EXPECT_FALSE(rig.window->files().open(path));
+    EXPECT_EQ(rig.window->document().service().name, "Rig");
+}
+
+TEST_F(Window, OpensEveryDemo)
+{
+    ASSERT_GE(FileMenu::demoNames().size(), 4);
+    for (const QString& demo : FileMenu::demoNames())
+        EXPECT_TRUE(rig.window->files().openDemo(demo)) << demo.toStdString();
+}
+
+}  // namespace

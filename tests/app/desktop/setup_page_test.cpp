@@ -1,0 +1,108 @@
+#include "app/desktop/look/strand_widget.h"
+#include "app/desktop/setup/part_table.h"
+#include "tests/app/desktop/rig.h"
+
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTableView>
+
+#include <gtest/gtest.h>
+
+using namespace app::desktop;
+
+namespace {
+
+class SetupPage : public testing::Test {
+protected:
+    SetupPage() { rig.window->document().replace(rig::Rig::service(), {}); }
+
+    StrandWidget* strands() const { return rig.find<StrandWidget>("strands"); }
+    bool isPlanned() const { return !strands()->isStale() && !strands()->picture().strands.empty(); }
+    QPushButton* start() const { return rig.find<QPushButton>("start"); }
+
+    void type(int row, int column, const char* entry)
+    {
+        auto* model = rig.find<QTableView>("zones")->model();
+        model->setData(model->index(row, column), QString::fromLatin1(entry));
+    }
+
+    static constexpr int targetColumn = 7;
+    static constexpr int mostColumn = 8;
+
+    rig::Rig rig;
+};
+
+TEST_F(SetupPage, ShowsTheStaggerOfWhatWasOpened)
+{
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+
+    const auto& picture = strands()->picture();
+    ASSERT_EQ(picture.strands.size(), 2u);
+    EXPECT_EQ(picture.rinseLines.size(), 1u);
+    // By hand: the root's 20 minutes and the ends' 10 end together; the ends go on 4 minutes before their 10.
+    EXPECT_EQ(picture.strands[0].development(), std::chrono::minutes{20});
+    EXPECT_EQ(picture.strands[1].development(), std::chrono::minutes{10});
+    EXPECT_EQ(picture.strands[1].application.from - picture.strands[0].application.from,
+              std::chrono::minutes{11});
+    EXPECT_TRUE(start()->isEnabled());
+}
+
+TEST_F(SetupPage, NeverShowsThePlanOfWhatWas)
+{
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+    type(0, targetColumn, "22");
+
+    EXPECT_TRUE(strands()->isStale());
+    EXPECT_FALSE(start()->isEnabled());
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+    EXPECT_EQ(strands()->picture().strands[0].development(), std::chrono::minutes{22});
+}
+
+TEST_F(SetupPage, SaysWhatIsWrongAndGoesThere)
+{
+    type(0, mostColumn, "12");
+
+    auto* problems = rig.find<QListWidget>("problems");
+    ASSERT_EQ(problems->count(), 1);
+    EXPECT_TRUE(problems->isVisible());
+    EXPECT_FALSE(strands()->isVisible());
+    EXPECT_FALSE(start()->isEnabled());
+
+    Q_EMIT problems->itemActivated(problems->item(0));
+    const QModelIndex cell = rig.find<QTableView>("zones")->currentIndex();
+    EXPECT_EQ(cell.column(), mostColumn);
+    EXPECT_EQ(cell.row(), 0);
+    EXPECT_FALSE(rig.find<QLabel>("zonesWrong")->text().isEmpty());
+}
+
+TEST_F(SetupPage, PlansAgainOnceItIsPutRight)
+{
+    type(0, mostColumn, "12");
+    rig.window->document().undoStack().undo();
+
+    EXPECT_TRUE(rig::Rig::wait([this] { return isPlanned() && start()->isEnabled(); }));
+    EXPECT_FALSE(rig.find<QListWidget>("problems")->isVisible());
+}
+
+TEST_F(SetupPage, SaysWhyNothingFits)
+{
+    rig.window->document().edit(QStringLiteral("a promise"), [](auto& service) {
+        service.readyBy = rig::morning + std::chrono::minutes{10};
+    });
+
+    auto* summary = rig.find<QLabel>("planSummary");
+    ASSERT_TRUE(rig::Rig::wait([&] { return !strands()->isVisible(); }));
+    EXPECT_FALSE(summary->text().isEmpty());
+    EXPECT_FALSE(start()->isEnabled());
+}
+
+TEST_F(SetupPage, AddsAZoneAndTakesItBack)
+{
+    rig.find<QPushButton>("zonesAdd")->click();
+    EXPECT_EQ(rig.find<QTableView>("zones")->model()->rowCount(), 3);
+    rig.find<QAction>("undo")->trigger();
+    EXPECT_EQ(rig.find<QTableView>("zones")->model()->rowCount(), 2);
+}
+
+}  // namespace

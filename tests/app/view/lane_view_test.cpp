@@ -1,0 +1,96 @@
+#include "app/view/lane_view.h"
+#include "tests/app/view/samples.h"
+
+#include <gtest/gtest.h>
+
+using namespace app::view;
+using core::run::Stage;
+using samples::at;
+
+namespace {
+
+LaneView ends(const core::run::State& state)
+{
+    return lanesView({samples::service()}, state).lanes.at(1);
+}
+
+TEST(LanesView, CountsDevelopingLanesDownToWater)
+{
+    const LanesView view = lanesView({samples::service()}, samples::developing(at(22)));
+
+    ASSERT_EQ(view.lanes.size(), 2u);
+    EXPECT_EQ(view.lanes[0].title, "Root");
+    EXPECT_EQ(view.lanes[0].countsTo, CountsTo::Water);
+    EXPECT_EQ(view.lanes[0].left, samples::minutes(8));
+    EXPECT_EQ(view.lanes[0].development, samples::minutes(12));
+    EXPECT_DOUBLE_EQ(view.lanes[0].filled, 12.0 / 20.0);
+}
+
+TEST(LanesView, CountsAWaitingLaneDownToItsApplication)
+{
+    auto state = samples::developing(at(5));
+    state.lanes[1].stage = Stage::Waiting;
+
+    EXPECT_EQ(ends(state).countsTo, CountsTo::Application);
+    EXPECT_EQ(ends(state).left, samples::minutes(6));
+}
+
+TEST(LanesView, CountsNothingOnceALaneIsUnderWater)
+{
+    auto state = samples::developing(at(31));
+    state.lanes[1].stage = Stage::Rinsing;
+
+    EXPECT_EQ(ends(state).countsTo, CountsTo::Nothing);
+    EXPECT_EQ(ends(state).urgency, Urgency::Calm);
+}
+
+TEST(LanesView, SaysHowLongUntilTheNextLook)
+{
+    EXPECT_EQ(ends(samples::developing(at(18))).untilLook, samples::minutes(2));
+    EXPECT_EQ(ends(samples::developing(at(21))).untilLook, -samples::minutes(1));
+    EXPECT_EQ(ends(samples::developing(at(18))).look, samples::lookAtEnds);
+}
+
+TEST(LanesView, BecomesMoreUrgentAsWaterNears)
+{
+    EXPECT_EQ(ends(samples::developing(at(27))).urgency, Urgency::Calm);
+    EXPECT_EQ(ends(samples::developing(at(28))).urgency, Urgency::Soon);
+    EXPECT_EQ(ends(samples::developing(at(30))).urgency, Urgency::Due);
+}
+
+TEST(LanesView, IsLateOnlyPastTheLimit)
+{
+    // Water was planned at 30 and the limit of the ends is at 33.
+    EXPECT_EQ(ends(samples::developing(at(33))).urgency, Urgency::Due);
+    EXPECT_EQ(ends(samples::developing(at(34))).urgency, Urgency::Late);
+}
+
+TEST(LanesView, ShowsTheCoatThatIsWorkedOn)
+{
+    auto service = samples::service();
+    service.coats.push_back(service.coats.front());
+    service.coats.back().name = "Second";
+    auto state = samples::developing(at(40));
+    for (core::run::Lane& lane : state.lanes)
+        lane.stage = Stage::Rinsed;
+    core::run::Lane next;
+    next.coat = 1;
+    state.lanes.push_back(next);
+
+    const LanesView view = lanesView({service}, state);
+
+    EXPECT_EQ(view.coat, 1u);
+    EXPECT_EQ(view.coatName, "Second");
+    EXPECT_EQ(view.lanes.size(), 1u);
+}
+
+TEST(LanesView, StaysOnTheLastCoatWhenEverythingIsRinsed)
+{
+    auto state = samples::developing(at(40));
+    for (core::run::Lane& lane : state.lanes)
+        lane.stage = Stage::Rinsed;
+
+    EXPECT_EQ(currentCoat(state), 0u);
+}
+
+}  // namespace

@@ -1,0 +1,113 @@
+#include "app/view/now_view.h"
+#include "tests/app/view/samples.h"
+
+#include <gmock/gmock.h>
+
+using namespace app::view;
+using core::run::Prompt;
+using core::run::Stage;
+using samples::at;
+using testing::ElementsAre;
+
+namespace {
+
+Prompt prompt(Prompt::Asks asks, const TaskId& task, int minute)
+{
+    return {asks, task, at(minute), 0};
+}
+
+NowView viewOf(core::run::State state, std::vector<Prompt> prompts)
+{
+    state.prompts = std::move(prompts);
+    return nowView({samples::service()}, state);
+}
+
+TEST(NowView, PutsWhatIsDueFirst)
+{
+    const NowView view = viewOf(samples::developing(at(20)),
+                                {prompt(Prompt::Asks::Look, samples::lookAtEnds, 20),
+                                 prompt(Prompt::Asks::Finish, samples::applyRoot, 21)});
+
+    ASSERT_TRUE(view.main);
+    EXPECT_EQ(view.main->prompt.task, samples::lookAtEnds);
+    EXPECT_EQ(view.main->urgency, Urgency::Due);
+    EXPECT_TRUE(view.main->alone);
+    EXPECT_EQ(view.main->development, samples::minutes(5));
+}
+
+TEST(NowView, StaysWithWhatTheHandsAreBusyWithWhileNothingIsDue)
+{
+    const NowView view = viewOf(samples::developing(at(12)),
+                                {prompt(Prompt::Asks::Look, samples::lookAtEnds, 14),
+                                 prompt(Prompt::Asks::Finish, samples::applyEnds, 15)});
+
+    ASSERT_TRUE(view.main);
+    EXPECT_EQ(view.main->prompt.task, samples::applyEnds);
+    ASSERT_EQ(view.next.size(), 1u);
+    EXPECT_EQ(view.next.front().prompt.task, samples::lookAtEnds);
+}
+
+TEST(NowView, NamesEveryZoneThatARinseReaches)
+{
+    const NowView view =
+        viewOf(samples::developing(at(29)), {prompt(Prompt::Asks::Start, samples::rinse, 30)});
+
+    EXPECT_THAT(view.main->zones, ElementsAre("Root", "Ends"));
+    EXPECT_EQ(view.main->name, "Both");
+    EXPECT_TRUE(view.allDeveloping);
+}
+
+TEST(NowView, LeavesOutZonesThatWereRinsedAlone)
+{
+    auto state = samples::developing(at(29));
+    state.lanes[1].stage = Stage::Rinsed;
+
+    const NowView view = viewOf(state, {prompt(Prompt::Asks::Start, samples::rinse, 30)});
+
+    EXPECT_THAT(view.main->zones, ElementsAre("Root"));
+}
+
+TEST(NowView, NamesTheHandsOnlyWhereThereAreSeveral)
+{
+    auto state = samples::developing(at(29));
+    state.prompts = {prompt(Prompt::Asks::Start, samples::rinse, 30)};
+    auto service = samples::service();
+    EXPECT_EQ(nowView({service}, state).main->hands, "");
+
+    service.crew.hands.push_back({"Junior", {}, {}});
+    EXPECT_EQ(nowView({service}, state).main->hands, "Stylist");
+}
+
+TEST(NowView, IsPatientWithAnApplicationUntilItsSlowestEnd)
+{
+    Prompt slow = prompt(Prompt::Asks::Finish, samples::applyEnds, 15);
+    slow.pressing = at(18);
+
+    EXPECT_EQ(viewOf(samples::developing(at(17)), {slow}).main->urgency, Urgency::Soon);
+    EXPECT_EQ(viewOf(samples::developing(at(18)), {slow}).main->urgency, Urgency::Late);
+}
+
+TEST(NowView, DoesNotPutWhatHasToWaitBeforeWhatItWaitsFor)
+{
+    Prompt waiting = prompt(Prompt::Asks::Start, samples::rinse, 15);
+    waiting.waitsFor = samples::applyEnds;
+    const NowView view =
+        viewOf(samples::developing(at(17)), {waiting, prompt(Prompt::Asks::Finish, samples::applyEnds, 19)});
+
+    EXPECT_EQ(view.main->prompt.task, samples::applyEnds);
+    EXPECT_TRUE(view.next.front().waits);
+    EXPECT_EQ(view.next.front().urgency, Urgency::Soon);
+}
+
+TEST(NowView, SaysWhenEverythingIsDone)
+{
+    auto state = samples::developing(at(50));
+    state.finished = true;
+
+    const NowView view = nowView({samples::service()}, state);
+
+    EXPECT_TRUE(view.finished);
+    EXPECT_FALSE(view.main);
+}
+
+}  // namespace
