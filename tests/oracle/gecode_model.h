@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/stagger/plan.h"
+
+#include <cstdint>
+#include <optional>
+
+/// The scheduling rules once more, as a model for the constraint solver Gecode: another author, another
+/// method and another engine than the planner's.
+namespace oracle {
+
+struct GecodeOptions {
+    bool earliestStarts = false;           ///< Level 5 as well. For very small services.
+    std::uint64_t mostFailures = 500'000;  ///< On each level; after that the answer is open.
+    /// Only starts on this grid, counted from the first moment that matters. Without it the grid is one
+    /// second, or the greatest length of which everything in the question is a multiple where that loses
+    /// nothing.
+    std::optional<core::measure::Seconds> grid;
+};
+
+struct GecodeAnswer {
+    enum class Kind { Best, NothingFits, Open };
+    Kind kind = Kind::Open;
+    std::optional<core::stagger::PlanData> plan;  ///< The best one found. Proved where the kind is `Best`.
+    std::uint64_t failures = 0;
+};
+
+/// Plans a question in which nothing has happened and no limit may be broken. Some service must say from when
+/// or until when.
+GecodeAnswer planWithGecode(const core::stagger::Question& question, const GecodeOptions& options = {});
+
+}  // namespace oracle

@@ -1,0 +1,55 @@
+#pragma once
+
+#include "tests/oracle/service_maker.h"
+
+#include <vector>
+
+/// A question laid out flat in whole units of time, as a constraint solver wants it.
+namespace oracle {
+
+/// Whole units since the origin, or whole units long.
+using Units = int;
+
+struct Row {
+    core::stagger::TaskId id;
+    Units length = 0;
+};
+
+class Rows {
+public:
+    Rows(const core::stagger::Question& question, std::optional<Seconds> grid);
+
+    [[nodiscard]] const core::stagger::Question& question() const { return m_question; }
+    [[nodiscard]] const core::service::Crew& crew() const { return m_question.services.front().crew; }
+    [[nodiscard]] const std::vector<Row>& rows() const { return m_rows; }
+    [[nodiscard]] const core::service::Coat& coatOf(const Row& row) const;
+    [[nodiscard]] const core::service::Zone& zoneOf(const Row& row) const;
+
+    /// The place of a task, or -1 where the service has no such task.
+    [[nodiscard]] int find(const core::stagger::TaskId& id) const;
+
+    [[nodiscard]] Units units(Seconds length) const;
+    [[nodiscard]] Units unitsAt(Instant moment) const { return units(moment - m_origin); }
+    [[nodiscard]] Instant instantAt(Units moment) const { return m_origin + moment * m_unit; }
+    [[nodiscard]] Units horizon() const { return m_horizon; }
+
+    [[nodiscard]] std::optional<Instant> notBefore(std::size_t head) const;
+    [[nodiscard]] std::optional<Instant> aimedEnd(std::size_t head) const;
+    [[nodiscard]] bool startsLate(std::size_t head) const;
+    /// Nothing but one bound ties the plan to the clock: it may be pushed against it without loss.
+    [[nodiscard]] bool canBePushed() const;
+
+private:
+    [[nodiscard]] std::vector<Instant> moments() const;
+    [[nodiscard]] std::vector<Seconds> lengths() const;
+    [[nodiscard]] Seconds longestPlan() const;
+    [[nodiscard]] bool hasLooks() const;
+
+    const core::stagger::Question& m_question;
+    std::vector<Row> m_rows;
+    Instant m_origin;
+    Seconds m_unit{1};
+    Units m_horizon = 0;
+};
+
+}  // namespace oracle

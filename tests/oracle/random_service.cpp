@@ -1,0 +1,217 @@
+#include "tests/oracle/random_service.h"
+
+#include "core/service/check.h"
+#include "tests/oracle/service_maker.h"
+
+#include <algorithm>
+#include <random>
+
+namespace oracle {
+namespace {
+
+namespace service = core::service;
+using core::stagger::Preference;
+using core::stagger::Question;
+using service::Work;
+
+class Draw {
+public:
+    Draw(std::uint64_t seed, const Sizes& sizes)
+        : m_engine{seed}
+        , m_sizes{sizes}
+    {
+    }
+
+    Question question();
+
+private:
+    /// From least to most, both included. The standard distributions differ from one library to the next.
+    std::int64_t number(std::int64_t least, std::int64_t most)
+    {
+        return least + static_cast<std::int64_t>(m_engine() % static_cast<std::uint64_t>(most - least + 1));
+    }
+    std::size_t count(std::size_t most)
+    {
+        return static_cast<std::size_t>(number(1, static_cast<std::int64_t>(most)));
+    }
+    bool inHundred(int chances) { return number(1, 100) <= chances; }
+    Seconds length(int least, int most) { return number(least, most) * m_sizes.unit; }
+    Instant moment(int least, int most) { return opening + length(least, most); }
+
+    service::Bowl bowl(std::size_t place);
+    service::Zone zone(std::size_t place, const service::Coat& coat);
+    service::Looks looks(Seconds target);
+    service::RinseGroup group(std::size_t place);
+    service::Coat coat(std::size_t place);
+    service::Hands hands(std::size_t place);
+    void tieToTheClock(service::Service& made);
+
+    std::mt19937_64 m_engine;
+    Sizes m_sizes;
+};
+
+std::string named(const std::string& thing, std::size_t place)
+{
+    return thing + " " + std::to_string(place + 1);
+}
+
+service::Bowl Draw::bowl(std::size_t place)
+{
+    service::Bowl made{.name = named("Bowl", place), .mix = Seconds{0}, .potLife = {}, .note = {}};
+    if (inHundred(60))
+        made.mix = length(1, 3);
+    if (inHundred(40))
+        made.potLife = length(6, 16);
+    return made;
+}
+
+service::Looks Draw::looks(Seconds target)
+{
+    service::Looks made;
+    made.first = length(2, 8);
+    made.length = length(1, 2);
+    made.until = std::max(target, made.first + m_sizes.unit);
+    made.tolerance = length(0, 2);
+    if (inHundred(50)) {
+        made.every = length(4, 8);
+        made.tolerance = std::min(made.tolerance, *made.every / 2);
+    }
+    return made;
+}
+
+service::Zone Draw::zone(std::size_t place, const service::Coat& coat)
+{
+    const Seconds least = length(6, 16);
+    const Seconds target = least + length(0, 4);
+    service::Zone made = makeZone(named("Zone", place), length(2, 6), {least, target, target + length(0, 6)});
+    made.bowl = place < coat.bowls.size() ? place : count(coat.bowls.size()) - 1;
+    made.group = place < coat.groups.size() ? place : count(coat.groups.size()) - 1;
+    if (inHundred(30)) {
+        made.clock = service::ClockStart::FirstContact;
+        made.develop.most = std::max(made.develop.most, made.apply.slowest);
+    }
+    if (inHundred(15))
+        made.firstStrandMost = made.develop.most + length(0, 5);
+    if (inHundred(15))
+        made.lastStrandLeast = made.develop.least - length(0, 4);
+    if (m_sizes.looks && inHundred(35))
+        made.looks = looks(target);
+    if (inHundred(20))
+        made.late.push_back(
+            {.name = "Emulsify", .before = length(2, 4), .length = length(1, 2), .tolerance = length(0, 2)});
+    if (place > 0 && inHundred(25)) {
+        service::After after{.zone = count(place) - 1, .longestGap = {}};
+        if (inHundred(40))
+            after.longestGap = length(0, 6);
+        made.after.push_back(after);
+    }
+    if (inHundred(20))
+        made.reach = length(0, static_cast<int>(coat.groups[made.group].rinse / m_sizes.unit));
+    made.alone = inHundred(20);
+    if (inHundred(40)) {
+        made.under.hundredths = number(0, 6) * 50;
+        made.over.hundredths = number(0, 300);
+    }
+    return made;
+}
+
+service::RinseGroup Draw::group(std::size_t place)
+{
+    return {.name = named("Group", place), .rinse = length(2, 5), .waterEarliest = {}, .waterLatest = {}};
+}
+
+service::Coat Draw::coat(std::size_t place)
+{
+    service::Coat made;
+    made.name = named("Coat", place);
+    const std::size_t zones = count(m_sizes.mostZones);
+    const std::size_t bowls = inHundred(50) ? 1 : count(zones);
+    for (std::size_t item = 0; item < bowls; ++item)
+        made.bowls.push_back(bowl(item));
+    const std::size_t groups = inHundred(75) ? 1 : std::min<std::size_t>(zones, 2);
+    for (std::size_t item = 0; item < groups; ++item)
+        made.groups.push_back(group(item));
+    for (std::size_t item = 0; item < zones; ++item)
+        made.zones.push_back(zone(item, made));
+    if (inHundred(30))
+        made.dryHands = length(1, 4);
+    if (inHundred(30))
+        made.dryUnattended = length(1, 4);
+    if (inHundred(30))
+        made.assess = length(1, 2);
+    return made;
+}
+
+service::Hands Draw::hands(std::size_t place)
+{
+    service::Hands made{.name = named("Hands", place), .away = {}, .kinds = {}};
+    if (place > 0 && inHundred(30))
+        made.kinds = {Work::Mix, Work::Look, Work::Late, Work::Rinse};
+    else if (place > 0 && inHundred(20))
+        made.kinds = {Work::Apply, Work::Late, Work::Dry};
+    if (inHundred(20)) {
+        const Instant from = moment(0, 30);
+        made.away.push_back({.from = from, .until = from + length(2, 12)});
+    }
+    return made;
+}
+
+void Draw::tieToTheClock(service::Service& made)
+{
+    // Some are generous, some are tight, some cannot be kept.
+    const int coats = static_cast<int>(made.coats.size());
+    const bool booked = inHundred(15);
+    if (booked) {
+        made.coats.front().groups.front().waterEarliest = moment(20, 40);
+        made.coats.front().groups.front().waterLatest =
+            *made.coats.front().groups.front().waterEarliest + length(0, 10);
+    }
+    const int kind = static_cast<int>(number(0, 2));
+    if (kind != 0)
+        made.notBefore = moment(0, 6);
+    if (kind != 1) {
+        made.readyBy = moment(28, 60) + length(0, 20) * coats;
+        made.buffer = length(0, 5);
+    }
+}
+
+Question Draw::question()
+{
+    service::Service made;
+    made.name = "A wig";
+    if (inHundred(15))
+        made.head = {.name = "Wefts", .kind = service::HeadKind::Wefts, .piecesComeApart = true};
+    const std::size_t hands = count(m_sizes.mostHands);
+    for (std::size_t place = 0; place < hands; ++place)
+        made.crew.hands.push_back(this->hands(place));
+    made.crew.basins = count(2);
+    const std::size_t coats = inHundred(80) ? 1 : m_sizes.mostCoats;
+    for (std::size_t place = 0; place < coats; ++place)
+        made.coats.push_back(coat(place));
+    for (std::size_t place = 0; place + 1 < coats; ++place) {
+        if (inHundred(50))
+            made.coats[place].gapLeast = length(0, 4);
+        if (inHundred(50))
+            made.coats[place].gapMost = made.coats[place].gapLeast.value_or(Seconds{0}) + length(0, 6);
+    }
+    tieToTheClock(made);
+    Question question = ask(made);
+    if (made.notBefore && made.readyBy)
+        question.preference = static_cast<Preference>(number(0, 2));
+    else if (made.notBefore && inHundred(20))
+        question.now = *made.notBefore + length(0, 3);
+    return question;
+}
+
+}  // namespace
+
+Question randomQuestion(std::uint64_t seed, const Sizes& sizes)
+{
+    Draw draw{seed, sizes};
+    Question question = draw.question();
+    while (!core::service::checkService(question.services.front()).empty())
+        question = draw.question();
+    return question;
+}
+
+}  // namespace oracle
