@@ -1,6 +1,7 @@
 #include "core/service/findings.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace core::service {
 namespace {

@@ -21,6 +21,9 @@ Seconds defaultTolerance(std::optional<Seconds> every)
     return every ? std::min(most, *every / 2) : most;
 }
 
-bool Hands::does(Work work) const { return kinds.empty() || std::ranges::find(kinds, work) != kinds.end(); }
+bool Hands::does(Work work) const
+{
+    return kinds.empty() || std::ranges::find(kinds, work) != kinds.end();
+}
 
 }  // namespace core::service

@@ -108,7 +108,7 @@ struct Zone {
     std::vector<LateJob> late;
     std::vector<After> after;
     std::size_t group = 0;
-    Seconds reach{0};  ///< How long after its group's water starts it is reached; at most the rinse.
+    Seconds reach{0};    ///< How long after its group's water starts it is reached; at most the rinse.
     bool alone = false;  ///< It can be rinsed without wetting its neighbours.
     HarmRate under{100};
     HarmRate over{100};
@@ -119,7 +119,7 @@ struct Zone {
 /// Zones that go under the water together.
 struct RinseGroup {
     std::string name;
-    Seconds rinse{0};  ///< Hands-on time at the basin, at least 1 s.
+    Seconds rinse{0};                      ///< Hands-on time at the basin, at least 1 s.
     std::optional<Instant> waterEarliest;  ///< Where the basin is booked.
     std::optional<Instant> waterLatest;
 
@@ -159,7 +159,7 @@ enum class Work { Mix, Apply, Look, Late, Rinse, Dry, Assess };
 struct Hands {
     std::string name;
     std::vector<Interval> away;  ///< Sorted, not overlapping.
-    std::vector<Work> kinds;  ///< What they do. Empty means everything.
+    std::vector<Work> kinds;     ///< What they do. Empty means everything.
 
     [[nodiscard]] bool does(Work work) const;
 

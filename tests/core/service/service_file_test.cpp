@@ -83,7 +83,7 @@ TEST(ServiceFile, TellsAllThatIsWrongInOneGo)
                                      {"/ready_by", "\"2026-10-25T01:30\""},
                                      {"/crew/basins", "0"},
                                      {"/coats/0/zones/0/apply", "\"ten\""},
-                                     {"/coats/0/zones/0/develop/most", "12"},
+                                     {"/coats/0/zones/0/develop/most", "22"},
                                      {"/coats/0/zones/0/after", R"(["Ends"])"},
                                      {"/coats/0/zones/2/bowl", "\"Dep\""},
                                      {"/coats/1/zones/0/develop", "-1"}});
@@ -92,7 +92,7 @@ TEST(ServiceFile, TellsAllThatIsWrongInOneGo)
                             HasSubstr("coats[0].zones[0].apply: \"ten\" is not a length"),
                             HasSubstr("coats[0].zones[2].bowl: \"Dep\" is not known"),
                             HasSubstr("nme: there is no such key"), HasSubstr("crew.basins: 0 is too few"),
-                            HasSubstr("coats[0].zones[0].develop.most: 12 is less than target 30"),
+                            HasSubstr("coats[0].zones[0].develop.most: 22 is less than target 30"),
                             HasSubstr("coats[0].zones[0].after: \"Root\" waits for"),
                             HasSubstr("coats[1].zones[0].develop: -1 is negative")));
 }
