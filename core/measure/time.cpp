@@ -77,8 +77,8 @@ std::string isoText(LocalTime time)
     const auto day = std::chrono::floor<std::chrono::days>(time);
     const std::chrono::year_month_day date{day};
     const std::chrono::hh_mm_ss clock{time - day};
-    return padded(static_cast<int>(date.year()), 4) + "-" + padded(static_cast<unsigned>(date.month()), 2) + "-"
-        + padded(static_cast<unsigned>(date.day()), 2) + "T" + padded(clock.hours().count(), 2) + ":"
+    return padded(static_cast<int>(date.year()), 4) + "-" + padded(static_cast<unsigned>(date.month()), 2)
+        + "-" + padded(static_cast<unsigned>(date.day()), 2) + "T" + padded(clock.hours().count(), 2) + ":"
         + padded(clock.minutes().count(), 2) + ":" + padded(clock.seconds().count(), 2);
 }
 

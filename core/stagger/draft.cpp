@@ -28,7 +28,8 @@ Seconds longestSpan(const service::Service& service)
         }
         for (const service::RinseGroup& group : coat.groups)
             span += group.rinse;
-        span += window + coat.dryHands + coat.dryUnattended + coat.assess + coat.gapLeast.value_or(Seconds{0});
+        span +=
+            window + coat.dryHands + coat.dryUnattended + coat.assess + coat.gapLeast.value_or(Seconds{0});
     }
     return span;
 }
@@ -101,7 +102,9 @@ Point Drafter::newPoint()
 
 std::size_t Drafter::demand(std::string what, std::optional<TaskId> task, std::int64_t breachRate)
 {
-    m_draft.demands.push_back({.kind = DraftedDemand::Kind::Limit, .task = task, .what = std::move(what),
+    m_draft.demands.push_back({.kind = DraftedDemand::Kind::Limit,
+                               .task = task,
+                               .what = std::move(what),
                                .breachRate = breachRate});
     return m_draft.demands.size() - 1;
 }
@@ -121,8 +124,7 @@ void Drafter::limit(std::size_t demand, const Moment& earlier, const Moment& lat
         m_draft.settled.push_back({demand, earlier, later, most});
         return;
     }
-    const bool breakable
-        = m_draft.strictness == Strictness::Break && m_draft.demands[demand].breachRate > 0;
+    const bool breakable = m_draft.strictness == Strictness::Break && m_draft.demands[demand].breachRate > 0;
     if (breakable)
         m_draft.breakable.push_back({demand, earlier, later, most});
     else
@@ -145,14 +147,21 @@ Time Drafter::runningEnd(const TaskProgress& progress, Seconds usual) const
 void Drafter::addRunning(const TaskId& id, const TaskProgress& progress, Time end)
 {
     const Time start = timeOf(progress.start);
-    m_draft.busy.push_back({.id = id, .start = {temporal::origin, start}, .length = end - start, .due = {},
+    m_draft.busy.push_back({.id = id,
+                            .start = {temporal::origin, start},
+                            .length = end - start,
+                            .due = {},
                             .state = TaskState::Running,
                             .needsBasin = id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone});
 }
 
 void Drafter::addOpen(const TaskId& id, const Moment& start, Time length, std::optional<Lag> due)
 {
-    m_draft.busy.push_back({.id = id, .start = start, .length = length, .due = due, .state = TaskState::Open,
+    m_draft.busy.push_back({.id = id,
+                            .start = start,
+                            .length = length,
+                            .due = due,
+                            .state = TaskState::Open,
                             .needsBasin = id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone});
 }
 
@@ -189,8 +198,8 @@ void Drafter::registerCrewDemands()
 {
     const service::Crew& crew = m_question.services.front().crew;
     const auto add = [this](DraftedDemand::Kind kind, std::string what, std::size_t place = 0) {
-        m_draft.demands.push_back({.kind = kind, .task = {}, .what = std::move(what), .breachRate = 0,
-                                   .place = place});
+        m_draft.demands.push_back(
+            {.kind = kind, .task = {}, .what = std::move(what), .breachRate = 0, .place = place});
     };
     add(DraftedDemand::Kind::Hands,
         crew.hands.size() == 1 ? "one pair of hands" : std::to_string(crew.hands.size()) + " pairs of hands");
@@ -215,8 +224,10 @@ void Drafter::setScale()
     for (const service::Service& service : m_question.services) {
         for (const service::Coat& coat : service.coats) {
             for (const service::Zone& zone : coat.zones) {
-                const Price below = breaking ? span : Price{(zone.develop.target - zone.develop.least).count()};
-                const Price above = breaking ? span : Price{(zone.develop.most - zone.develop.target).count()};
+                const Price below =
+                    breaking ? span : Price{(zone.develop.target - zone.develop.least).count()};
+                const Price above =
+                    breaking ? span : Price{(zone.develop.most - zone.develop.target).count()};
                 zones += 1;
                 deviation += std::max(below * zone.under.hundredths, above * zone.over.hundredths);
             }
@@ -224,7 +235,8 @@ void Drafter::setScale()
     }
     m_draft.scale.staleness = 1;
     m_draft.scale.waste = zones * span + 1;
-    m_draft.scale.deviation = m_draft.scale.waste * (static_cast<Price>(m_question.services.size()) * span + 1);
+    m_draft.scale.deviation =
+        m_draft.scale.waste * (static_cast<Price>(m_question.services.size()) * span + 1);
     m_draft.scale.breach = breaking ? m_draft.scale.deviation * (deviation + 1) : Price{0};
 }
 
@@ -232,14 +244,14 @@ void Drafter::writeWaste(std::size_t index, std::optional<Time> start, const std
                          const std::vector<Moment>& ends)
 {
     const service::Service& service = m_question.services[index];
-    const bool started = std::ranges::any_of(m_question.progress.tasks,
-                                             [&](const TaskProgress& task) { return task.id.service == index; });
+    const bool started = std::ranges::any_of(
+        m_question.progress.tasks, [&](const TaskProgress& task) { return task.id.service == index; });
     const bool wantsEnd = m_question.preference == Preference::EndEarly && start;
     m_draft.startsLate[index] = service.readyBy && !started && !wantsEnd;
     if (service.readyBy) {
         const Time promise = timeOf(*service.readyBy - service.buffer);
-        const std::string spare
-            = service.buffer > Seconds{0} ? " with " + measure::lengthText(service.buffer) + " to spare" : "";
+        const std::string spare =
+            service.buffer > Seconds{0} ? " with " + measure::lengthText(service.buffer) + " to spare" : "";
         const std::size_t promised = demand("ready by the promised time" + spare, {}, brokenPromise);
         for (const Moment& end : ends)
             limit(promised, {temporal::origin, promise}, end, 0);
@@ -265,11 +277,12 @@ std::optional<Time> Drafter::earliestStart(const service::Service& service) cons
     std::optional<Time> start = m_now;
     if (service.notBefore)
         start = std::max(start.value_or(timeOf(*service.notBefore)), timeOf(*service.notBefore));
-    const bool anchored = service.readyBy || std::ranges::any_of(service.coats, [](const service::Coat& coat) {
-        return std::ranges::any_of(coat.groups, [](const service::RinseGroup& group) {
-            return group.waterEarliest || group.waterLatest;
+    const bool anchored =
+        service.readyBy || std::ranges::any_of(service.coats, [](const service::Coat& coat) {
+            return std::ranges::any_of(coat.groups, [](const service::RinseGroup& group) {
+                return group.waterEarliest || group.waterLatest;
+            });
         });
-    });
     if (!start && !anchored)
         start = 0;
     return start;

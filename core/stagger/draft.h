@@ -79,9 +79,9 @@ struct BreakableLag {
 };
 
 enum class Strictness {
-    Keep,        ///< Every limit holds, prices count.
-    Break,       ///< Limits may be broken at a price above all others.
-    OnlyFits,    ///< Every limit holds, nothing has a price.
+    Keep,      ///< Every limit holds, prices count.
+    Break,     ///< Limits may be broken at a price above all others.
+    OnlyFits,  ///< Every limit holds, nothing has a price.
 };
 
 /// Which level is worth how much in one `Price`; 0 where a level does not count.
@@ -96,16 +96,17 @@ struct Draft {
     const Question* question = nullptr;
     Strictness strictness = Strictness::Keep;
     temporal::Problem problem;
-    Instant zero;                 ///< What the origin of the problem stands for.
+    Instant zero;  ///< What the origin of the problem stands for.
     std::vector<Busy> busy;
     std::vector<DraftedZone> zones;
-    std::vector<TaskId> looksNotDue;           ///< Known before the search.
+    std::vector<TaskId> looksNotDue;  ///< Known before the search.
     std::vector<DraftedDemand> demands;
-    std::vector<bool> left;                    ///< Demands left out, by place.
+    std::vector<bool> left;  ///< Demands left out, by place.
     std::vector<BreakableLag> breakable;
-    std::vector<BreakableLag> settled;         ///< Limits between things that have happened: kept or not, for good.
+    std::vector<BreakableLag> settled;  ///< Limits between things that have happened: kept or not, for good.
     std::vector<std::pair<TaskId, Moment>> drying;  ///< Open drying: its start.
-    std::vector<std::pair<std::size_t, Moment>> tails;  ///< Service and a moment when something of it is over.
+    std::vector<std::pair<std::size_t, Moment>>
+        tails;  ///< Service and a moment when something of it is over.
     Scale scale;
     std::vector<Time> wasteFrom;   ///< By service: where it counts from, or up to.
     std::vector<bool> startsLate;  ///< By service: its waste counts from its first start to the promise.

@@ -19,7 +19,8 @@ constexpr std::int64_t wrongGap = 100;
 }  // namespace
 
 /// Rules 1, 2, 7 and 8 of one coat. `previousEnds`: when the coat before it is over.
-Drafter::CoatDraft Drafter::writeCoat(std::size_t service, std::size_t coat, const std::vector<Moment>& previousEnds)
+Drafter::CoatDraft Drafter::writeCoat(std::size_t service, std::size_t coat,
+                                      const std::vector<Moment>& previousEnds)
 {
     CoatDraft draft;
     const service::Coat& given = m_question.services[service].coats[coat];
@@ -89,13 +90,13 @@ void Drafter::writeGroup(const TaskId& rinse, CoatDraft& draft)
     if (m_now)
         keep(start, {temporal::origin, *m_now}, 0);
     if (group.waterEarliest) {
-        const std::size_t booked
-            = demand(named(rinse, group.name + ": the basin is booked from a fixed time on"), rinse, missedBasin);
+        const std::size_t booked = demand(
+            named(rinse, group.name + ": the basin is booked from a fixed time on"), rinse, missedBasin);
         limit(booked, start, {temporal::origin, timeOf(*group.waterEarliest)}, 0);
     }
     if (group.waterLatest) {
-        const std::size_t booked
-            = demand(named(rinse, group.name + ": the basin is booked, water by a fixed time"), rinse, missedBasin);
+        const std::size_t booked = demand(
+            named(rinse, group.name + ": the basin is booked, water by a fixed time"), rinse, missedBasin);
         limit(booked, {temporal::origin, timeOf(*group.waterLatest)}, start, 0);
     }
 }
@@ -167,7 +168,8 @@ void Drafter::writeAfterRinse(std::size_t service, std::size_t coat, CoatDraft& 
 {
     draft.ends = draft.rinseEnds;
     const TaskId dry{.service = service, .coat = coat, .kind = TaskKind::Dry};
-    if (isTaskOf(m_question.services[service], dry) && !m_question.progress.isDropped(dry) && !draft.ends.empty())
+    if (isTaskOf(m_question.services[service], dry) && !m_question.progress.isDropped(dry)
+        && !draft.ends.empty())
         writeDrying(dry, draft);
     TaskId assess = dry;
     assess.kind = TaskKind::Assess;
@@ -203,7 +205,8 @@ void Drafter::writeAssessing(const TaskId& assess, CoatDraft& draft)
 {
     const Time length = secondsOf(coatOf(assess).assess);
     if (const TaskProgress* progress = m_question.progress.find(assess)) {
-        const Time end = progress->end ? timeOf(*progress->end) : runningEnd(*progress, coatOf(assess).assess);
+        const Time end =
+            progress->end ? timeOf(*progress->end) : runningEnd(*progress, coatOf(assess).assess);
         if (!progress->end)
             addRunning(assess, *progress, end);
         draft.ends.assign(1, {temporal::origin, end});
@@ -230,8 +233,9 @@ void Drafter::writeGap(std::size_t service, std::size_t coat, const std::vector<
             contacts.push_back(m_draft.zones[*place].contact);
     }
     if (before.gapLeast) {
-        const std::size_t least = demand(coatOf(id).name + ": at least " + measure::lengthText(*before.gapLeast)
-                                             + " after " + before.name, id, wrongGap);
+        const std::size_t least = demand(
+            coatOf(id).name + ": at least " + measure::lengthText(*before.gapLeast) + " after " + before.name,
+            id, wrongGap);
         for (const Moment& end : previousEnds) {
             for (const Moment& contact : contacts)
                 limit(least, contact, end, -secondsOf(*before.gapLeast));
@@ -239,8 +243,9 @@ void Drafter::writeGap(std::size_t service, std::size_t coat, const std::vector<
     }
     if (!before.gapMost || previousEnds.empty() || contacts.empty())
         return;
-    const std::size_t most = demand(coatOf(id).name + ": at most " + measure::lengthText(*before.gapMost) + " after "
-                                        + before.name, id, wrongGap);
+    const std::size_t most = demand(coatOf(id).name + ": at most " + measure::lengthText(*before.gapMost)
+                                        + " after " + before.name,
+                                    id, wrongGap);
     const bool begun = std::ranges::any_of(contacts, [](const Moment& contact) { return contact.isFixed(); });
     if (m_draft.isLeft(most) || begun)
         return;

@@ -57,8 +57,8 @@ void Drafter::writeApplication(const TaskId& apply, CoatDraft& draft)
         addOpen(apply, drafted.contact, secondsOf(zone.apply.usual));
         draft.sources.push_back(drafted.contact);
     }
-    drafted.clockStart
-        = zone.clock == service::ClockStart::FirstContact ? drafted.contact : drafted.applicationEnd;
+    drafted.clockStart =
+        zone.clock == service::ClockStart::FirstContact ? drafted.contact : drafted.applicationEnd;
     draft.zonePlaces[apply.item] = m_draft.zones.size();
     m_draft.zones.push_back(drafted);
 }
@@ -101,20 +101,22 @@ void Drafter::writeWindow(const DraftedZone& drafted)
     };
     limit(demand(say("development of at least", zone.develop.least), drafted.apply, tooShort), *drafted.water,
           drafted.clockStart, -secondsOf(zone.develop.least));
-    limit(demand(say("development of at most", zone.develop.most), drafted.apply, tooLong), drafted.clockStart,
-          *drafted.water, secondsOf(zone.develop.most));
+    limit(demand(say("development of at most", zone.develop.most), drafted.apply, tooLong),
+          drafted.clockStart, *drafted.water, secondsOf(zone.develop.most));
     if (zone.firstStrandMost) {
-        limit(demand(say("first strand, from contact to water, at most", *zone.firstStrandMost), drafted.apply,
-                     tooLong),
+        limit(demand(say("first strand, from contact to water, at most", *zone.firstStrandMost),
+                     drafted.apply, tooLong),
               drafted.contact, *drafted.water, secondsOf(*zone.firstStrandMost));
     }
     if (zone.lastStrandLeast) {
-        limit(demand(say("last strand, from the end of application to water, at least", *zone.lastStrandLeast),
-                     drafted.apply, tooShort),
-              *drafted.water, drafted.applicationEnd, -secondsOf(*zone.lastStrandLeast));
+        limit(
+            demand(say("last strand, from the end of application to water, at least", *zone.lastStrandLeast),
+                   drafted.apply, tooShort),
+            *drafted.water, drafted.applicationEnd, -secondsOf(*zone.lastStrandLeast));
     }
     stretchCosts(drafted.clockStart, *drafted.water, target, m_draft.scale.deviation * zone.over.hundredths);
-    stretchCosts(*drafted.water, drafted.clockStart, -target, m_draft.scale.deviation * zone.under.hundredths);
+    stretchCosts(*drafted.water, drafted.clockStart, -target,
+                 m_draft.scale.deviation * zone.under.hundredths);
 }
 
 /// Rule 3.
@@ -192,10 +194,11 @@ void Drafter::writeLateJobs(const DraftedZone& drafted)
     late.kind = TaskKind::Late;
     for (late.part = 0; late.part < zone.late.size(); ++late.part) {
         const service::LateJob& job = zone.late[late.part];
-        const std::size_t demanded
-            = demand(named(drafted.apply, job.name + " " + zone.name + ": " + lengthText(job.before)
-                                              + " before its water, within " + lengthText(job.tolerance)),
-                     late, wrongMoment);
+        const std::size_t demanded =
+            demand(named(drafted.apply,
+                         job.name + " " + zone.name + ": " + lengthText(job.before)
+                             + " before its water, within " + lengthText(job.tolerance)),
+                   late, wrongMoment);
         if (const TaskProgress* progress = m_question.progress.find(late)) {
             if (!progress->end)
                 addRunning(late, *progress, runningEnd(*progress, job.length));
@@ -225,14 +228,15 @@ void Drafter::writeAfter(const DraftedZone& drafted, const CoatDraft& draft)
             continue;
         const Moment before = m_draft.zones[*place].applicationEnd;
         const std::string& beforeName = coatOf(drafted.apply).zones[after.zone].name;
-        const std::size_t order
-            = demand(named(drafted.apply, zone.name + " goes on after " + beforeName), drafted.apply, 0);
+        const std::size_t order =
+            demand(named(drafted.apply, zone.name + " goes on after " + beforeName), drafted.apply, 0);
         limit(order, drafted.contact, before, 0);
         if (!after.longestGap)
             continue;
-        const std::size_t gap = demand(named(drafted.apply, zone.name + " goes on within "
-                                                               + lengthText(*after.longestGap) + " of " + beforeName),
-                                       drafted.apply, wrongMoment);
+        const std::size_t gap = demand(
+            named(drafted.apply,
+                  zone.name + " goes on within " + lengthText(*after.longestGap) + " of " + beforeName),
+            drafted.apply, wrongMoment);
         limit(gap, before, drafted.contact, secondsOf(*after.longestGap));
     }
 }

@@ -62,7 +62,10 @@ private:
     void limit(std::size_t demand, const Moment& earlier, const Moment& later, Time most);
     void stretchCosts(const Moment& earlier, const Moment& later, Time most, Price price);
     void always(const std::vector<Lag>& clause) { m_draft.problem.clauses.push_back(clause); }
-    [[nodiscard]] Time timeOf(Instant instant) const { return static_cast<Time>((instant - m_draft.zero).count()); }
+    [[nodiscard]] Time timeOf(Instant instant) const
+    {
+        return static_cast<Time>((instant - m_draft.zero).count());
+    }
     [[nodiscard]] const service::Service& serviceOf(const TaskId& id) const;
     [[nodiscard]] const service::Coat& coatOf(const TaskId& id) const;
     [[nodiscard]] const service::Zone& zoneOf(const TaskId& id) const;

@@ -21,11 +21,11 @@ enum class TaskState { Open, Running, Done };
 struct PlannedTask {
     TaskId id;
     Instant start;
-    Instant end;                          ///< Of the hands-on part.
+    Instant end;  ///< Of the hands-on part.
     TaskState state = TaskState::Open;
-    std::optional<std::size_t> hands;     ///< Which pair of hands, a place in the crew. Absent for what is past.
-    std::optional<std::size_t> basin;     ///< For rinses, from 0.
-    std::optional<TaskId> madeWhile;      ///< A look made by the hands that apply this zone.
+    std::optional<std::size_t> hands;  ///< Which pair of hands, a place in the crew. Absent for what is past.
+    std::optional<std::size_t> basin;  ///< For rinses, from 0.
+    std::optional<TaskId> madeWhile;   ///< A look made by the hands that apply this zone.
 
     friend bool operator==(const PlannedTask&, const PlannedTask&) = default;
 };
@@ -35,7 +35,7 @@ struct PlannedZone {
     std::size_t service = 0;
     std::size_t coat = 0;
     std::size_t zone = 0;
-    Instant firstContact;    ///< The first strand is covered.
+    Instant firstContact;  ///< The first strand is covered.
     Instant applicationEnd;
     Instant clockStart;
     Instant water;
@@ -47,10 +47,10 @@ struct PlannedZone {
 
 /// What the plan is worth, level by level; less is better.
 struct Worth {
-    measure::Harm breach;      ///< Harm past the limits; above 0 only where facts left no choice.
-    measure::Harm deviation;   ///< Short of and past the targets.
-    Seconds waste{0};          ///< Before the promise, or until the end.
-    Seconds staleness{0};      ///< Of the bowls when application starts, summed over zones.
+    measure::Harm breach;     ///< Harm past the limits; above 0 only where facts left no choice.
+    measure::Harm deviation;  ///< Short of and past the targets.
+    Seconds waste{0};         ///< Before the promise, or until the end.
+    Seconds staleness{0};     ///< Of the bowls when application starts, summed over zones.
 
     friend auto operator<=>(const Worth&, const Worth&) = default;
 };
@@ -58,7 +58,7 @@ struct Worth {
 /// A limit that the plan (or what already happened) goes past.
 struct BrokenLimit {
     TaskId task;
-    std::string what;   ///< "Root: 47 min development, at most 45 min"
+    std::string what;  ///< "Root: 47 min development, at most 45 min"
     Seconds by{0};
     bool already = false;  ///< It has happened; nothing still open could keep it.
 
@@ -66,15 +66,15 @@ struct BrokenLimit {
 };
 
 struct PlanData {
-    std::vector<PlannedTask> tasks;   ///< By start, then by id. What is done or runs is included.
-    std::vector<PlannedZone> zones;   ///< In the order of the service.
+    std::vector<PlannedTask> tasks;  ///< By start, then by id. What is done or runs is included.
+    std::vector<PlannedZone> zones;  ///< In the order of the service.
     std::vector<TaskId> looksNotDue;
     std::vector<BrokenLimit> broken;
     Worth worth;
-    bool proved = false;              ///< Nothing better exists. Otherwise the search was stopped.
-    Worth provedBound;                ///< Nothing can be better than this.
-    Instant start;                    ///< Of the first task.
-    Instant end;                      ///< Of the last, drying unattended included.
+    bool proved = false;  ///< Nothing better exists. Otherwise the search was stopped.
+    Worth provedBound;    ///< Nothing can be better than this.
+    Instant start;        ///< Of the first task.
+    Instant end;          ///< Of the last, drying unattended included.
 
     friend bool operator==(const PlanData&, const PlanData&) = default;
 };
@@ -138,8 +138,8 @@ struct Question {
 };
 
 struct Budget {
-    std::uint64_t conflicts = 2'000'000;      ///< After that many dead ends the search ends with the best so far.
-    std::function<bool()> stop;               ///< Asked now and then; true ends the search at once.
+    std::uint64_t conflicts = 2'000'000;  ///< After that many dead ends the search ends with the best so far.
+    std::function<bool()> stop;           ///< Asked now and then; true ends the search at once.
 };
 
 /// Plans what is asked. Exact: the plan is proved best (levels of `Worth` in

@@ -52,8 +52,13 @@ void PlanBuilder::addTasks()
             m_data.looksNotDue.push_back(busy.id);
             continue;
         }
-        PlannedTask task{.id = busy.id, .start = at(busy.start), .end = at(busy.end()), .state = busy.state,
-                         .hands = assignment.hands[place], .basin = assignment.basins[place], .madeWhile = {}};
+        PlannedTask task{.id = busy.id,
+                         .start = at(busy.start),
+                         .end = at(busy.end()),
+                         .state = busy.state,
+                         .hands = assignment.hands[place],
+                         .basin = assignment.basins[place],
+                         .madeWhile = {}};
         if (assignment.madeWhile[place])
             task.madeWhile = m_draft.busy[*assignment.madeWhile[place]].id;
         m_data.tasks.push_back(task);
@@ -61,8 +66,13 @@ void PlanBuilder::addTasks()
     for (const auto& [id, start] : m_draft.drying) {
         const bool handsOn = m_draft.question->services[id.service].coats[id.coat].dryHands > Seconds{0};
         if (!handsOn)
-            m_data.tasks.push_back({.id = id, .start = at(start), .end = at(start), .state = TaskState::Open,
-                                    .hands = {}, .basin = {}, .madeWhile = {}});
+            m_data.tasks.push_back({.id = id,
+                                    .start = at(start),
+                                    .end = at(start),
+                                    .state = TaskState::Open,
+                                    .hands = {},
+                                    .basin = {},
+                                    .madeWhile = {}});
     }
     const auto& notDue = m_draft.looksNotDue;
     m_data.looksNotDue.insert(m_data.looksNotDue.end(), notDue.begin(), notDue.end());
@@ -75,10 +85,13 @@ void PlanBuilder::addPast()
     for (const TaskProgress& progress : m_draft.question->progress.tasks) {
         if (std::ranges::find(m_data.tasks, progress.id, &PlannedTask::id) != m_data.tasks.end())
             continue;
-        m_data.tasks.push_back({.id = progress.id, .start = progress.start,
+        m_data.tasks.push_back({.id = progress.id,
+                                .start = progress.start,
                                 .end = progress.end.value_or(progress.start),
-                                .state = progress.end ? TaskState::Done : TaskState::Running, .hands = {},
-                                .basin = {}, .madeWhile = {}});
+                                .state = progress.end ? TaskState::Done : TaskState::Running,
+                                .hands = {},
+                                .basin = {},
+                                .madeWhile = {}});
     }
     std::ranges::sort(m_data.tasks, [](const PlannedTask& a, const PlannedTask& b) {
         return a.start != b.start ? a.start < b.start : a.id < b.id;
@@ -90,9 +103,13 @@ void PlanBuilder::addZones()
     for (const DraftedZone& zone : m_draft.zones) {
         if (!zone.water)
             continue;
-        m_data.zones.push_back({.service = zone.apply.service, .coat = zone.apply.coat, .zone = zone.apply.item,
-                                .firstContact = at(zone.contact), .applicationEnd = at(zone.applicationEnd),
-                                .clockStart = at(zone.clockStart), .water = at(*zone.water),
+        m_data.zones.push_back({.service = zone.apply.service,
+                                .coat = zone.apply.coat,
+                                .zone = zone.apply.item,
+                                .firstContact = at(zone.contact),
+                                .applicationEnd = at(zone.applicationEnd),
+                                .clockStart = at(zone.clockStart),
+                                .water = at(*zone.water),
                                 .rinsedAlone = zone.rinsedAlone});
     }
 }
@@ -132,10 +149,11 @@ Worth PlanBuilder::worthOf() const
         worth.breach.hundredthSeconds += m_draft.demands[limit.demand].breachRate * std::max(by, 0);
     }
     for (const PlannedZone& zone : m_data.zones) {
-        const service::Zone& asked = m_draft.question->services[zone.service].coats[zone.coat].zones[zone.zone];
+        const service::Zone& asked =
+            m_draft.question->services[zone.service].coats[zone.coat].zones[zone.zone];
         const auto past = (zone.development() - asked.develop.target).count();
-        worth.deviation.hundredthSeconds
-            += past > 0 ? past * asked.over.hundredths : -past * asked.under.hundredths;
+        worth.deviation.hundredthSeconds +=
+            past > 0 ? past * asked.over.hundredths : -past * asked.under.hundredths;
     }
     for (std::size_t service = 0; service < m_draft.startsLate.size(); ++service) {
         std::optional<Time> edge;
@@ -155,8 +173,10 @@ Worth PlanBuilder::worthOf() const
     for (const DraftedZone& zone : m_draft.zones) {
         for (const Busy& busy : m_draft.busy) {
             const TaskId& id = busy.id;
-            const std::size_t bowl
-                = m_draft.question->services[zone.apply.service].coats[zone.apply.coat].zones[zone.apply.item].bowl;
+            const std::size_t bowl = m_draft.question->services[zone.apply.service]
+                                         .coats[zone.apply.coat]
+                                         .zones[zone.apply.item]
+                                         .bowl;
             if (id.kind == TaskKind::Mix && id.service == zone.apply.service && id.coat == zone.apply.coat
                 && id.item == bowl)
                 worth.staleness += Seconds{time(zone.contact) - time(busy.end())};

@@ -9,7 +9,9 @@ namespace {
 
 temporal::Outcome solve(Draft& draft, const temporal::Limits& limits)
 {
-    draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) { return brokenByCrew(draft, times); };
+    draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
+        return brokenByCrew(draft, times);
+    };
     return temporal::search(draft.problem, limits);
 }
 
@@ -21,12 +23,15 @@ tl::expected<Plan, NoPlan> plan(const Question& question, const Budget& budget)
     for (const Strictness strictness : {Strictness::Keep, Strictness::Break}) {
         Draft draft = draftOf(question, strictness);
         if (draft.impossible)
-            return tl::unexpected{NoPlan{.demands = {}, .minimal = false, .stopped = false, .text = *draft.impossible}};
+            return tl::unexpected{
+                NoPlan{.demands = {}, .minimal = false, .stopped = false, .text = *draft.impossible}};
         const temporal::Outcome outcome = solve(draft, limits);
         if (outcome.best)
             return PlanBuilder::build(draft, outcome);
         if (!outcome.complete) {
-            return tl::unexpected{NoPlan{.demands = {}, .minimal = false, .stopped = true,
+            return tl::unexpected{NoPlan{.demands = {},
+                                         .minimal = false,
+                                         .stopped = true,
                                          .text = "The search was stopped before anything was found."}};
         }
         if (!question.mayBreakLimits)

@@ -12,8 +12,8 @@ namespace core::stagger {
 struct TaskProgress {
     TaskId id;
     Instant start;
-    std::optional<Instant> end;          ///< Absent while it runs. For `Dry`: the end of the hands-on part.
-    std::optional<Instant> plannedEnd;   ///< While it runs: when it was expected to end, if that was known.
+    std::optional<Instant> end;         ///< Absent while it runs. For `Dry`: the end of the hands-on part.
+    std::optional<Instant> plannedEnd;  ///< While it runs: when it was expected to end, if that was known.
 
     friend bool operator==(const TaskProgress&, const TaskProgress&) = default;
 };

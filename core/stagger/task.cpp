@@ -13,10 +13,10 @@ struct KindWord {
 };
 
 constexpr std::array kindWords = {
-    KindWord{TaskKind::Apply, "apply"},   KindWord{TaskKind::Look, "look"},
-    KindWord{TaskKind::Late, "late"},     KindWord{TaskKind::Mix, "mix"},
-    KindWord{TaskKind::Rinse, "rinse"},   KindWord{TaskKind::RinseAlone, "rinse-alone"},
-    KindWord{TaskKind::Dry, "dry"},       KindWord{TaskKind::Assess, "assess"},
+    KindWord{TaskKind::Apply, "apply"}, KindWord{TaskKind::Look, "look"},
+    KindWord{TaskKind::Late, "late"},   KindWord{TaskKind::Mix, "mix"},
+    KindWord{TaskKind::Rinse, "rinse"}, KindWord{TaskKind::RinseAlone, "rinse-alone"},
+    KindWord{TaskKind::Dry, "dry"},     KindWord{TaskKind::Assess, "assess"},
 };
 
 /// Tasks of a zone come zone by zone, before those of the coat.
@@ -82,8 +82,8 @@ std::string taskIdText(const TaskId& id)
         if (entry.kind == id.kind)
             word = entry.word;
     }
-    return std::to_string(id.service) + "." + std::to_string(id.coat) + "." + word + "." + std::to_string(id.item)
-        + "." + std::to_string(id.part);
+    return std::to_string(id.service) + "." + std::to_string(id.coat) + "." + word + "."
+        + std::to_string(id.item) + "." + std::to_string(id.part);
 }
 
 bool readTaskId(const std::string& text, TaskId& id)
@@ -115,20 +115,15 @@ bool isTaskOf(const service::Service& service, const TaskId& id)
     const auto zone = id.item < coat.zones.size() ? &coat.zones[id.item] : nullptr;
     switch (id.kind) {
     case TaskKind::Apply:
-    case TaskKind::RinseAlone:
-        return zone != nullptr && id.part == 0;
-    case TaskKind::Look:
-        return zone != nullptr && zone->looks && id.part < zone->looks->moments().size();
-    case TaskKind::Late:
-        return zone != nullptr && id.part < zone->late.size();
+    case TaskKind::RinseAlone: return zone != nullptr && id.part == 0;
+    case TaskKind::Look: return zone != nullptr && zone->looks && id.part < zone->looks->moments().size();
+    case TaskKind::Late: return zone != nullptr && id.part < zone->late.size();
     case TaskKind::Mix:
         return id.item < coat.bowls.size() && id.part == 0 && coat.bowls[id.item].mix > Seconds{0};
-    case TaskKind::Rinse:
-        return id.item < coat.groups.size() && id.part == 0;
+    case TaskKind::Rinse: return id.item < coat.groups.size() && id.part == 0;
     case TaskKind::Dry:
         return id.item == 0 && id.part == 0 && coat.dryHands + coat.dryUnattended > Seconds{0};
-    case TaskKind::Assess:
-        return id.item == 0 && id.part == 0 && coat.assess > Seconds{0};
+    case TaskKind::Assess: return id.item == 0 && id.part == 0 && coat.assess > Seconds{0};
     }
     return false;
 }
@@ -137,22 +132,15 @@ std::string taskName(const service::Service& service, const TaskId& id)
 {
     const service::Coat& coat = service.coats.at(id.coat);
     switch (id.kind) {
-    case TaskKind::Apply:
-        return "Apply " + coat.zones.at(id.item).name;
-    case TaskKind::Look:
-        return lookName(coat.zones.at(id.item), id.part);
+    case TaskKind::Apply: return "Apply " + coat.zones.at(id.item).name;
+    case TaskKind::Look: return lookName(coat.zones.at(id.item), id.part);
     case TaskKind::Late:
         return coat.zones.at(id.item).late.at(id.part).name + " " + coat.zones.at(id.item).name;
-    case TaskKind::Mix:
-        return "Mix " + coat.bowls.at(id.item).name;
-    case TaskKind::Rinse:
-        return "Rinse " + coat.groups.at(id.item).name;
-    case TaskKind::RinseAlone:
-        return "Rinse " + coat.zones.at(id.item).name + " alone";
-    case TaskKind::Dry:
-        return "Dry";
-    case TaskKind::Assess:
-        return "Assess";
+    case TaskKind::Mix: return "Mix " + coat.bowls.at(id.item).name;
+    case TaskKind::Rinse: return "Rinse " + coat.groups.at(id.item).name;
+    case TaskKind::RinseAlone: return "Rinse " + coat.zones.at(id.item).name + " alone";
+    case TaskKind::Dry: return "Dry";
+    case TaskKind::Assess: return "Assess";
     }
     return {};
 }
@@ -161,22 +149,14 @@ Seconds usualLength(const service::Service& service, const TaskId& id)
 {
     const service::Coat& coat = service.coats.at(id.coat);
     switch (id.kind) {
-    case TaskKind::Apply:
-        return coat.zones.at(id.item).apply.usual;
-    case TaskKind::Look:
-        return coat.zones.at(id.item).looks->length;
-    case TaskKind::Late:
-        return coat.zones.at(id.item).late.at(id.part).length;
-    case TaskKind::Mix:
-        return coat.bowls.at(id.item).mix;
-    case TaskKind::Rinse:
-        return coat.groups.at(id.item).rinse;
-    case TaskKind::RinseAlone:
-        return coat.groups.at(coat.zones.at(id.item).group).rinse;
-    case TaskKind::Dry:
-        return coat.dryHands;
-    case TaskKind::Assess:
-        return coat.assess;
+    case TaskKind::Apply: return coat.zones.at(id.item).apply.usual;
+    case TaskKind::Look: return coat.zones.at(id.item).looks->length;
+    case TaskKind::Late: return coat.zones.at(id.item).late.at(id.part).length;
+    case TaskKind::Mix: return coat.bowls.at(id.item).mix;
+    case TaskKind::Rinse: return coat.groups.at(id.item).rinse;
+    case TaskKind::RinseAlone: return coat.groups.at(coat.zones.at(id.item).group).rinse;
+    case TaskKind::Dry: return coat.dryHands;
+    case TaskKind::Assess: return coat.assess;
     }
     return Seconds{0};
 }
@@ -205,21 +185,14 @@ std::vector<TaskId> tasksOf(const service::Service& service, std::size_t service
 service::Work workOf(TaskKind kind)
 {
     switch (kind) {
-    case TaskKind::Apply:
-        return service::Work::Apply;
-    case TaskKind::Look:
-        return service::Work::Look;
-    case TaskKind::Late:
-        return service::Work::Late;
-    case TaskKind::Mix:
-        return service::Work::Mix;
+    case TaskKind::Apply: return service::Work::Apply;
+    case TaskKind::Look: return service::Work::Look;
+    case TaskKind::Late: return service::Work::Late;
+    case TaskKind::Mix: return service::Work::Mix;
     case TaskKind::Rinse:
-    case TaskKind::RinseAlone:
-        return service::Work::Rinse;
-    case TaskKind::Dry:
-        return service::Work::Dry;
-    case TaskKind::Assess:
-        return service::Work::Assess;
+    case TaskKind::RinseAlone: return service::Work::Rinse;
+    case TaskKind::Dry: return service::Work::Dry;
+    case TaskKind::Assess: return service::Work::Assess;
     }
     return service::Work::Apply;
 }

@@ -1,88 +1,10 @@
 #include "core/temporal/search.h"
 
-#include "core/temporal/clauses.h"
-#include "core/temporal/distances.h"
-#include "core/temporal/timing.h"
+#include "core/temporal/searcher.h"
 
 #include <algorithm>
-#include <cassert>
 
 namespace core::temporal {
-namespace {
-
-class Searcher {
-public:
-    Searcher(const Problem& problem, const Limits& limits)
-        : m_problem{problem}
-        , m_limits{limits}
-        , m_distances{problem.points}
-        , m_timing{problem.points}
-    {
-    }
-
-    Outcome run();
-
-private:
-    enum class Step { Conflict, GoOn };
-
-    bool begin();
-    bool addGiven(const Clause& clause);
-    Step conclude();
-    bool drawFromNetwork();
-    bool tellDistances();
-    bool tellTiming();
-    bool atBound();
-    bool rankedWorse();
-    void record(const std::vector<Time>& times);
-    std::optional<Literal> unsettledPresence();
-    bool askLazily();
-    std::optional<Literal> choose() const;
-    bool resolve();
-    void open(Literal literal);
-    void goBackTo(int level);
-    bool shouldStop();
-
-    [[nodiscard]] bool holds(const Lag& lag, const std::vector<Time>& times) const
-    {
-        return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)] <= lag.most;
-    }
-    [[nodiscard]] Time stretch(Literal literal) const
-    {
-        const Lag& lag = m_table.lag(literal);
-        const std::vector<Time>& times = *m_times;
-        return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)] - lag.most;
-    }
-    [[nodiscard]] Time rankOf(const Ranked& ranked, const std::vector<Time>& times) const
-    {
-        if (ranked.present && !holds(*ranked.present, times))
-            return farTime;
-        return times[static_cast<std::size_t>(ranked.point)];
-    }
-
-    struct Mark {
-        int distances = 0;
-        std::size_t toldDistances = 0;
-        std::size_t toldTiming = 0;
-        Timing::Snapshot timing;
-    };
-
-    const Problem& m_problem;
-    const Limits& m_limits;
-    LiteralTable m_table;
-    Clauses m_clauses;
-    Distances m_distances;
-    Timing m_timing;
-    std::vector<std::vector<Literal>> m_given;  ///< The clauses of the problem, lazy ones included.
-    std::size_t m_toldDistances = 0;            ///< How much of the trail the network has heard of.
-    std::size_t m_toldTiming = 0;
-    std::vector<Mark> m_marks;                  ///< One a level.
-    std::vector<Literal> m_conflict;
-    const std::vector<Time>* m_times = nullptr;
-    Price m_price = 0;
-    Outcome m_outcome;
-    std::vector<Time> m_bestRanks;
-    std::uint64_t m_steps = 0;
-};
 
 bool Searcher::begin()
 {
@@ -148,151 +70,6 @@ void Searcher::goBackTo(int level)
     m_marks.resize(static_cast<std::size_t>(level));
 }
 
-bool Searcher::tellDistances()
-{
-    while (m_toldDistances < m_clauses.trail().size()) {
-        const Literal literal = m_clauses.trail()[m_toldDistances++];
-        if (m_clauses.isFromTheory(literal))
-            continue;  // It follows from what the network knows already.
-        const Lag& lag = m_table.lag(literal);
-        if (m_distances.between(lag.to, lag.from) + lag.most < 0) {
-            m_conflict.assign(1, ~literal);
-            std::vector<Literal> reasons;
-            m_distances.explain(lag.to, lag.from, m_distances.added(), reasons);
-            for (const Literal reason : reasons)
-                m_conflict.push_back(~reason);
-            return false;
-        }
-        if (lag.most < m_distances.between(lag.from, lag.to))
-            m_distances.add(lag, literal);
-    }
-    return true;
-}
-
-/// Assigns what the network implies. True if it found anything.
-bool Searcher::drawFromNetwork()
-{
-    bool found = false;
-    for (int variable = 0; variable < m_table.variables(); ++variable) {
-        const Literal literal{2 * variable};
-        if (!m_clauses.isOpen(literal))
-            continue;
-        const Lag& lag = m_table.lag(literal);
-        const bool implied = m_distances.between(lag.from, lag.to) <= lag.most;
-        const bool refuted = !implied && m_distances.between(lag.to, lag.from) + lag.most < 0;
-        if (!implied && !refuted)
-            continue;
-        m_clauses.assignByTheory(implied ? literal : ~literal, m_distances.added());
-        found = true;
-    }
-    return found;
-}
-
-bool Searcher::tellTiming()
-{
-    while (m_toldTiming < m_clauses.trail().size()) {
-        const Literal literal = m_clauses.trail()[m_toldTiming++];
-        if (m_clauses.isFromTheory(literal) || m_timing.add(m_table.lag(literal), literal))
-            continue;
-        m_conflict.clear();
-        m_timing.explainPrice(m_conflict);
-        for (Literal& reason : m_conflict)
-            reason = ~reason;
-        return false;
-    }
-    return true;
-}
-
-Searcher::Step Searcher::conclude()
-{
-    do {
-        if (!m_clauses.propagate()) {
-            m_conflict = m_clauses.conflict();
-            return Step::Conflict;
-        }
-        if (!tellDistances())
-            return Step::Conflict;
-    } while (drawFromNetwork());
-    if (!tellTiming())
-        return Step::Conflict;
-    m_price = m_timing.price();
-    m_times = &m_timing.earliest();
-    return atBound() ? Step::Conflict : Step::GoOn;
-}
-
-/// Whether nothing below this node is better than the best so far; then the conflict says why.
-bool Searcher::atBound()
-{
-    if (!m_outcome.best || m_price < m_outcome.best->price)
-        return false;
-    m_conflict.clear();
-    if (m_price == m_outcome.best->price && !rankedWorse())
-        return false;
-    m_timing.explainPrice(m_conflict);
-    std::ranges::sort(m_conflict, {}, &Literal::code);
-    const auto repeated = std::ranges::unique(m_conflict);
-    m_conflict.erase(repeated.begin(), repeated.end());
-    for (Literal& reason : m_conflict)
-        reason = ~reason;
-    return true;
-}
-
-/// Whether every answer below this node of the same price ranks no better; the
-/// earliest times are the least that each point can have in any of them.
-bool Searcher::rankedWorse()
-{
-    std::vector<Literal> reasons;
-    for (std::size_t place = 0; place < m_problem.ranking.size(); ++place) {
-        const Ranked& ranked = m_problem.ranking[place];
-        Time least = (*m_times)[static_cast<std::size_t>(ranked.point)];
-        bool absent = false;
-        if (ranked.present) {
-            // Absent for good only where that is settled; otherwise the earliest start is a bound on both.
-            const Lag lag = negation(*ranked.present);
-            absent = m_distances.between(lag.from, lag.to) <= lag.most;
-            if (absent) {
-                least = farTime;
-                m_distances.explain(lag.from, lag.to, m_distances.added(), reasons);
-            }
-        }
-        if (least < m_bestRanks[place])
-            return false;
-        if (!absent)
-            m_timing.explainEarliest(ranked.point, reasons);
-        if (least > m_bestRanks[place])
-            break;
-    }
-    m_conflict = std::move(reasons);
-    return true;
-}
-
-void Searcher::record(const std::vector<Time>& times)
-{
-    m_outcome.best = Answer{times, m_price};
-    m_bestRanks.clear();
-    for (const Ranked& ranked : m_problem.ranking)
-        m_bestRanks.push_back(rankOf(ranked, times));
-}
-
-/// A point of the ranking that these times leave out but others below this node
-/// might not: as long as that is open, the ranking proves nothing.
-std::optional<Literal> Searcher::unsettledPresence()
-{
-    for (const Ranked& ranked : m_problem.ranking) {
-        if (!ranked.present || ranked.present->from == ranked.present->to)
-            continue;
-        const Lag& lag = *ranked.present;
-        const Lag absent = negation(lag);
-        if (m_distances.between(lag.from, lag.to) <= lag.most
-            || m_distances.between(absent.from, absent.to) <= absent.most)
-            continue;
-        const Literal literal = m_table.of(holds(lag, *m_times) ? lag : absent);
-        m_clauses.growTo(m_table.variables());
-        return literal;
-    }
-    return std::nullopt;
-}
-
 /// Of the clauses that the cheapest times break, the one that is furthest from
 /// holding; of its literals the one that is nearest.
 std::optional<Literal> Searcher::choose() const
@@ -338,8 +115,8 @@ bool Searcher::askLazily()
 bool Searcher::resolve()
 {
     ++m_outcome.conflicts;
-    const int level = m_clauses.learn(
-        m_conflict, [this](Literal literal, int moment, std::vector<Literal>& reasons) {
+    const int level =
+        m_clauses.learn(m_conflict, [this](Literal literal, int moment, std::vector<Literal>& reasons) {
             const Lag& lag = m_table.lag(literal);
             m_distances.explain(lag.from, lag.to, moment, reasons);
         });
@@ -394,8 +171,6 @@ Outcome Searcher::run()
         m_outcome.bound = m_outcome.best->price;
     return m_outcome;
 }
-
-}  // namespace
 
 Outcome search(const Problem& problem, const Limits& limits)
 {

@@ -20,9 +20,9 @@ struct Answer {
 };
 
 struct Outcome {
-    std::optional<Answer> best;   ///< Nothing: nothing fits, or, unless `complete`, nothing was found.
-    bool complete = false;        ///< `best` is proved best, or that nothing fits.
-    Price bound = 0;              ///< No answer has a lower price.
+    std::optional<Answer> best;  ///< Nothing: nothing fits, or, unless `complete`, nothing was found.
+    bool complete = false;       ///< `best` is proved best, or that nothing fits.
+    Price bound = 0;             ///< No answer has a lower price.
     std::uint64_t conflicts = 0;
     std::uint64_t decisions = 0;
 };

@@ -42,49 +42,37 @@ Price Timing::room(Step step) const
     return m_arcs[arc].capacity < 0 ? Price{-1} : m_arcs[arc].capacity - m_flows[arc];
 }
 
-Point Timing::head(Step step) const
+int Timing::append(const Arc& arc)
 {
-    const Arc& arc = m_arcs[static_cast<std::size_t>(step >> 1)];
-    return (step & 1) != 0 ? arc.from : arc.to;
+    const int place = static_cast<int>(m_arcs.size());
+    m_arcs.push_back(arc);
+    m_flows.push_back(0);
+    m_ways.push_back({arc.to, arc.length, true});
+    m_ways.push_back({arc.from, -arc.length, false});
+    for (const Step step : {2 * place, 2 * place + 1}) {
+        m_leaving[static_cast<std::size_t>(tail(step))].push_back(step);
+        m_arriving[static_cast<std::size_t>(head(step))].push_back(step);
+    }
+    return place;
 }
 
-Point Timing::tail(Step step) const
+void Timing::reopen(int arc)
 {
-    return head(step ^ 1);
-}
-
-Time Timing::reducedLength(Step step) const
-{
-    const Arc& arc = m_arcs[static_cast<std::size_t>(step >> 1)];
-    const Time slack = m_times[static_cast<std::size_t>(arc.from)] + arc.length
-        - m_times[static_cast<std::size_t>(arc.to)];
-    return (step & 1) != 0 ? -slack : slack;
+    for (const Step step : {2 * arc, 2 * arc + 1})
+        m_ways[static_cast<std::size_t>(step)].open = room(step) != 0;
 }
 
 bool Timing::add(const Lag& lag, Literal reason)
 {
-    const int arc = static_cast<int>(m_arcs.size());
-    m_arcs.push_back({lag.from, lag.to, lag.most, Price{-1}, reason});
-    m_flows.push_back(0);
-    for (const Step step : {2 * arc, 2 * arc + 1}) {
-        m_leaving[static_cast<std::size_t>(tail(step))].push_back(step);
-        m_arriving[static_cast<std::size_t>(head(step))].push_back(step);
-    }
-    return settle(arc);
+    return settle(append({lag.from, lag.to, lag.most, Price{-1}, reason}));
 }
 
 void Timing::addSoft(const SoftLag& soft)
 {
     if (soft.price <= 0)
         return;
-    const int arc = static_cast<int>(m_arcs.size());
-    m_arcs.push_back({soft.lag.from, soft.lag.to, soft.lag.most, soft.price, noLiteral});
-    m_flows.push_back(0);
-    for (const Step step : {2 * arc, 2 * arc + 1}) {
-        m_leaving[static_cast<std::size_t>(tail(step))].push_back(step);
-        m_arriving[static_cast<std::size_t>(head(step))].push_back(step);
-    }
-    [[maybe_unused]] const bool settled = settle(arc);
+    [[maybe_unused]] const bool settled =
+        settle(append({soft.lag.from, soft.lag.to, soft.lag.most, soft.price, noLiteral}));
     assert(settled && "a priced lag can always be stretched");
 }
 
@@ -106,7 +94,8 @@ bool Timing::settle(int arc)
         if (amount < 0) {
             m_failed = true;
             m_cycle.assign(1, 2 * arc);
-            for (Point point = added.from; point != added.to; point = tail(m_via[static_cast<std::size_t>(point)]))
+            for (Point point = added.from; point != added.to;
+                 point = tail(m_via[static_cast<std::size_t>(point)]))
                 m_cycle.push_back(m_via[static_cast<std::size_t>(point)]);
             return false;
         }
@@ -130,16 +119,18 @@ Time Timing::shortestFrom(Point start, Point goal, Time bound)
             continue;
         if (point == goal)
             return distance;
+        const Time potential = distance + m_times[static_cast<std::size_t>(point)];
         for (const Step step : m_leaving[static_cast<std::size_t>(point)]) {
-            if (room(step) == 0)
+            const Way& way = m_ways[static_cast<std::size_t>(step)];
+            if (!way.open)
                 continue;
-            const Time further = distance + reducedLength(step);
-            const auto next = static_cast<std::size_t>(head(step));
+            const auto next = static_cast<std::size_t>(way.head);
+            const Time further = potential + way.length - m_times[next];
             if (further >= m_reach[next])
                 continue;
             m_reach[next] = further;
             m_via[next] = step;
-            m_heap.push_back({further, head(step)});
+            m_heap.push_back({further, way.head});
             std::ranges::push_heap(m_heap, std::greater<>{});
         }
     }
@@ -173,11 +164,13 @@ Price Timing::bottleneck(int arc) const
 void Timing::push(int arc, Price amount)
 {
     m_flows[static_cast<std::size_t>(arc)] += amount;
+    reopen(arc);
     const Point start = m_arcs[static_cast<std::size_t>(arc)].to;
     Point point = m_arcs[static_cast<std::size_t>(arc)].from;
     while (point != start) {
         const Step step = m_via[static_cast<std::size_t>(point)];
         m_flows[static_cast<std::size_t>(step >> 1)] += (step & 1) != 0 ? -amount : amount;
+        reopen(step >> 1);
         point = tail(step);
     }
 }
@@ -211,11 +204,13 @@ const std::vector<Time>& Timing::earliest()
         m_heap.pop_back();
         if (distance > m_reach[static_cast<std::size_t>(point)])
             continue;
+        const Time potential = distance - m_times[static_cast<std::size_t>(point)];
         for (const Step step : m_arriving[static_cast<std::size_t>(point)]) {
-            if (room(step) == 0)
+            const Way& way = m_ways[static_cast<std::size_t>(step)];
+            if (!way.open)
                 continue;
-            const Time further = distance + reducedLength(step);
             const auto next = static_cast<std::size_t>(tail(step));
+            const Time further = potential + way.length + m_times[next];
             if (further >= m_reach[next])
                 continue;
             m_reach[next] = further;
@@ -275,9 +270,12 @@ void Timing::restore(const Snapshot& snapshot)
             m_arriving[static_cast<std::size_t>(head(step))].pop_back();
         }
         m_arcs.pop_back();
+        m_ways.resize(m_ways.size() - 2);
     }
     m_times = snapshot.times;
     m_flows = snapshot.flows;
+    for (int arc = 0; arc < static_cast<int>(m_arcs.size()); ++arc)
+        reopen(arc);
 }
 
 }  // namespace core::temporal

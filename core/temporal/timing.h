@@ -61,9 +61,15 @@ private:
 
     [[nodiscard]] std::size_t size() const { return m_times.size(); }
     [[nodiscard]] Price room(Step step) const;
-    [[nodiscard]] Point head(Step step) const;
-    [[nodiscard]] Point tail(Step step) const;
-    [[nodiscard]] Time reducedLength(Step step) const;
+    [[nodiscard]] Point head(Step step) const { return m_ways[static_cast<std::size_t>(step)].head; }
+    [[nodiscard]] Point tail(Step step) const { return m_ways[static_cast<std::size_t>(step ^ 1)].head; }
+    [[nodiscard]] Time reducedLength(Step step) const
+    {
+        return m_ways[static_cast<std::size_t>(step)].length + m_times[static_cast<std::size_t>(tail(step))]
+            - m_times[static_cast<std::size_t>(head(step))];
+    }
+    int append(const Arc& arc);
+    void reopen(int arc);
     bool settle(int arc);
     Time shortestFrom(Point start, Point goal, Time bound);
     void lowerTimes(Time distance);
@@ -71,8 +77,16 @@ private:
     void push(int arc, Price amount);
     void appendReason(Step step, std::vector<Literal>& literals) const;
 
+    /// What the shortest paths read of a step, kept together.
+    struct Way {
+        Point head;
+        Time length;
+        bool open;  ///< Something can flow.
+    };
+
     std::vector<Arc> m_arcs;
     std::vector<Price> m_flows;
+    std::vector<Way> m_ways;                    ///< By step.
     std::vector<std::vector<Step>> m_leaving;   ///< Steps by tail.
     std::vector<std::vector<Step>> m_arriving;  ///< Steps by head.
     std::vector<Time> m_times;
@@ -81,7 +95,7 @@ private:
     std::vector<Time> m_reach;          ///< Scratch of the shortest paths.
     std::vector<Step> m_via;
     std::vector<std::pair<Time, Point>> m_heap;
-    std::vector<int> m_cycle;           ///< Steps of the negative cycle of a failed `add`.
+    std::vector<int> m_cycle;  ///< Steps of the negative cycle of a failed `add`.
     bool m_failed = false;
 };
 

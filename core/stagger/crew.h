@@ -1,0 +1,88 @@
+#pragma once
+
+#include "core/stagger/draft.h"
+
+#include <optional>
+#include <vector>
+
+namespace core::stagger {
+
+/// When a task takes hands, from the origin of the problem. Half-open.
+struct Span {
+    Time start;
+    Time end;
+};
+
+/// The crew's side of a draft at given times: who can do what, and if nobody
+/// can, which tasks are in each other's way.
+class CrewAt {
+public:
+    CrewAt(const Draft& draft, const std::vector<Time>& times);
+
+    [[nodiscard]] std::vector<temporal::Clause> broken() const;
+    [[nodiscard]] Assignment assign() const;
+
+private:
+    using Clause = temporal::Clause;
+    using Hands = std::vector<std::optional<std::size_t>>;
+
+    [[nodiscard]] std::size_t count() const { return m_draft.busy.size(); }
+    [[nodiscard]] const Busy& task(std::size_t place) const { return m_draft.busy[place]; }
+    [[nodiscard]] Time start(std::size_t place) const { return m_spans[place].start; }
+    [[nodiscard]] Time end(std::size_t place) const { return m_spans[place].end; }
+    [[nodiscard]] bool overlap(std::size_t a, std::size_t b) const
+    {
+        return start(a) < end(b) && start(b) < end(a);
+    }
+    [[nodiscard]] bool sameHead(std::size_t a, std::size_t b) const
+    {
+        return task(a).id.service == task(b).id.service;
+    }
+    [[nodiscard]] bool isLook(std::size_t place) const { return task(place).id.kind == TaskKind::Look; }
+    [[nodiscard]] bool isApplication(std::size_t place) const
+    {
+        return task(place).id.kind == TaskKind::Apply;
+    }
+    [[nodiscard]] bool bothFixed(std::size_t a, std::size_t b) const
+    {
+        return task(a).start.isFixed() && task(b).start.isFixed();
+    }
+    [[nodiscard]] bool pieces(std::size_t place) const
+    {
+        return m_draft.question->services[task(place).id.service].head.piecesComeApart;
+    }
+    [[nodiscard]] bool isMadeWhile(std::size_t look, std::size_t apply) const;
+    [[nodiscard]] bool clash(std::size_t a, std::size_t b) const;
+    [[nodiscard]] bool headClash(std::size_t a, std::size_t b) const;
+    [[nodiscard]] bool mayDo(std::size_t place, std::size_t hands) const;
+
+    /// Assigns `places` (by start, then id); false if nobody can.
+    bool giveHands(const std::vector<std::size_t>& places, Hands& hands) const;
+    bool giveHandsFrom(std::size_t next, const std::vector<std::size_t>& places, Hands& hands) const;
+    bool canTake(std::size_t next, std::size_t hands, const std::vector<std::size_t>& places,
+                 Hands& given) const;
+    [[nodiscard]] bool canBeGlance(std::size_t look, std::size_t hands,
+                                   const std::vector<std::size_t>& places, std::size_t next,
+                                   const Hands& given) const;
+    [[nodiscard]] bool isAwayDuring(std::size_t place, std::size_t hands) const;
+    [[nodiscard]] std::vector<std::size_t> smallest(std::vector<std::size_t> places) const;
+    [[nodiscard]] Clause orderClause(std::size_t a, std::size_t b) const;
+    void appendOrders(std::size_t a, std::size_t b, Clause& clause) const;
+    [[nodiscard]] Clause clauseFor(const std::vector<std::size_t>& places) const;
+    void appendAway(std::size_t place, Clause& clause) const;
+    void brokenByPairs(std::vector<Clause>& clauses) const;
+    void brokenByHands(std::vector<Clause>& clauses) const;
+    void brokenByBasins(std::vector<Clause>& clauses) const;
+    [[nodiscard]] std::vector<std::vector<std::size_t>> clusters() const;
+
+    const Draft& m_draft;
+    const service::Crew& m_crew;
+    std::vector<Span> m_spans;
+    std::vector<std::size_t> m_present;  ///< Tasks that are made, by start, then id.
+    bool m_handsCount = true;            ///< Whether the number of hands is a demand.
+    bool m_basinsCount = true;
+    bool m_headCounts = true;
+    std::vector<std::vector<Span>> m_away;
+};
+
+}  // namespace core::stagger

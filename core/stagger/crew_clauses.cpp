@@ -1,0 +1,209 @@
+#include "core/stagger/crew.h"
+
+#include <algorithm>
+
+namespace core::stagger {
+
+using temporal::Clause;
+
+/// While a head is at a basin nothing but mixing is done for it.
+bool CrewAt::headClash(std::size_t a, std::size_t b) const
+{
+    if (a == b || !sameHead(a, b) || bothFixed(a, b) || pieces(a) || !overlap(a, b))
+        return false;
+    const bool mixes = task(a).id.kind == TaskKind::Mix || task(b).id.kind == TaskKind::Mix;
+    return !mixes && (task(a).needsBasin || task(b).needsBasin);
+}
+
+void CrewAt::appendOrders(std::size_t a, std::size_t b, Clause& clause) const
+{
+    const auto append = [&](std::size_t first, std::size_t second) {
+        const Lag lag = inOrder(task(first).end(), task(second).start);
+        if (lag.from != lag.to)
+            clause.push_back(lag);
+    };
+    // Among looks and an application of one head it is enough that the look does not start before.
+    for (const auto& [look, apply] : {std::pair{a, b}, std::pair{b, a}}) {
+        if (isLook(look) && isApplication(apply) && sameHead(look, apply)) {
+            append(look, apply);
+            const Lag lag = inOrder(task(apply).start, task(look).start);
+            if (lag.from != lag.to)
+                clause.push_back(lag);
+            return;
+        }
+    }
+    append(a, b);
+    append(b, a);
+}
+
+Clause CrewAt::orderClause(std::size_t a, std::size_t b) const
+{
+    Clause clause;
+    const Busy& first = task(a);
+    const Busy& second = task(b);
+    for (const auto& [one, other] : {std::pair{&first, &second}, std::pair{&second, &first}}) {
+        const Lag lag = inOrder(one->end(), other->start);
+        if (lag.from != lag.to)
+            clause.push_back(lag);
+        if (one->due)
+            clause.push_back(negation(*one->due));
+    }
+    return clause;
+}
+
+void CrewAt::brokenByPairs(std::vector<Clause>& clauses) const
+{
+    const bool single = m_crew.hands.size() == 1 && m_handsCount;
+    for (std::size_t i = 0; i < m_present.size(); ++i) {
+        for (std::size_t j = i + 1; j < m_present.size(); ++j) {
+            const std::size_t a = m_present[i];
+            const std::size_t b = m_present[j];
+            if (start(b) >= end(a))
+                break;  // Sorted by start: nothing after this overlaps either.
+            if (m_headCounts && headClash(a, b)) {
+                clauses.push_back(orderClause(a, b));
+            } else if (single && clash(a, b)) {
+                Clause clause;
+                appendOrders(a, b, clause);
+                for (const std::size_t place : {a, b}) {
+                    if (task(place).due)
+                        clause.push_back(negation(*task(place).due));
+                }
+                clauses.push_back(std::move(clause));
+            }
+        }
+    }
+}
+
+void CrewAt::appendAway(std::size_t place, Clause& clause) const
+{
+    if (task(place).start.isFixed())
+        return;
+    for (std::size_t hands = 0; hands < m_crew.hands.size(); ++hands) {
+        // A look may be a glance within applying, whatever kinds of work these hands do.
+        if (!isLook(place) && !m_crew.hands[hands].does(workOf(task(place).id.kind)))
+            continue;
+        for (const Span& away : m_away[hands]) {
+            if (start(place) >= away.end || away.start >= end(place))
+                continue;
+            clause.push_back(inOrder(task(place).end(), {temporal::origin, away.start}));
+            clause.push_back(inOrder({temporal::origin, away.end}, task(place).start));
+        }
+    }
+}
+
+/// Everything that could change so that `places` can be shared out: the order of
+/// tasks that clash, being clear of someone's absence, a look not being due, a
+/// look's being made while applying.
+Clause CrewAt::clauseFor(const std::vector<std::size_t>& places) const
+{
+    Clause clause;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const std::size_t a = places[i];
+        for (std::size_t j = i + 1; j < places.size(); ++j) {
+            if (clash(a, places[j]))
+                appendOrders(a, places[j], clause);
+        }
+        if (task(a).due)
+            clause.push_back(negation(*task(a).due));
+        appendAway(a, clause);
+        if (!isLook(a))
+            continue;
+        for (std::size_t apply = 0; apply < count(); ++apply) {
+            if (!isApplication(apply) || !sameHead(a, apply))
+                continue;
+            const Lag before = lagBetween(task(apply).start, task(a).start, -1);
+            const Lag after = inOrder(task(apply).end(), task(a).start);
+            if (isMadeWhile(a, apply)) {
+                clause.push_back(before);
+                clause.push_back(after);
+            } else {
+                clause.push_back(start(a) < start(apply) ? negation(before) : negation(after));
+            }
+        }
+    }
+    std::erase_if(clause, [](const Lag& lag) { return lag.from == lag.to; });
+    return clause;
+}
+
+/// Drops tasks as long as the rest still cannot be shared out.
+std::vector<std::size_t> CrewAt::smallest(std::vector<std::size_t> places) const
+{
+    Hands hands(count());
+    for (std::size_t i = places.size(); i-- > 0;) {
+        std::vector<std::size_t> fewer = places;
+        fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
+        // A look stays with the application that it is made in, else it would lose its hands.
+        const bool carries =
+            std::ranges::any_of(fewer, [&](std::size_t look) { return isMadeWhile(look, places[i]); });
+        if (!carries && !giveHands(fewer, hands))
+            places = std::move(fewer);
+    }
+    return places;
+}
+
+/// Tasks that hang together by overlapping, in order of their starts.
+std::vector<std::vector<std::size_t>> CrewAt::clusters() const
+{
+    std::vector<std::vector<std::size_t>> clusters;
+    Time until = 0;
+    for (const std::size_t place : m_present) {
+        if (clusters.empty() || start(place) >= until)
+            clusters.emplace_back();
+        until = clusters.back().empty() ? end(place) : std::max(until, end(place));
+        clusters.back().push_back(place);
+    }
+    return clusters;
+}
+
+void CrewAt::brokenByHands(std::vector<Clause>& clauses) const
+{
+    Hands hands(count());
+    for (const std::vector<std::size_t>& cluster : clusters()) {
+        if (!giveHands(cluster, hands))
+            clauses.push_back(clauseFor(smallest(cluster)));
+    }
+}
+
+/// Rinses are alike, so more at once than there are basins is what is in the way.
+void CrewAt::brokenByBasins(std::vector<Clause>& clauses) const
+{
+    std::vector<std::size_t> atOnce;
+    for (const std::size_t place : m_present) {
+        if (!task(place).needsBasin)
+            continue;
+        std::erase_if(atOnce, [&](std::size_t other) { return end(other) <= start(place); });
+        atOnce.push_back(place);
+        if (atOnce.size() <= m_crew.basins)
+            continue;
+        Clause clause;
+        for (std::size_t i = 0; i < atOnce.size(); ++i) {
+            for (std::size_t j = i + 1; j < atOnce.size(); ++j) {
+                const Clause orders = orderClause(atOnce[i], atOnce[j]);
+                clause.insert(clause.end(), orders.begin(), orders.end());
+            }
+        }
+        if (!clause.empty())
+            clauses.push_back(std::move(clause));
+        return;
+    }
+}
+
+std::vector<Clause> CrewAt::broken() const
+{
+    std::vector<Clause> clauses;
+    brokenByPairs(clauses);
+    if (m_basinsCount)
+        brokenByBasins(clauses);
+    if (!clauses.empty() || !m_handsCount)
+        return clauses;
+    brokenByHands(clauses);
+    return clauses;
+}
+
+std::vector<temporal::Clause> brokenByCrew(const Draft& draft, const std::vector<Time>& times)
+{
+    return CrewAt{draft, times}.broken();
+}
+
+}  // namespace core::stagger

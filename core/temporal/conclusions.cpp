@@ -1,0 +1,153 @@
+#include "core/temporal/searcher.h"
+
+#include <algorithm>
+
+/// What follows at a node: from clauses, from lags, from the price.
+namespace core::temporal {
+
+bool Searcher::tellDistances()
+{
+    while (m_toldDistances < m_clauses.trail().size()) {
+        const Literal literal = m_clauses.trail()[m_toldDistances++];
+        if (m_clauses.isFromTheory(literal))
+            continue;  // It follows from what the network knows already.
+        const Lag& lag = m_table.lag(literal);
+        if (m_distances.between(lag.to, lag.from) + lag.most < 0) {
+            m_conflict.assign(1, ~literal);
+            std::vector<Literal> reasons;
+            m_distances.explain(lag.to, lag.from, m_distances.added(), reasons);
+            for (const Literal reason : reasons)
+                m_conflict.push_back(~reason);
+            return false;
+        }
+        if (lag.most < m_distances.between(lag.from, lag.to))
+            m_distances.add(lag, literal);
+    }
+    return true;
+}
+
+/// Assigns what the network implies. True if it found anything.
+bool Searcher::drawFromNetwork()
+{
+    bool found = false;
+    for (int variable = 0; variable < m_table.variables(); ++variable) {
+        const Literal literal{2 * variable};
+        if (!m_clauses.isOpen(literal))
+            continue;
+        const Lag& lag = m_table.lag(literal);
+        const bool implied = m_distances.between(lag.from, lag.to) <= lag.most;
+        const bool refuted = !implied && m_distances.between(lag.to, lag.from) + lag.most < 0;
+        if (!implied && !refuted)
+            continue;
+        m_clauses.assignByTheory(implied ? literal : ~literal, m_distances.added());
+        found = true;
+    }
+    return found;
+}
+
+bool Searcher::tellTiming()
+{
+    while (m_toldTiming < m_clauses.trail().size()) {
+        const Literal literal = m_clauses.trail()[m_toldTiming++];
+        if (m_clauses.isFromTheory(literal) || m_timing.add(m_table.lag(literal), literal))
+            continue;
+        m_conflict.clear();
+        m_timing.explainPrice(m_conflict);
+        for (Literal& reason : m_conflict)
+            reason = ~reason;
+        return false;
+    }
+    return true;
+}
+
+Searcher::Step Searcher::conclude()
+{
+    do {
+        if (!m_clauses.propagate()) {
+            m_conflict = m_clauses.conflict();
+            return Step::Conflict;
+        }
+        if (!tellDistances())
+            return Step::Conflict;
+    } while (drawFromNetwork());
+    if (!tellTiming())
+        return Step::Conflict;
+    m_price = m_timing.price();
+    m_times = &m_timing.earliest();
+    return atBound() ? Step::Conflict : Step::GoOn;
+}
+
+/// Whether nothing below this node is better than the best so far; then the conflict says why.
+bool Searcher::atBound()
+{
+    if (!m_outcome.best || m_price < m_outcome.best->price)
+        return false;
+    m_conflict.clear();
+    if (m_price == m_outcome.best->price && !rankedWorse())
+        return false;
+    m_timing.explainPrice(m_conflict);
+    std::ranges::sort(m_conflict, {}, &Literal::code);
+    const auto repeated = std::ranges::unique(m_conflict);
+    m_conflict.erase(repeated.begin(), repeated.end());
+    for (Literal& reason : m_conflict)
+        reason = ~reason;
+    return true;
+}
+
+/// Whether every answer below this node of the same price ranks no better; the
+/// earliest times are the least that each point can have in any of them.
+bool Searcher::rankedWorse()
+{
+    std::vector<Literal> reasons;
+    for (std::size_t place = 0; place < m_problem.ranking.size(); ++place) {
+        const Ranked& ranked = m_problem.ranking[place];
+        Time least = (*m_times)[static_cast<std::size_t>(ranked.point)];
+        bool absent = false;
+        if (ranked.present) {
+            // Absent for good only where that is settled; otherwise the earliest start is a bound on both.
+            const Lag lag = negation(*ranked.present);
+            absent = m_distances.between(lag.from, lag.to) <= lag.most;
+            if (absent) {
+                least = farTime;
+                m_distances.explain(lag.from, lag.to, m_distances.added(), reasons);
+            }
+        }
+        if (least < m_bestRanks[place])
+            return false;
+        if (!absent)
+            m_timing.explainEarliest(ranked.point, reasons);
+        if (least > m_bestRanks[place])
+            break;
+    }
+    m_conflict = std::move(reasons);
+    return true;
+}
+
+void Searcher::record(const std::vector<Time>& times)
+{
+    m_outcome.best = Answer{times, m_price};
+    m_bestRanks.clear();
+    for (const Ranked& ranked : m_problem.ranking)
+        m_bestRanks.push_back(rankOf(ranked, times));
+}
+
+/// A point of the ranking that these times leave out but others below this node
+/// might not: as long as that is open, the ranking proves nothing.
+std::optional<Literal> Searcher::unsettledPresence()
+{
+    for (const Ranked& ranked : m_problem.ranking) {
+        if (!ranked.present || ranked.present->from == ranked.present->to)
+            continue;
+        const Lag& lag = *ranked.present;
+        const Lag absent = negation(lag);
+        if (m_distances.between(lag.from, lag.to) <= lag.most
+            || m_distances.between(absent.from, absent.to) <= absent.most)
+            continue;
+        const Literal literal = m_table.of(holds(lag, *m_times) ? lag : absent);
+        m_clauses.growTo(m_table.variables());
+        return literal;
+    }
+    return std::nullopt;
+}
+
+}  // namespace core::temporal

@@ -1,0 +1,89 @@
+#pragma once
+
+#include "core/temporal/clauses.h"
+#include "core/temporal/distances.h"
+#include "core/temporal/search.h"
+#include "core/temporal/timing.h"
+
+#include <optional>
+#include <vector>
+
+namespace core::temporal {
+
+/// The state of one search. Private to this folder; see `search`.
+class Searcher {
+public:
+    Searcher(const Problem& problem, const Limits& limits)
+        : m_problem{problem}
+        , m_limits{limits}
+        , m_distances{problem.points}
+        , m_timing{problem.points}
+    {
+    }
+
+    Outcome run();
+
+private:
+    enum class Step { Conflict, GoOn };
+
+    bool begin();
+    bool addGiven(const Clause& clause);
+    Step conclude();
+    bool drawFromNetwork();
+    bool tellDistances();
+    bool tellTiming();
+    bool atBound();
+    bool rankedWorse();
+    void record(const std::vector<Time>& times);
+    std::optional<Literal> unsettledPresence();
+    bool askLazily();
+    std::optional<Literal> choose() const;
+    bool resolve();
+    void open(Literal literal);
+    void goBackTo(int level);
+    bool shouldStop();
+
+    [[nodiscard]] bool holds(const Lag& lag, const std::vector<Time>& times) const
+    {
+        return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)]
+            <= lag.most;
+    }
+    [[nodiscard]] Time stretch(Literal literal) const
+    {
+        const Lag& lag = m_table.lag(literal);
+        const std::vector<Time>& times = *m_times;
+        return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)] - lag.most;
+    }
+    [[nodiscard]] Time rankOf(const Ranked& ranked, const std::vector<Time>& times) const
+    {
+        if (ranked.present && !holds(*ranked.present, times))
+            return farTime;
+        return times[static_cast<std::size_t>(ranked.point)];
+    }
+
+    struct Mark {
+        int distances = 0;
+        std::size_t toldDistances = 0;
+        std::size_t toldTiming = 0;
+        Timing::Snapshot timing;
+    };
+
+    const Problem& m_problem;
+    const Limits& m_limits;
+    LiteralTable m_table;
+    Clauses m_clauses;
+    Distances m_distances;
+    Timing m_timing;
+    std::vector<std::vector<Literal>> m_given;  ///< The clauses of the problem, lazy ones included.
+    std::size_t m_toldDistances = 0;            ///< How much of the trail the network has heard of.
+    std::size_t m_toldTiming = 0;
+    std::vector<Mark> m_marks;  ///< One a level.
+    std::vector<Literal> m_conflict;
+    const std::vector<Time>* m_times = nullptr;
+    Price m_price = 0;
+    Outcome m_outcome;
+    std::vector<Time> m_bestRanks;
+    std::uint64_t m_steps = 0;
+};
+
+}  // namespace core::temporal
