@@ -66,7 +66,7 @@ std::vector<std::size_t> Waiting::takeOutLoop()
             continue;
         }
         path.erase(path.begin(), seen);
-        std::ranges::rotate(path, std::ranges::min_element(path));
+        std::rotate(path.begin(), std::ranges::min_element(path), path.end());
         for (const std::size_t zone : path)
             m_open[zone] = false;
         return path;
