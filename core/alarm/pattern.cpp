@@ -55,7 +55,7 @@ constexpr std::array<double, 5> harmonics{1.0, 0.71, 0.56, 0.40, 0.32};
 
 /// A-weighted root mean square of a steady note at the most insistence, of a full scale of 1. Low enough
 /// that no sum of the harmonics reaches full scale.
-constexpr double loudest = 0.33;
+constexpr double loudest = 0.31;
 constexpr double stepInDecibels = 2.0;
 
 /// The share of a pulse in which it rises, and as much again in which it falls. From 10 to 90 % of its

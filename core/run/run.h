@@ -162,7 +162,7 @@ struct Answer {
     Seconds ago{0};    ///< It happened that long before now.
     Seconds again{0};  ///< For LookAgain.
     std::optional<FactNumber>
-        about;  ///< For UndoLast and MoveLast: another than the last. Undoing an undo redoes.
+        about{};  ///< For UndoLast and MoveLast: another than the last. Undoing an undo redoes.
 };
 
 /// Why an answer was not taken, in a sentence.

@@ -1,0 +1,93 @@
+#include "tests/core/run/support.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace core::run {
+namespace {
+
+using Kind = Answer::Kind;
+
+/// A wall clock that is put back one hour at 01:00Z on 25 October 2026, as in London.
+class AutumnClock final : public measure::TimeZones {
+public:
+    [[nodiscard]] bool knows(std::string_view) const override { return true; }
+    [[nodiscard]] std::vector<Instant> instantsOf(measure::LocalTime, std::string_view) const override
+    {
+        return {};
+    }
+    [[nodiscard]] measure::LocalTime localAt(Instant instant, std::string_view) const override
+    {
+        using namespace std::chrono_literals;
+        const Instant change = std::chrono::sys_days{2026y / 10 / 25} + 1h;
+        return measure::LocalTime{instant.time_since_epoch() + (instant < change ? Seconds{1h} : Seconds{0})};
+    }
+};
+
+std::vector<std::string> sentences(const Teller& teller, const State& state)
+{
+    std::vector<std::string> texts;
+    for (const Change& change : state.changes)
+        texts.push_back(changeText(teller.setup.services, change, measure::UtcOnly{}));
+    return texts;
+}
+
+// Root ends at 14:13 instead of 14:10, so Mids 14:13, Ends 14:19 and water 14:13 + 35 = 14:48 follow.
+TEST(Changes, ALateEndMovesWhatFollows)
+{
+    Teller teller{wig()};
+    applyZone(teller, 0, clockAt(0), clockAt(13));
+    EXPECT_THAT(sentences(teller, teller.at(clockAt(13))),
+                testing::ElementsAre("Apply Mids at 14:13 instead of 14:10.",
+                                     "Apply Ends at 14:19 instead of 14:16.",
+                                     "Rinse All together at 14:48 instead of 14:45."));
+}
+
+// Mids takes 3 min more, so Ends starts at 14:19 and Mids is at its target at 14:19 + 28 = 14:47.
+TEST(Changes, WaterThatMovesIsSaid)
+{
+    Teller teller{wig()};
+    applyZone(teller, 0, clockAt(0), clockAt(10));
+    applyZone(teller, 1, clockAt(10), clockAt(19));
+    EXPECT_THAT(sentences(teller, teller.at(clockAt(19))),
+                testing::ElementsAre("Apply Ends at 14:19 instead of 14:16.",
+                                     "Rinse All together at 14:47 instead of 14:45."));
+}
+
+TEST(Changes, WaterThatStaysIsNamedBesideWhatMoved)
+{
+    Teller teller{wig()};
+    applyZone(teller, 0, clockAt(0), clockAt(10));
+    applyZone(teller, 1, clockAt(10), clockAt(17));
+    EXPECT_THAT(
+        sentences(teller, teller.at(clockAt(17))),
+        testing::ElementsAre("Apply Ends at 14:17 instead of 14:16.", "Rinse All together stays at 14:45."));
+}
+
+TEST(Changes, NothingIsSaidWhereNothingMovedByTheClock)
+{
+    Teller teller{wig()};
+    teller.mustTell(Kind::Start, apply(0), clockAt(0, 20));
+    EXPECT_TRUE(teller.at(clockAt(0, 20)).changes.empty());
+}
+
+TEST(Changes, WhatIsLeftOutIsSaid)
+{
+    Teller teller{wig()};
+    teller.mustTell(Kind::Drop, apply(2), clockAt(0));
+    EXPECT_THAT(
+        sentences(teller, teller.at(clockAt(0))),
+        testing::ElementsAre("Rinse All together stays at 14:45.", "Apply Ends is no longer planned."));
+}
+
+// IANA time zone data, Europe/London: clocks go back from 02:00 to 01:00 at 01:00Z on 25 October 2026.
+TEST(Changes, ClockTimesAreThoseOfTheWall)
+{
+    using namespace std::chrono_literals;
+    const Instant change = std::chrono::sys_days{2026y / 10 / 25} + 1h;
+    const Change moved{.task = apply(1), .from = change - minutes(5), .to = change + minutes(10)};
+    EXPECT_EQ(changeText({wig()}, moved, AutumnClock{}), "Apply Mids at 01:10 instead of 01:55.");
+}
+
+}  // namespace
+}  // namespace core::run

@@ -1,0 +1,126 @@
+#include "tests/core/run/support.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace core::run {
+namespace {
+
+using Kind = Answer::Kind;
+using testing::HasSubstr;
+
+std::string refusal(Teller& teller, const Answer& answer, Instant now)
+{
+    return teller.tell(answer, now).value_or("(taken)");
+}
+
+TEST(Decide, AStartIsAFactOfThatMomentMinusAgo)
+{
+    Teller teller{wig()};
+    ASSERT_FALSE(teller.tell({.kind = Kind::Start, .task = apply(0), .ago = minutes(2)}, clockAt(5)));
+    ASSERT_EQ(teller.facts.size(), 1u);
+    EXPECT_EQ(teller.facts[0].happened, clockAt(3));
+    EXPECT_EQ(teller.facts[0].recorded, clockAt(5));
+}
+
+TEST(Decide, RefusesWhatCannotBe)
+{
+    Teller teller{wig()};
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Finish, .task = apply(0)}, clockAt(0)),
+                HasSubstr("not been started"));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Start, .task = apply(8)}, clockAt(0)),
+                HasSubstr("no such task"));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Start, .task = apply(0), .ago = minutes(-1)}, clockAt(0)),
+                HasSubstr("still to come"));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::UndoLast}, clockAt(0)), HasSubstr("nothing to undo"));
+    teller.mustTell(Kind::Start, apply(0), clockAt(5));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Start, .task = apply(0)}, clockAt(6)),
+                HasSubstr("started already"));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Finish, .task = apply(0), .ago = minutes(2)}, clockAt(6)),
+                HasSubstr("before Apply Root started"));
+    EXPECT_EQ(teller.facts.size(), 1u);
+}
+
+TEST(Decide, AnExtremeAgoIsRefusedAndNotReckonedWith)
+{
+    Teller teller{wig()};
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Start, .task = apply(0), .ago = Seconds::max()}, clockAt(0)),
+                HasSubstr("more than a day"));
+}
+
+TEST(Decide, WaterComesAfterApplying)
+{
+    Teller teller{wig()};
+    const Answer water{.kind = Kind::Start, .task = task(TaskKind::Rinse)};
+    applyZone(teller, 0, clockAt(0), clockAt(10));
+    EXPECT_THAT(refusal(teller, water, clockAt(11)), HasSubstr("Mids has not been applied"));
+    teller.mustTell(Kind::Start, apply(1), clockAt(11));
+    EXPECT_THAT(refusal(teller, water, clockAt(12)), HasSubstr("Mids is still being applied"));
+    teller.mustTell(Kind::Finish, apply(1), clockAt(17));
+    teller.mustTell(Kind::Drop, apply(2), clockAt(18));
+    EXPECT_FALSE(teller.tell(water, clockAt(19)));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Start, .task = apply(2)}, clockAt(20)),
+                HasSubstr("has begun"));
+}
+
+TEST(Decide, MixtureOnTheHairIsNotForgotten)
+{
+    Teller teller{wig()};
+    teller.mustTell(Kind::Start, apply(0), clockAt(0));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Drop, .task = apply(0)}, clockAt(1)),
+                HasSubstr("cannot be left out"));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Drop, .task = task(TaskKind::Rinse)}, clockAt(1)),
+                HasSubstr("has mixture on it"));
+}
+
+TEST(Decide, ALookIsAnsweredWithWhatCameOfIt)
+{
+    Teller teller{wig()};
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Leave, .task = look(2)}, clockAt(0)),
+                HasSubstr("not been applied"));
+    applyZone(teller, 2, clockAt(0), clockAt(5));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Start, .task = look(2)}, clockAt(6)),
+                HasSubstr("say what came of it"));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::LookAgain, .task = look(2)}, clockAt(6)),
+                HasSubstr("how many minutes"));
+    teller.mustTell(Kind::Leave, look(2), clockAt(13));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Leave, .task = look(2)}, clockAt(13)),
+                HasSubstr("answered already"));
+}
+
+TEST(Decide, RinsingAZoneNowAnswersItsLookToo)
+{
+    Teller teller{wig()};
+    applyZone(teller, 2, clockAt(0), clockAt(5));
+    teller.mustTell(Kind::RinseZoneNow, look(2), clockAt(13));
+    ASSERT_EQ(teller.facts.size(), 4u);
+    EXPECT_EQ(teller.facts[2].verdict, Verdict::RinseNow);
+    EXPECT_EQ(teller.facts[3].task, task(TaskKind::RinseAlone, 2));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::RinseZoneNow, .task = apply(2)}, clockAt(14)),
+                HasSubstr("being rinsed already"));
+}
+
+TEST(Decide, DryingThatTakesNoHandsIsLeftToItselfAtOnce)
+{
+    Service service = wig();
+    service.coats[0].dryUnattended = minutes(20);
+    Teller teller{service};
+    teller.mustTell(Kind::Start, task(TaskKind::Dry), clockAt(0));
+    ASSERT_EQ(teller.facts.size(), 2u);
+    EXPECT_EQ(teller.facts[1].kind, FactKind::Finished);
+    ASSERT_FALSE(teller.tell({.kind = Kind::UndoLast}, clockAt(1)));
+    EXPECT_TRUE(progressOf(teller.setup, teller.facts).empty());
+}
+
+TEST(Decide, AnEndedRunTakesOnlyAnUndo)
+{
+    Teller teller{wig()};
+    ASSERT_FALSE(teller.tell({.kind = Kind::End}, clockAt(1)));
+    EXPECT_TRUE(teller.at(clockAt(1)).finished);
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Start, .task = apply(0)}, clockAt(2)), HasSubstr("was ended"));
+    ASSERT_FALSE(teller.tell({.kind = Kind::UndoLast}, clockAt(3)));
+    EXPECT_FALSE(teller.at(clockAt(3)).finished);
+}
+
+}  // namespace
+}  // namespace core::run

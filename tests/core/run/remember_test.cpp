@@ -1,0 +1,74 @@
+#include "core/run/remember.h"
+
+#include "tests/core/run/support.h"
+
+#include <gtest/gtest.h>
+
+namespace core::run {
+namespace {
+
+struct Counted {
+    std::shared_ptr<int> calls = std::make_shared<int>(0);
+    tl::expected<Plan, stagger::NoPlan> operator()(const stagger::Question& question,
+                                                   const stagger::Budget& budget) const
+    {
+        ++*calls;
+        return inTurn(question, budget);
+    }
+};
+
+TEST(Remember, TheSameStateIsPlannedOnce)
+{
+    const Counted counted;
+    Teller teller{wig()};
+    teller.setup.planner = remembering(counted);
+    teller.mustTell(Answer::Kind::Start, apply(0), clockAt(1));
+    const State first = teller.at(clockAt(2));
+    const int calls = *counted.calls;
+    EXPECT_GT(calls, 0);
+    EXPECT_EQ(teller.at(clockAt(2)), first);
+    EXPECT_EQ(teller.at(clockAt(3)).plan, first.plan);
+    EXPECT_EQ(*counted.calls, calls);
+}
+
+TEST(Remember, AnotherQuestionIsAsked)
+{
+    const Counted counted;
+    const Planner planner = remembering(counted);
+    stagger::Question question{.services = {wig()}, .progress = {}, .now = clockAt(0)};
+    const auto first = planner(question, {});
+    question.now = clockAt(1);
+    const auto second = planner(question, {});
+    EXPECT_EQ(*counted.calls, 2);
+    EXPECT_NE(*first, *second);
+}
+
+TEST(Remember, TheOldestIsForgotten)
+{
+    const Counted counted;
+    const Planner planner = remembering(counted, 2);
+    stagger::Question question{.services = {wig()}, .progress = {}, .now = {}};
+    for (const std::int64_t minute : {0, 1, 2, 1, 0}) {
+        question.now = clockAt(minute);
+        planner(question, {});
+    }
+    EXPECT_EQ(*counted.calls, 4);
+}
+
+TEST(Remember, WhatAStoppedSearchSaidIsNotKept)
+{
+    int calls = 0;
+    const Planner planner = remembering([&](const stagger::Question&, const stagger::Budget&) {
+        ++calls;
+        stagger::NoPlan unknown;
+        unknown.stopped = true;
+        return tl::expected<Plan, stagger::NoPlan>{tl::unexpected{unknown}};
+    });
+    const stagger::Question question{.services = {wig()}, .progress = {}, .now = clockAt(0)};
+    planner(question, {});
+    planner(question, {});
+    EXPECT_EQ(calls, 2);
+}
+
+}  // namespace
+}  // namespace core::run
