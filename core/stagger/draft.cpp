@@ -238,6 +238,10 @@ void Drafter::setScale()
     m_draft.scale.deviation =
         m_draft.scale.waste * (static_cast<Price>(m_question.services.size()) * span + 1);
     m_draft.scale.breach = breaking ? m_draft.scale.deviation * (deviation + 1) : Price{0};
+    for (const Price unit : {m_draft.scale.breach, m_draft.scale.deviation, m_draft.scale.waste}) {
+        if (unit > 0)
+            m_draft.problem.levels.push_back(unit);
+    }
 }
 
 void Drafter::writeWaste(std::size_t index, std::optional<Time> start, const std::vector<Moment>& sources,

@@ -52,7 +52,7 @@ bool Searcher::tellTiming()
         if (m_clauses.isFromTheory(literal) || m_timing.add(m_table.lag(literal), literal))
             continue;
         m_conflict.clear();
-        m_timing.explainPrice(m_conflict);
+        m_timing.explainPrice(1, m_conflict);
         for (Literal& reason : m_conflict)
             reason = ~reason;
         return false;
@@ -85,13 +85,23 @@ bool Searcher::atBound()
     m_conflict.clear();
     if (m_price == m_outcome.best->price && !rankedWorse())
         return false;
-    m_timing.explainPrice(m_conflict);
+    m_timing.explainPrice(levelToBlame(), m_conflict);
     std::ranges::sort(m_conflict, {}, &Literal::code);
     const auto repeated = std::ranges::unique(m_conflict);
     m_conflict.erase(repeated.begin(), repeated.end());
     for (Literal& reason : m_conflict)
         reason = ~reason;
     return true;
+}
+
+/// The highest level that alone is worse than in the best so far: its reason is the shortest.
+Price Searcher::levelToBlame() const
+{
+    for (const Price unit : m_problem.levels) {
+        if (m_timing.bound(unit) > m_outcome.best->price / unit)
+            return unit;
+    }
+    return 1;
 }
 
 /// Whether every answer below this node of the same price ranks no better; the

@@ -32,6 +32,10 @@ struct Problem {
     std::vector<Lag> lags;
     std::vector<Clause> clauses;  ///< At least one lag of each holds.
     std::vector<SoftLag> softLags;
+    /// What one unit of each level of the objective is worth, most important first:
+    /// every price is a sum of such units, and what lower levels can add up to is
+    /// less than one unit of a higher. Only to find shorter reasons; may be empty.
+    std::vector<Price> levels;
     std::vector<Ranked> ranking;
     /// A constraint too large to write down (who does what). Given times that
     /// keep all lags and clauses so far, returns clauses that every answer must

@@ -34,6 +34,7 @@ private:
     bool tellTiming();
     bool atBound();
     bool rankedWorse();
+    [[nodiscard]] Price levelToBlame() const;
     void record(const std::vector<Time>& times);
     std::optional<Literal> unsettledPresence();
     bool askLazily();

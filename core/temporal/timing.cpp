@@ -9,6 +9,11 @@ namespace {
 
 constexpr int noStep = -1;
 
+Price inUnits(Price flow, Price unit)
+{
+    return (flow + unit / 2) / unit;
+}
+
 }  // namespace
 
 Price priceOf(const Problem& problem, const std::vector<Time>& times)
@@ -233,7 +238,18 @@ void Timing::appendReason(Step step, std::vector<Literal>& literals) const
         literals.push_back(reason);
 }
 
-void Timing::explainPrice(std::vector<Literal>& literals) const
+/// The circulation is a sum of circulations, one a level, each scaled by its
+/// unit; what the lower ones add is small against a unit, so that rounding finds
+/// the share of the levels from `unit` up, which is a circulation of its own.
+Price Timing::bound(Price unit) const
+{
+    Price bound = 0;
+    for (std::size_t arc = 0; arc < m_arcs.size(); ++arc)
+        bound -= inUnits(m_flows[arc], unit) * m_arcs[arc].length;
+    return bound;
+}
+
+void Timing::explainPrice(Price unit, std::vector<Literal>& literals) const
 {
     if (m_failed) {
         for (const Step step : m_cycle)
@@ -241,7 +257,7 @@ void Timing::explainPrice(std::vector<Literal>& literals) const
         return;
     }
     for (std::size_t arc = 0; arc < m_arcs.size(); ++arc) {
-        if (m_flows[arc] > 0)
+        if (inUnits(m_flows[arc], unit) > 0)
             appendReason(static_cast<Step>(2 * arc), literals);
     }
 }

@@ -32,9 +32,12 @@ public:
     /// carry flow are tight), and those have a least solution.
     const std::vector<Time>& earliest();
 
-    /// Appends the literals that force `price()`: any times that keep their lags
-    /// cost at least that.
-    void explainPrice(std::vector<Literal>& literals) const;
+    /// The least count of whole `unit`s that the part of the circulation worth
+    /// whole units proves, for a level of the objective; at most price() / unit.
+    [[nodiscard]] Price bound(Price unit) const;
+    /// Appends the literals that force `bound(unit)`, with unit 1 the whole
+    /// `price()`: any times that keep their lags cost at least that.
+    void explainPrice(Price unit, std::vector<Literal>& literals) const;
     /// Appends the literals that, besides those of the price, keep `point` from
     /// being any earlier than in `earliest()`, which must have been called last.
     void explainEarliest(Point point, std::vector<Literal>& literals) const;
