@@ -25,14 +25,17 @@ constexpr double leastLikeness = 0.64;
 constexpr double leastExplained = 0.4;  ///< Of what is left there once louder alarms are taken away.
 /// Where another was found already: what a stutter leaves of that one explains less.
 constexpr double leastExplainedWithin = 0.8;
+/// One pulse alone of a pattern of two explains half of it.
+constexpr double leastExplainedAlone = 0.6;
 constexpr double leastLevel = 0.2;  ///< Fainter than that is what is left of another alarm.
 
+/// A pattern at no insistence; insistence changes nothing but how loud it is.
 struct Shape {
     Kind kind;
     Subject subject;
-    int insistence;
     std::vector<float> samples;
     double energy;
+    std::array<double, core::alarm::mostInsistence + 1> levels;  ///< Of each insistence; the first is 1.
 };
 
 struct Candidate {
@@ -61,18 +64,25 @@ std::vector<float> coarsened(std::span<const float> samples)
     return out;
 }
 
+Shape shapeOf(Kind kind, Subject subject)
+{
+    const auto pattern = [&](int insistence) {
+        return coarsened(core::alarm::patternSamples(kind, subject, insistence, rate));
+    };
+    auto samples = pattern(0);
+    const double energy = energyOf(samples);
+    Shape shape{kind, subject, std::move(samples), energy, {}};
+    for (std::size_t i = 0; i < shape.levels.size(); ++i)
+        shape.levels[i] = std::sqrt(energyOf(pattern(static_cast<int>(i))) / energy);
+    return shape;
+}
+
 std::vector<Shape> allShapes()
 {
     std::vector<Shape> shapes;
     for (const Kind kind : {Kind::GetReady, Kind::Due, Kind::LimitNear, Kind::LimitPassed})
         for (const Subject subject : {Subject::Task, Subject::Look, Subject::Water})
-            for (int insistence = 0; insistence <= core::alarm::mostInsistence; ++insistence) {
-                auto samples = coarsened(core::alarm::patternSamples(kind, subject, insistence, rate));
-                while (!samples.empty() && std::abs(samples.back()) < 1e-4F)
-                    samples.pop_back();
-                const double energy = energyOf(samples);
-                shapes.push_back({kind, subject, insistence, std::move(samples), energy});
-            }
+            shapes.push_back(shapeOf(kind, subject));
     return shapes;
 }
 
@@ -129,30 +139,41 @@ double fit(std::span<const float> left, Candidate& candidate)
     return candidate.product <= 0 || there <= 0 ? 0 : candidate.explained() / there;
 }
 
-/// Shapes that differ in loudness alone fit alike: the one that was as loud as it was made is meant.
-Candidate asLoudAsMade(const std::vector<Candidate>& candidates, std::span<const float> left, Candidate best)
-{
-    constexpr std::size_t same = rate / coarse / 500;
-    const double wanted = 0.97 * best.explained();
-    for (Candidate other : candidates) {
-        if (other.at + same < best.at || other.at > best.at + same || fit(left, other) < leastExplained)
-            continue;
-        if (other.explained() >= wanted
-            && std::abs(std::log(other.level())) < std::abs(std::log(best.level())))
-            best = other;
-    }
-    return best;
-}
-
 bool overlap(const Candidate& one, const Candidate& other)
 {
     return one.at < other.at + other.shape->samples.size() && other.at < one.at + one.shape->samples.size();
 }
 
-void takeAway(std::vector<float>& left, const Candidate& found)
+/// Takes `found` away from what is left, or lays it back with a `sign` of 1.
+void lay(std::vector<float>& left, const Candidate& found, float sign)
 {
     for (std::size_t i = 0; i < found.shape->samples.size() && found.at + i < left.size(); ++i)
-        left[found.at + i] -= static_cast<float>(found.level()) * found.shape->samples[i];
+        left[found.at + i] += sign * static_cast<float>(found.level()) * found.shape->samples[i];
+}
+
+/// The loudest first, each taken away before the next is looked for.
+std::vector<Candidate> takenApart(std::vector<float>& left, const std::vector<Candidate>& candidates)
+{
+    std::vector<Candidate> found;
+    for (Candidate candidate : candidates) {
+        const bool within =
+            std::ranges::any_of(found, [&](const Candidate& other) { return overlap(candidate, other); });
+        const double share = fit(left, candidate);
+        if (share < (within ? leastExplainedWithin : leastExplained) || candidate.level() < leastLevel)
+            continue;
+        lay(left, candidate, -1);
+        found.push_back(candidate);
+    }
+    return found;
+}
+
+Heard heardAs(const Candidate& found, double share)
+{
+    const auto& levels = found.shape->levels;
+    const auto nearest = std::ranges::min_element(
+        levels, {}, [&](double level) { return std::abs(std::log(found.level() / level)); });
+    return {static_cast<double>(found.at) * coarse / rate, found.shape->kind, found.shape->subject,
+            static_cast<int>(nearest - levels.begin()),    std::sqrt(share),  found.level() / *nearest};
 }
 
 }  // namespace
@@ -181,18 +202,14 @@ std::vector<Heard> alarmsIn(std::span<const float> recording)
     std::ranges::sort(candidates, std::greater{}, &Candidate::explained);
 
     std::vector<Heard> heard;
-    std::vector<Candidate> taken;
-    for (Candidate candidate : candidates) {
-        const bool within =
-            std::ranges::any_of(taken, [&](const Candidate& other) { return overlap(candidate, other); });
-        const double share = fit(left, candidate);
-        if (share < (within ? leastExplainedWithin : leastExplained) || candidate.level() < leastLevel)
+    for (Candidate found : takenApart(left, candidates)) {
+        // Each alone, with all others away: a part of a pattern is not enough any more.
+        lay(left, found, 1);
+        const double share = fit(left, found);
+        if (share < leastExplainedAlone)
             continue;
-        const Candidate found = asLoudAsMade(candidates, left, candidate);
-        takeAway(left, found);
-        taken.push_back(found);
-        heard.push_back({static_cast<double>(found.at) * coarse / rate, found.shape->kind,
-                         found.shape->subject, found.shape->insistence, std::sqrt(share), found.level()});
+        lay(left, found, -1);
+        heard.push_back(heardAs(found, share));
     }
     std::ranges::sort(heard, {}, &Heard::at);
     return heard;
