@@ -6,6 +6,7 @@
 #include <tl/expected.hpp>
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -104,6 +105,13 @@ private:
     Kept* find(RunId run);
 
     std::vector<Kept> m_runs;
+};
+
+/// A journal to work with, whatever state the disk is in, and what the person
+/// must be told about it.
+struct OpenedJournal {
+    std::unique_ptr<Journal> journal;
+    std::vector<std::string> warnings;
 };
 
 }  // namespace app::session

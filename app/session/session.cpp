@@ -134,6 +134,8 @@ std::optional<std::string> Session::resume(RunId run)
     auto stored = m_journal->run(run);
     if (!stored)
         return stored.error().what;
+    if (!stored->run.simulated && m_clock->isSimulated())
+        return "This run goes by the time of day and cannot be played at another speed.";
     auto services = servicesOf(*stored, *m_zones);
     if (!services)
         return services.error();
@@ -174,7 +176,7 @@ std::optional<Refusal> Session::answer(const Answer& answer)
         return Refusal{"No run is under way."};
     // An answer given in a slot, while the session is catching up, is for the moment that the slot was told
     // of.
-    while (!m_moving && catchUp()) { }
+    for (const Instant now = m_clock->now(); !m_moving && catchUp(now);) { }
     auto facts = core::run::decide(m_setup, m_facts, answer, m_state.now);
     if (!facts)
         return facts.error();
@@ -244,14 +246,13 @@ void Session::notKeptBecause(const JournalError& error)
 
 void Session::tick()
 {
-    catchUp();
+    catchUp(m_clock->now());
     schedule();
 }
 
-/// Goes on towards the clock's now. Whether it did not get there yet.
-bool Session::catchUp()
+/// Goes on towards `now`, for some moments. Whether it did not get there yet.
+bool Session::catchUp(Instant now)
 {
-    const Instant now = m_clock->now();
     for (int moments = 0; moments < mostMomentsAtOnce && m_run && m_state.now < now; ++moments)
         // In real time what nobody could hear, because the machine slept, is past: only what stands now
         // counts.
@@ -293,6 +294,7 @@ void Session::moveTo(Instant moment)
     if (!same)
         Q_EMIT alarmsChanged();
     sound();
+    Q_EMIT settled();
     m_moving = outer;
 }
 

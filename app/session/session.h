@@ -84,6 +84,8 @@ Q_SIGNALS:
     void alarmsChanged();
     /// Each time one first sounds or sounds again. `state().now` is the moment.
     void alarmSounded(const core::alarm::Alarm& alarm);
+    /// Last for each moment and each answer, once all the others were told of it.
+    void settled();
     /// Something the person must know, in plain words.
     void warningRaised(const QString& warning);
 
@@ -100,7 +102,7 @@ private:
     void keep();
     void notKeptBecause(const JournalError& error);
     void tick();
-    bool catchUp();
+    bool catchUp(Instant now);
     [[nodiscard]] Instant nextMoment(Instant limit) const;
     void moveTo(Instant moment);
     void sound();

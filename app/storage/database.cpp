@@ -96,10 +96,13 @@ JournalError Database::error() const
             "The journal " + m_file.string() + " failed: " + sqlite3_errmsg(m_handle) + "."};
 }
 
-Statement::Statement(Database& database, const std::string& command)
+Statement::Statement(Database& database, std::string_view command, std::string_view more,
+                     std::string_view rest)
     : m_database{database}
 {
-    m_failed = sqlite3_prepare_v2(database.m_handle, command.c_str(), -1, &m_statement, nullptr) != SQLITE_OK;
+    std::string text;
+    text.append(command).append(more).append(rest);
+    m_failed = sqlite3_prepare_v2(database.m_handle, text.c_str(), -1, &m_statement, nullptr) != SQLITE_OK;
 }
 
 Statement::~Statement()

@@ -7,6 +7,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 
 struct sqlite3;
 struct sqlite3_stmt;
@@ -48,7 +49,9 @@ private:
 /// in SQLite.
 class Statement {
 public:
-    Statement(Database& database, const std::string& command);
+    /// The command may come in two or three parts.
+    Statement(Database& database, std::string_view command, std::string_view more = {},
+              std::string_view rest = {});
     Statement(const Statement&) = delete;
     Statement& operator=(const Statement&) = delete;
     ~Statement();

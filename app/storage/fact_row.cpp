@@ -85,14 +85,6 @@ std::int64_t sealFor(std::int64_t before, const std::string& text)
     return static_cast<std::int64_t>(sum);
 }
 
-std::string insertion()
-{
-    std::string command = "INSERT INTO fact (run, ";
-    command += FactRow::columns;
-    command += ") VALUES (?,?,?,?,?,?,?,?,?,?)";
-    return command;
-}
-
 }  // namespace
 
 FactRow::FactRow(session::RunId run, const Fact& fact, std::int64_t sealBefore)
@@ -104,7 +96,7 @@ FactRow::FactRow(session::RunId run, const Fact& fact, std::int64_t sealBefore)
 
 Database::Result<void> FactRow::insert(Database& database) const
 {
-    Statement statement{database, insertion()};
+    Statement statement{database, "INSERT INTO fact (run, ", columns, ") VALUES (?,?,?,?,?,?,?,?,?,?)"};
     statement.bind(1, static_cast<std::int64_t>(m_run))
         .bind(2, static_cast<std::int64_t>(m_fact.number))
         .bind(3, wordOf(kindWords, m_fact.kind))

@@ -3,18 +3,10 @@
 #include "app/session/journal.h"
 
 #include <filesystem>
-#include <memory>
-#include <string>
-#include <vector>
 
 namespace app::storage {
 
-/// A journal to work with, whatever state the disk is in, and what the person
-/// must be told about it.
-struct OpenedJournal {
-    std::unique_ptr<session::Journal> journal;
-    std::vector<std::string> warnings;
-};
+using session::OpenedJournal;
 
 /// Opens the journal in `folder`, making both where they are missing.
 ///

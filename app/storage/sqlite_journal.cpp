@@ -205,8 +205,7 @@ SqliteJournal::Result<std::vector<FactNumber>> SqliteJournal::append(RunId run, 
 
 SqliteJournal::Result<std::vector<Fact>> SqliteJournal::facts(RunId run)
 {
-    Statement rows{*m_database,
-                   std::string{"SELECT "} + FactRow::columns + " FROM fact WHERE run = ? ORDER BY number"};
+    Statement rows{*m_database, "SELECT ", FactRow::columns, " FROM fact WHERE run = ? ORDER BY number"};
     rows.bind(1, numberOf(run));
     std::vector<Fact> facts;
     std::int64_t seal = 0;
@@ -227,8 +226,7 @@ SqliteJournal::Result<std::vector<Fact>> SqliteJournal::facts(RunId run)
 
 SqliteJournal::Result<std::vector<StoredRun>> SqliteJournal::unfinished()
 {
-    Statement rows{*m_database,
-                   std::string{runColumns} + " WHERE ended IS NULL ORDER BY began DESC, id DESC"};
+    Statement rows{*m_database, runColumns, " WHERE ended IS NULL ORDER BY began DESC, id DESC"};
     std::vector<StoredRun> runs;
     auto more = rows.step();
     for (; more && *more; more = rows.step()) {
@@ -244,7 +242,7 @@ SqliteJournal::Result<std::vector<StoredRun>> SqliteJournal::unfinished()
 
 SqliteJournal::Result<StoredRun> SqliteJournal::run(RunId run)
 {
-    Statement rows{*m_database, std::string{runColumns} + " WHERE id = ?"};
+    Statement rows{*m_database, runColumns, " WHERE id = ?"};
     rows.bind(1, numberOf(run));
     const auto there = rows.step();
     if (!there)

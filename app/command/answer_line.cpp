@@ -1,0 +1,225 @@
+#include "app/command/answer_line.h"
+
+#include <algorithm>
+#include <cctype>
+#include <charconv>
+#include <cmath>
+#include <sstream>
+
+namespace app::command {
+
+using core::measure::Seconds;
+using core::run::Answer;
+using core::run::Prompt;
+using core::run::State;
+using core::service::Service;
+using core::stagger::TaskId;
+using core::stagger::TaskKind;
+using Services = std::vector<Service>;
+template <typename T>
+using Result = tl::expected<T, std::string>;
+
+namespace {
+
+/// Ten hours: nothing in a service is asked for later than that.
+constexpr double mostMinutes = 600;
+
+Order ordered(Order::Kind kind)
+{
+    Order order;
+    order.kind = kind;
+    return order;
+}
+
+Result<Order> answered(Answer answer)
+{
+    Order order;
+    order.answer = std::move(answer);
+    return order;
+}
+
+Result<Order> aboutTask(Answer::Kind kind, const TaskId& task)
+{
+    Answer answer;
+    answer.kind = kind;
+    answer.task = task;
+    return answered(answer);
+}
+
+std::vector<std::string> wordsOf(const std::string& line)
+{
+    std::istringstream stream{line};
+    std::vector<std::string> words;
+    for (std::string word; stream >> word;)
+        words.push_back(word);
+    return words;
+}
+
+Result<Seconds> minutesOf(const std::vector<std::string>& words, const std::string& example)
+{
+    double minutes = 0;
+    const std::string text = words.size() > 1 ? words[1] : std::string{};
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), minutes);
+    const bool whole = error == std::errc{} && end == text.data() + text.size() && words.size() == 2;
+    if (!whole || !(minutes > 0 && minutes <= mostMinutes))
+        return tl::unexpected{"How many minutes? Type " + example + "."};
+    return Seconds{std::llround(minutes * 60)};
+}
+
+std::string lowered(std::string text)
+{
+    std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) { return std::tolower(c); });
+    return text;
+}
+
+/// The zone of that name among those that were applied and not rinsed.
+Result<TaskId> zoneNamed(const std::string& name, const Services& services, const State& state)
+{
+    for (const core::run::Lane& lane : state.lanes) {
+        const auto& zone = services.at(lane.service).coats.at(lane.coat).zones.at(lane.zone);
+        if (lane.stage == core::run::Stage::Developing && lowered(zone.name) == lowered(name))
+            return TaskId{lane.service, lane.coat, TaskKind::Apply, lane.zone, 0};
+    }
+    return tl::unexpected{"No zone called " + name + " is developing."};
+}
+
+/// What Enter means for a prompt.
+Answer::Kind doneWith(Prompt::Asks asks)
+{
+    switch (asks) {
+    case Prompt::Asks::Start: return Answer::Kind::Start;
+    case Prompt::Asks::Finish: return Answer::Kind::Finish;
+    case Prompt::Asks::Look: break;
+    }
+    return Answer::Kind::Leave;
+}
+
+/// The lines that need a prompt to be about.
+class PromptOrders {
+public:
+    PromptOrders(const Services& services, const State& state, const std::optional<Prompt>& prompt)
+        : m_services{services}
+        , m_state{state}
+        , m_prompt{prompt}
+    {
+    }
+
+    Result<Order> read(const std::vector<std::string>& words) const
+    {
+        const std::string& key = words.front();
+        if (key == "r")
+            return rinse(words);
+        if (key == "m")
+            return moved(words);
+        if (!m_prompt)
+            return tl::unexpected{std::string{"Nothing is asked for now."}};
+        if (key == "done")
+            return aboutTask(doneWith(m_prompt->asks), m_prompt->task);
+        if (key == "s")
+            return aboutTask(Answer::Kind::Drop, m_prompt->task);
+        if (key != "l" && key != "a")
+            return tl::unexpected{"What does \"" + key + "\" mean? Type ? for what can be typed."};
+        if (m_prompt->asks != Prompt::Asks::Look)
+            return tl::unexpected{"\"" + key
+                                  + "\" answers a look, and this is none. Only Enter says that it is done."};
+        return key == "l" ? aboutTask(Answer::Kind::Leave, m_prompt->task) : again(words);
+    }
+
+private:
+    Result<Order> again(const std::vector<std::string>& words) const
+    {
+        const auto minutes = minutesOf(words, "a 5 to look again in 5 minutes");
+        if (!minutes)
+            return tl::unexpected{minutes.error()};
+        Answer answer;
+        answer.kind = Answer::Kind::LookAgain;
+        answer.task = m_prompt->task;
+        answer.again = *minutes;
+        return answered(answer);
+    }
+
+    static Result<Order> moved(const std::vector<std::string>& words)
+    {
+        const auto minutes = minutesOf(words, "m 2 if the last answer was true 2 minutes ago");
+        if (!minutes)
+            return tl::unexpected{minutes.error()};
+        Answer answer;
+        answer.kind = Answer::Kind::MoveLast;
+        answer.ago = *minutes;
+        return answered(answer);
+    }
+
+    Result<Order> rinse(const std::vector<std::string>& words) const
+    {
+        if (words.size() > 1) {
+            std::string name = words[1];
+            for (std::size_t word = 2; word < words.size(); ++word)
+                name += " " + words[word];
+            return zoneNamed(name, m_services, m_state).and_then([](const TaskId& zone) {
+                return aboutTask(Answer::Kind::RinseZoneNow, zone);
+            });
+        }
+        if (!m_prompt || m_prompt->asks != Prompt::Asks::Look)
+            return tl::unexpected{std::string{"Which zone? Type r and its name."}};
+        return aboutTask(Answer::Kind::RinseZoneNow, m_prompt->task);
+    }
+
+    const Services& m_services;
+    const State& m_state;
+    const std::optional<Prompt>& m_prompt;
+};
+
+/// Takes the number that a line may begin with off it; 1 where there is none.
+std::size_t takeNumber(std::vector<std::string>& words)
+{
+    std::size_t number = 1;
+    if (words.empty())
+        return number;
+    const std::string& text = words.front();
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error != std::errc{} || end != text.data() + text.size())
+        return 1;
+    words.erase(words.begin());
+    return number;
+}
+
+std::optional<Order> withoutPrompt(const std::string& key)
+{
+    if (key == "q")
+        return ordered(Order::Kind::Leave);
+    if (key == "?" || key == "h" || key == "help")
+        return ordered(Order::Kind::Keys);
+    if (key == "c")
+        return ordered(Order::Kind::Cautions);
+    Order order;
+    order.answer.kind = Answer::Kind::End;
+    if (key == "e")
+        return order;
+    order.answer.kind = Answer::Kind::UndoLast;
+    if (key == "u")
+        return order;
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<Order> readOrder(const std::string& line, const Services& services, const State& state)
+{
+    auto words = wordsOf(line);
+    const std::size_t number = takeNumber(words);
+    if (words.empty())
+        words = {"done"};
+    words.front() = lowered(words.front());
+    if (const auto order = withoutPrompt(words.front()))
+        return *order;
+
+    const view::NowView now = view::nowView(services, state);
+    if (number == 0 || number > 1 + now.next.size())
+        return tl::unexpected{"There is no number " + std::to_string(number) + " on the list."};
+    std::optional<Prompt> prompt;
+    if (now.main)
+        prompt = number == 1 ? now.main->prompt : now.next[number - 2].prompt;
+    return PromptOrders{services, state, prompt}.read(words);
+}
+
+}  // namespace app::command

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "app/view/now_view.h"
+#include "core/run/run.h"
+
+#include <tl/expected.hpp>
+
+#include <string>
+#include <vector>
+
+namespace app::command {
+
+/// What a typed line asks for.
+struct Order {
+    enum class Kind { Answer, Cautions, Keys, Leave };
+    Kind kind = Kind::Answer;
+    core::run::Answer answer;
+};
+
+/// Reads one line. What it is about is the first thing to do now, or the one whose
+/// number it begins with. The error says what can be typed.
+tl::expected<Order, std::string> readOrder(const std::string& line,
+                                           const std::vector<core::service::Service>& services,
+                                           const core::run::State& state);
+
+}  // namespace app::command

@@ -1,0 +1,106 @@
+#include "app/command/help.h"
+
+namespace app::command {
+
+namespace {
+
+constexpr const char* program = R"(Usage: basinbell COMMAND [OPTION]... [FILE]
+
+Plans when each zone of a colour service is mixed, applied, looked at and rinsed, and keeps time while it runs.
+
+  plan FILE      print the timetable
+  check FILE     say what is wrong with a service file
+  run FILE       run a service: what to do now, the lanes, the alarms
+  cautions       what comes before any plan
+
+  --help         this text; after a command, the options of that command
+  --version      the version
+
+FILE is a service file; - reads it from standard input. The exit status is 0 when all went well, 2 when nothing
+fits, 1 when something was wrong with the file or the command.
+)";
+
+constexpr const char* plan = R"(Usage: basinbell plan [OPTION]... FILE
+
+Plans the service in FILE (- is standard input) and prints the timetable.
+
+  --json                the whole plan as JSON, as docs/plan-json.md describes it
+  --from TIME           nothing starts before TIME: 14:30, 2026-03-14T14:30, or 2026-03-14T14:30+01:00, by the clocks
+                        of the service; otherwise from the next full minute on
+  --preference WHAT     as-asked: start late if there is a promise, else end early (usual)
+                        start-late: start as late as the promise allows
+                        end-early: be done as early as possible
+  --look-all            name every look that does not fall due, not only how many
+  --help                this text
+
+The exit status is 0 when a plan was found, 2 when nothing fits (the reason is printed), 1 when the file is wrong.
+)";
+
+constexpr const char* check = R"(Usage: basinbell check FILE
+
+Reads the service in FILE (- is standard input) and prints everything that is wrong with it, a line each, with its
+place. It plans nothing. The exit status is 0 when nothing is wrong, else 1.
+)";
+
+constexpr const char* run = R"(Usage: basinbell run [OPTION]... FILE
+       basinbell run [OPTION]... --resume [FILE]
+
+Runs the service in FILE in the terminal. Every answer is kept before it counts: if the program stops, however it
+stops, the run can be taken up again where it stood.
+
+  --resume              take up the latest run that was not ended, of FILE if one is given; if there is none and a FILE
+                        is given, begin it
+  --speed N             play at it: N seconds pass in one, from shortly before the first task. Such a run is kept apart
+                        from the time of day
+  --from TIME           play at it from TIME on, as in plan
+  --preference WHAT     as in plan
+  --answer-all          answer every question at its time, as planned
+  --sound-file FILE     write the alarms to a sound file (WAV). When played faster than real time, a silence
+                        of more than 3 seconds becomes 3 seconds, and each alarm is printed with its place in the file
+  --data DIR            keep the run in DIR (otherwise in $BASINBELL_DATA, else in the usual place of the system)
+  --help                this text
+
+)";
+
+constexpr const char* keys = R"(While it runs, type and press Enter:
+
+  (only Enter)   done: what is asked for now has begun, has ended, or was looked at and is left
+  l              leave it: looked at, as planned
+  a N            look again in N minutes
+  r [ZONE]       rinse this zone, or ZONE, now and on its own
+  s              skip it: it will not be done
+  u              undo the last answer
+  m N            the last answer happened N minutes ago
+  2 ...          the same for the second thing on the list: 2, 2 l, 2 a 5, 2 s
+  c              the cautions
+  e              end the run for good
+  q              leave: the run is kept, and basinbell run --resume takes it up
+  ?              these keys
+)";
+
+constexpr const char* cautions = R"(Usage: basinbell cautions
+
+Prints what comes before any plan.
+)";
+
+}  // namespace
+
+QString keysText()
+{
+    return QString::fromUtf8(keys);
+}
+
+QString helpText(const QString& command)
+{
+    if (command == QLatin1String{"plan"})
+        return QString::fromUtf8(plan);
+    if (command == QLatin1String{"check"})
+        return QString::fromUtf8(check);
+    if (command == QLatin1String{"run"})
+        return QString::fromUtf8(run) + keysText();
+    if (command == QLatin1String{"cautions"})
+        return QString::fromUtf8(cautions);
+    return QString::fromUtf8(program);
+}
+
+}  // namespace app::command

@@ -1,0 +1,147 @@
+#include "app/command/options.h"
+
+#include "app/session/clock.h"
+
+#include <QCommandLineParser>
+
+namespace app::command {
+
+using Command = Options::Command;
+using core::stagger::Preference;
+
+namespace {
+
+QString words(const char* text)
+{
+    return QString::fromUtf8(text);
+}
+
+std::optional<Command> commandOf(const QString& word)
+{
+    if (word == QLatin1String{"plan"})
+        return Command::Plan;
+    if (word == QLatin1String{"check"})
+        return Command::Check;
+    if (word == QLatin1String{"run"})
+        return Command::Run;
+    if (word == QLatin1String{"cautions"})
+        return Command::Cautions;
+    return std::nullopt;
+}
+
+void addOptions(QCommandLineParser& parser, Command command)
+{
+    parser.addOption({{words("h"), words("help")}, {}});
+    const bool plans = command == Command::Plan || command == Command::Run;
+    if (plans) {
+        parser.addOption({words("from"), {}, words("time")});
+        parser.addOption({words("preference"), {}, words("what")});
+    }
+    if (command == Command::Plan)
+        parser.addOptions({{words("json"), {}}, {words("look-all"), {}}});
+    if (command == Command::Run) {
+        parser.addOptions({{words("answer-all"), {}}, {words("resume"), {}}});
+        for (const char* const name : {"speed", "sound-file", "data"})
+            parser.addOption({words(name), {}, words("value")});
+    }
+}
+
+tl::expected<Preference, QString> preferenceOf(const QString& word)
+{
+    if (word.isEmpty() || word == QLatin1String{"as-asked"})
+        return Preference::AsAsked;
+    if (word == QLatin1String{"start-late"})
+        return Preference::StartLate;
+    if (word == QLatin1String{"end-early"})
+        return Preference::EndEarly;
+    return tl::unexpected{words("--preference %1: it must be as-asked, start-late or end-early.").arg(word)};
+}
+
+tl::expected<std::optional<double>, QString> speedOf(const QString& word)
+{
+    if (word.isEmpty())
+        return std::optional<double>{};
+    bool isNumber = false;
+    const double speed = word.toDouble(&isNumber);
+    if (!isNumber || !(speed >= session::FastClock::slowest && speed <= session::FastClock::fastest))
+        return tl::unexpected{words("--speed %1: it must be a number from 0.01 to 1000000.").arg(word)};
+    return std::optional{speed};
+}
+
+tl::expected<Options, QString> filled(Options options, const QCommandLineParser& parser)
+{
+    const auto flag = [&](const char* name) { return parser.optionNames().contains(words(name)); };
+    const auto value = [&](const char* name) { return flag(name) ? parser.value(words(name)) : QString{}; };
+    options.json = flag("json");
+    options.lookAll = flag("look-all");
+    options.answerAll = flag("answer-all");
+    options.resume = flag("resume");
+    options.from = value("from");
+    options.soundFile = value("sound-file");
+    options.data = value("data");
+    const auto preference = preferenceOf(value("preference"));
+    const auto speed = speedOf(value("speed"));
+    if (!preference)
+        return tl::unexpected{preference.error()};
+    if (!speed)
+        return tl::unexpected{speed.error()};
+    options.preference = *preference;
+    options.speed = *speed;
+    return options;
+}
+
+/// How many files the command takes, and what is wrong if they are more or fewer.
+QString fileProblem(const Options& options, const QStringList& files)
+{
+    const bool none = options.command == Command::Cautions;
+    const bool maybe = options.command == Command::Run && options.resume;
+    if (files.size() > (none ? 0 : 1))
+        return words("%1: one too many. Only one file can be given at a time.").arg(files.last());
+    if (files.isEmpty() && !none && !maybe)
+        return words("A service file is needed; - reads it from standard input.");
+    return {};
+}
+
+Options help(const QString& about)
+{
+    Options options;
+    options.helpAbout = about;
+    return options;
+}
+
+}  // namespace
+
+tl::expected<Options, QString> readOptions(const QStringList& arguments)
+{
+    if (arguments.isEmpty())
+        return tl::unexpected{words("Say what to do: plan, check, run or cautions.")};
+    const QString first = arguments.first();
+    if (first == QLatin1String{"--help"} || first == QLatin1String{"-h"} || first == QLatin1String{"help"})
+        return help(arguments.value(1));
+    Options options;
+    if (first == QLatin1String{"--version"} || first == QLatin1String{"-v"}) {
+        options.command = Command::Version;
+        return options;
+    }
+    const auto command = commandOf(first);
+    if (!command)
+        return tl::unexpected{
+            words("There is no command %1: it must be plan, check, run or cautions.").arg(first)};
+    options.command = *command;
+
+    QCommandLineParser parser;
+    addOptions(parser, *command);
+    if (!parser.parse(arguments))  // The command stands where the parser expects the program's name.
+        return tl::unexpected{parser.errorText()};
+    if (parser.isSet(words("help")))
+        return help(first);
+    auto read = filled(std::move(options), parser);
+    if (!read)
+        return read;
+    if (const QString problem = fileProblem(*read, parser.positionalArguments()); !problem.isEmpty())
+        return tl::unexpected{problem};
+    read->file = parser.positionalArguments().value(0);
+    return read;
+}
+
+}  // namespace app::command

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/stagger/plan.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <tl/expected.hpp>
+
+#include <optional>
+
+namespace app::command {
+
+/// What was asked for on the command line.
+struct Options {
+    enum class Command { Help, Version, Plan, Check, Run, Cautions };
+    Command command = Command::Help;
+    QString helpAbout;  ///< A command, or empty.
+    QString file;
+    bool json = false;
+    QString from;
+    core::stagger::Preference preference = core::stagger::Preference::AsAsked;
+    bool lookAll = false;
+    std::optional<double> speed;
+    bool answerAll = false;
+    QString soundFile;
+    QString data;
+    bool resume = false;
+};
+
+/// `arguments` without the program's name. The error is a sentence.
+tl::expected<Options, QString> readOptions(const QStringList& arguments);
+
+}  // namespace app::command

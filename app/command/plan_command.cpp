@@ -1,0 +1,80 @@
+#include "app/command/plan_command.h"
+
+#include "app/command/input.h"
+#include "app/output/plan_json.h"
+#include "app/output/timetable.h"
+#include "app/session/time_zones.h"
+
+#include <ostream>
+
+namespace app::command {
+
+using core::measure::Instant;
+using core::service::Service;
+using core::stagger::Question;
+
+namespace {
+
+Instant nextFullMinute()
+{
+    return std::chrono::ceil<std::chrono::minutes>(std::chrono::system_clock::now());
+}
+
+int complain(Outside& outside, const std::vector<std::string>& lines)
+{
+    for (const std::string& line : lines)
+        outside.err << line << '\n';
+    return BadInput;
+}
+
+}  // namespace
+
+int planCommand(const Options& options, Outside& outside)
+{
+    const session::QtTimeZones zones;
+    auto service = readServiceFile(options.file, outside.in, zones);
+    if (!service)
+        return complain(outside, service.error());
+    Question question;
+    question.services = {*service};
+    question.preference = options.preference;
+    question.now = nextFullMinute();
+    if (!options.from.isEmpty()) {
+        const auto from = readMoment(options.from, service->timeZone, zones, *question.now);
+        if (!from)
+            return complain(outside, {from.error()});
+        question.now = *from;
+    }
+
+    const auto plan = core::stagger::plan(question);
+    if (!plan) {
+        outside.out << (options.json ? output::noPlanJson(question.services, plan.error())
+                                     : output::noPlanText(plan.error()));
+        return NothingFits;
+    }
+    if (options.json)
+        outside.out << output::planJson(question.services, *plan, zones);
+    else
+        outside.out << output::timetable(question.services, *plan, zones,
+                                         options.lookAll ? output::Remarks::EveryLook
+                                                         : output::Remarks::Counted)
+                    << "The product's leaflet comes first: basinbell cautions.\n";
+    return Planned;
+}
+
+int checkCommand(const Options& options, Outside& outside)
+{
+    const session::QtTimeZones zones;
+    const auto service = readServiceFile(options.file, outside.in, zones);
+    if (!service)
+        return complain(outside, service.error());
+    std::size_t zoneCount = 0;
+    for (const auto& coat : service->coats)
+        zoneCount += coat.zones.size();
+    outside.out << "Nothing is wrong with it: " << (service->name.empty() ? "a service" : service->name)
+                << ", " << service->coats.size() << (service->coats.size() == 1 ? " coat, " : " coats, ")
+                << zoneCount << (zoneCount == 1 ? " zone.\n" : " zones.\n");
+    return Planned;
+}
+
+}  // namespace app::command

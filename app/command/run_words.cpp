@@ -1,0 +1,189 @@
+#include "app/command/run_words.h"
+
+#include "app/output/plan_words.h"
+#include "app/output/text_table.h"
+
+namespace app::command {
+
+using core::measure::countdownText;
+using core::measure::Instant;
+using core::measure::lengthText;
+using core::measure::Seconds;
+using core::measure::TimeZones;
+using core::run::Fact;
+using core::run::FactKind;
+using core::run::Lane;
+using core::run::Prompt;
+using core::run::Stage;
+using core::run::State;
+using core::stagger::TaskId;
+using Side = output::TextTable::Side;
+
+namespace {
+
+const core::service::Zone& zoneOf(const Services& services, const Lane& lane)
+{
+    return services.at(lane.service).coats.at(lane.coat).zones.at(lane.zone);
+}
+
+std::string stageText(Stage stage)
+{
+    switch (stage) {
+    case Stage::Waiting: return "waits";
+    case Stage::Applying: return "is applied";
+    case Stage::Developing: return "develops";
+    case Stage::Rinsing: return "is rinsed";
+    case Stage::Rinsed: return "rinsed";
+    case Stage::Dropped: return "left out";
+    }
+    return {};
+}
+
+/// What the lane waits for, and how long.
+std::string untilText(const Lane& lane, Instant now)
+{
+    switch (lane.stage) {
+    case Stage::Waiting: return "application " + dueText(lane.firstContact - now);
+    case Stage::Applying: return "its end " + dueText(lane.applicationEnd - now);
+    case Stage::Developing: return "water " + dueText(lane.water - now);
+    case Stage::Rinsing:
+    case Stage::Rinsed:
+    case Stage::Dropped: break;
+    }
+    return {};
+}
+
+std::string lookText(const Lane& lane, Instant now)
+{
+    const bool toCome = lane.stage == Stage::Applying || lane.stage == Stage::Developing;
+    return toCome && lane.nextLook ? "look " + dueText(*lane.nextLook - now) : std::string{};
+}
+
+std::string factVerb(const Fact& fact)
+{
+    switch (fact.kind) {
+    case FactKind::Started: return "started";
+    case FactKind::Finished: return "finished";
+    case FactKind::Looked: break;
+    case FactKind::Dropped: return "left out";
+    case FactKind::Undone: return "undone";
+    case FactKind::Moved: return "moved";
+    case FactKind::Ended: return "ended";
+    }
+    if (fact.verdict == core::run::Verdict::Again)
+        return "again in " + lengthText(fact.again) + ":";
+    return fact.verdict == core::run::Verdict::RinseNow ? "rinse now:" : "left:";
+}
+
+bool wasBegun(const State& state, const Lane& lane)
+{
+    for (const Lane& other : state.lanes)
+        if (other.service == lane.service && other.coat == lane.coat && other.stage != Stage::Waiting)
+            return true;
+    return lane.coat == 0;
+}
+
+std::string stepLine(const Services& services, const view::StepView& step)
+{
+    std::string line = promptText(services, step.prompt) + ", " + dueText(step.left);
+    if (!step.hands.empty())
+        line += " (" + step.hands + ")";
+    return line;
+}
+
+}  // namespace
+
+std::string clockOf(const Services& services, const TimeZones& zones, Instant moment)
+{
+    return core::measure::clockTextWithSeconds(zones.localAt(moment, services.front().timeZone));
+}
+
+std::string taskText(const Services& services, const TaskId& task)
+{
+    const auto& service = services.at(task.service);
+    const std::string name = core::stagger::taskName(service, task);
+    return services.size() > 1 ? service.head.name + ": " + name : name;
+}
+
+std::string promptText(const Services& services, const Prompt& prompt)
+{
+    const std::string task = taskText(services, prompt.task);
+    switch (prompt.asks) {
+    case Prompt::Asks::Start: return "Start: " + task;
+    case Prompt::Asks::Finish: return "Has it ended? " + task;
+    case Prompt::Asks::Look: break;
+    }
+    return task;
+}
+
+std::string dueText(Seconds left)
+{
+    if (left.count() == 0)
+        return "now";
+    return left.count() > 0 ? "in " + countdownText(left) : countdownText(-left) + " late";
+}
+
+std::string factText(const Services& services, const TimeZones& zones, const Fact& fact)
+{
+    const bool hasTask =
+        fact.kind != FactKind::Undone && fact.kind != FactKind::Moved && fact.kind != FactKind::Ended;
+    std::string text = "#" + std::to_string(static_cast<std::int64_t>(fact.number)) + " " + factVerb(fact);
+    if (hasTask)
+        text += " " + taskText(services, fact.task);
+    else if (fact.about)
+        text += " #" + std::to_string(static_cast<std::int64_t>(*fact.about));
+    return text + " at " + clockOf(services, zones, fact.happened);
+}
+
+std::vector<std::string> laneLines(const Services& services, const State& state, const TimeZones& zones)
+{
+    output::TextTable table{{{""}, {""}, {""}, {""}, {""}, {""}}};
+    for (const Lane& lane : state.lanes) {
+        if (!wasBegun(state, lane))
+            continue;
+        const auto& zone = zoneOf(services, lane);
+        const bool counts = lane.development.count() > 0;
+        const std::string development = counts
+            ? countdownText(lane.development) + " of " + lengthText(zone.develop.target)
+            : std::string{};
+        const std::string most = lane.stage == Stage::Developing
+            ? "at most until " + clockOf(services, zones, lane.mostAt)
+            : std::string{};
+        table.addRow({zone.name, stageText(lane.stage), development, untilText(lane, state.now),
+                      lookText(lane, state.now), most});
+    }
+    std::vector<std::string> lines;
+    const std::string text = table.text();
+    for (std::size_t from = text.find('\n') + 1; from < text.size(); from = text.find('\n', from) + 1)
+        lines.push_back(text.substr(from, text.find('\n', from) - from));
+    return lines;
+}
+
+std::vector<std::string> nowLines(const Services& services, const State& state)
+{
+    const view::NowView now = view::nowView(services, state);
+    if (!now.main)
+        return {now.finished ? "Every task is done." : "Nothing is asked for."};
+    std::vector<std::string> lines{"NOW  " + stepLine(services, *now.main)};
+    int number = 2;
+    for (const view::StepView& step : now.next)
+        lines.push_back("  " + std::to_string(number++) + "  " + stepLine(services, step));
+    if (state.reason)
+        lines.push_back("Not every limit can hold any more: " + state.reason->text);
+    return lines;
+}
+
+std::string summary(const Services& services, const State& state)
+{
+    output::TextTable table{{{"Zone"}, {"Developed", Side::Right}, {"Asked for"}, {""}}};
+    for (const Lane& lane : state.lanes) {
+        const auto& zone = zoneOf(services, lane);
+        const bool rinsed = lane.stage == Stage::Rinsed || lane.stage == Stage::Rinsing;
+        table.addRow({zone.name, rinsed ? lengthText(lane.development) : stageText(lane.stage),
+                      output::windowText(zone.develop),
+                      rinsed ? output::deviationText(zone, lane.development) : std::string{}});
+    }
+    return table.text();
+}
+
+}  // namespace app::command

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "app/view/lane_view.h"
+#include "app/view/now_view.h"
+#include "core/run/run.h"
+
+#include <string>
+#include <vector>
+
+/// A run in words, for the terminal.
+namespace app::command {
+
+using Services = std::vector<core::service::Service>;
+
+/// "14:16:05" by the clocks of the service.
+std::string clockOf(const Services& services, const core::measure::TimeZones& zones,
+                    core::measure::Instant moment);
+
+/// "Apply Root", with the head before it where several are worked on.
+std::string taskText(const Services& services, const core::stagger::TaskId& task);
+
+/// "Start: Apply Root", "Has it ended? Apply Root", "Look: Mids (1st)"
+std::string promptText(const Services& services, const core::run::Prompt& prompt);
+
+/// "in 4:30", "now", "0:20 late"
+std::string dueText(core::measure::Seconds left);
+
+/// "#12 finished Apply Root at 14:16:00"
+std::string factText(const Services& services, const core::measure::TimeZones& zones,
+                     const core::run::Fact& fact);
+
+/// The lanes as lines, those of coats that were not begun left out.
+std::vector<std::string> laneLines(const Services& services, const core::run::State& state,
+                                   const core::measure::TimeZones& zones);
+
+/// The one thing to do now and what comes next, numbered as the answers count them.
+std::vector<std::string> nowLines(const Services& services, const core::run::State& state);
+
+/// What each zone got beside what was asked for, once the run is over.
+std::string summary(const Services& services, const core::run::State& state);
+
+}  // namespace app::command

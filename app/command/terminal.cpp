@@ -1,0 +1,156 @@
+#include "app/command/terminal.h"
+
+#include "app/command/answer_line.h"
+#include "app/command/help.h"
+#include "app/command/run_words.h"
+#include "app/session/cautions.h"
+#include "core/alarm/words.h"
+
+#include <cmath>
+#include <utility>
+
+namespace app::command {
+
+using core::alarm::Alarm;
+using session::Session;
+
+namespace {
+
+std::string placeText(double seconds)
+{
+    return core::measure::countdownText(core::measure::Seconds{std::llround(seconds)});
+}
+
+}  // namespace
+
+Terminal::Terminal(Session& session, const core::measure::TimeZones& zones, std::unique_ptr<Screen> screen,
+                   QObject* parent)
+    : QObject{parent}
+    , m_session{session}
+    , m_zones{zones}
+    , m_screen{std::move(screen)}
+{
+    connect(&session, &Session::stateChanged, this, &Terminal::show);
+    connect(&session, &Session::alarmSounded, this, &Terminal::ring);
+    connect(&session, &Session::warningRaised, this, &Terminal::say);
+    connect(&session, &Session::settled, this, &Terminal::tellWhenFinished);
+}
+
+/// The first that is heard of a run: what it holds already was told in another life.
+void Terminal::enter()
+{
+    if (std::exchange(m_entered, true))
+        return;
+    if (m_recorder)
+        m_recorder->beginAt(m_session.state().now);
+    m_told = m_session.facts().size();
+    if (m_told > 0)
+        m_screen->say("Taken up again after " + std::to_string(m_told) + " answers, the last: "
+                      + factText(m_session.setup().services, m_zones, m_session.facts().back()));
+}
+
+void Terminal::takeLine(const QString& line)
+{
+    if (m_done)
+        return;
+    if (m_toldFinished && line.isEmpty())
+        return close();
+    const auto order = readOrder(line.toStdString(), m_session.setup().services, m_session.state());
+    if (!order)
+        return m_screen->say(order.error());
+    switch (order->kind) {
+    case Order::Kind::Leave: return leave();
+    case Order::Kind::Keys: return m_screen->say(keysText().toStdString());
+    case Order::Kind::Cautions:
+        for (const std::string& caution : session::cautions())
+            m_screen->say("- " + caution);
+        return;
+    case Order::Kind::Answer: break;
+    }
+    if (const auto refusal = m_session.answer(order->answer))
+        m_screen->say(refusal->what);
+}
+
+void Terminal::leave()
+{
+    if (std::exchange(m_done, true))
+        return;
+    const bool finished = m_session.state().finished;
+    m_session.leave();
+    m_screen->say(finished ? "The run is over."
+                           : "Left. The run is kept: basinbell run --resume takes it up where it stands.");
+    Q_EMIT done();
+}
+
+void Terminal::say(const QString& line)
+{
+    m_screen->say(line.toStdString());
+}
+
+void Terminal::show()
+{
+    if (!m_session.current() || m_done)
+        return;
+    enter();
+    tellFacts();
+    const auto& services = m_session.setup().services;
+    const auto& state = m_session.state();
+    m_screen->showPicture({clockOf(services, m_zones, state.now), nowLines(services, state),
+                           laneLines(services, state, m_zones)});
+}
+
+void Terminal::ring(const Alarm& alarm)
+{
+    const auto& services = m_session.setup().services;
+    const auto moment = m_session.state().now;
+    std::string line = clockOf(services, m_zones, moment) + "  * "
+        + core::alarm::alarmText(services, m_session.state(), alarm);
+    if (alarm.insistence > 0)
+        line += " (louder, " + std::to_string(alarm.insistence) + ")";
+    if (m_recorder)
+        line += "  [sound file " + placeText(m_recorder->record(alarm, moment)) + "]";
+    m_screen->ring(line);
+}
+
+/// What was answered, once it is kept, and what that changes in the plan.
+void Terminal::tellFacts()
+{
+    const auto& facts = m_session.facts();
+    if (m_told == facts.size())
+        return;
+    const auto& services = m_session.setup().services;
+    const std::size_t kept = facts.size() - m_session.notKept();
+    for (; m_told < facts.size(); ++m_told)
+        m_screen->say(clockOf(services, m_zones, facts[m_told].recorded) + "  "
+                      + factText(services, m_zones, facts[m_told]) + (m_told < kept ? "" : " (not kept)"));
+    for (const core::run::Change& change : m_session.state().changes)
+        m_screen->say("          " + core::run::changeText(services, change, m_zones));
+}
+
+void Terminal::tellWhenFinished()
+{
+    if (!m_session.current() || m_done)
+        return;
+    const bool finished = m_session.state().finished;
+    if (std::exchange(m_toldFinished, finished) || !finished)
+        return;
+    m_screen->say("");
+    m_screen->say(summary(m_session.setup().services, m_session.state()));
+    const bool ended =
+        !m_session.facts().empty() && m_session.facts().back().kind == core::run::FactKind::Ended;
+    if (!m_endsByItself && !ended)
+        return m_screen->say("Everything is done. Enter ends the run, u takes the last answer back.");
+    // The session is in the middle of telling of this moment; it is left once it has done so.
+    QMetaObject::invokeMethod(this, &Terminal::close, Qt::QueuedConnection);
+}
+
+void Terminal::close()
+{
+    if (std::exchange(m_done, true))
+        return;
+    m_session.leave();
+    m_screen->say("The run is over.");
+    Q_EMIT done();
+}
+
+}  // namespace app::command

@@ -1,0 +1,56 @@
+#pragma once
+
+#include "app/command/alarm_recorder.h"
+#include "app/command/screen.h"
+#include "app/session/session.h"
+
+#include <QObject>
+
+#include <memory>
+#include <optional>
+
+namespace app::command {
+
+/// Leads a run through text: shows what the session says, hands it what is typed.
+/// It is there before the session begins or takes up its run, so that it misses nothing.
+class Terminal : public QObject {
+    Q_OBJECT
+
+public:
+    Terminal(session::Session& session, const core::measure::TimeZones& zones, std::unique_ptr<Screen> screen,
+             QObject* parent = nullptr);
+
+    /// Also writes the alarms into a sound file.
+    void recordInto(AlarmRecorder& recorder) { m_recorder = &recorder; }
+
+    /// Ends the run once everything is done, without waiting for a last word.
+    void endByItself() { m_endsByItself = true; }
+
+    void takeLine(const QString& line);
+    void leave();
+    void say(const QString& line);
+
+Q_SIGNALS:
+    /// The run is over or was left.
+    void done();
+
+private:
+    void show();
+    void ring(const core::alarm::Alarm& alarm);
+    void enter();
+    void tellFacts();
+    void tellWhenFinished();
+    void close();
+
+    session::Session& m_session;
+    const core::measure::TimeZones& m_zones;
+    std::unique_ptr<Screen> m_screen;
+    AlarmRecorder* m_recorder = nullptr;
+    std::size_t m_told = 0;  ///< So many facts were written on the screen.
+    bool m_entered = false;
+    bool m_endsByItself = false;
+    bool m_toldFinished = false;
+    bool m_done = false;
+};
+
+}  // namespace app::command

@@ -1,0 +1,150 @@
+#include "app/output/plan_words.h"
+
+#include <cstdio>
+
+namespace app::output {
+
+using core::measure::lengthText;
+using core::measure::Seconds;
+using core::service::Service;
+using core::service::Zone;
+using core::stagger::BrokenLimit;
+using core::stagger::NoPlan;
+using core::stagger::Plan;
+using core::stagger::PlannedZone;
+using core::stagger::TaskId;
+
+namespace {
+
+const Service& serviceOf(const Services& services, const TaskId& task)
+{
+    return services.at(task.service);
+}
+
+/// Zone-minutes with as many decimals as they have, two at most: harm is kept in hundredths.
+std::string zoneMinutes(core::measure::Harm harm)
+{
+    char digits[32];
+    std::snprintf(digits, sizeof digits, "%.2f", harm.minutes());
+    std::string text = digits;
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.')
+        text.pop_back();
+    return text + " zone-minutes";
+}
+
+bool harmsDiffer(const Services& services)
+{
+    for (const Service& service : services)
+        for (const auto& coat : service.coats)
+            for (const Zone& zone : coat.zones)
+                if (zone.under.hundredths != 100 || zone.over.hundredths != 100)
+                    return true;
+    return false;
+}
+
+std::string targetSentence(const Services& services, const Plan& plan)
+{
+    if (plan->worth.deviation.hundredthSeconds == 0)
+        return "Every zone gets its target.";
+    std::string off;
+    for (const PlannedZone& planned : plan->zones) {
+        const Zone& zone = zoneOf(services, planned);
+        if (planned.development() == zone.develop.target)
+            continue;
+        off += (off.empty() ? "" : ", ") + zone.name + " " + deviationText(zone, planned.development());
+    }
+    return "Off target by " + zoneMinutes(plan->worth.deviation) + " in all"
+        + (harmsDiffer(services) ? ", weighed by the harms of the service: " : ": ") + off + ".";
+}
+
+std::string proofSentence(const Plan& plan)
+{
+    if (plan->proved)
+        return "Proved: there is no better plan.";
+    std::string text = "Not proved best: the search was stopped. No plan can be off target by less than ";
+    text += zoneMinutes(plan->provedBound.deviation);
+    return text + ".";
+}
+
+std::string brokenSentence(const Services& services, const BrokenLimit& broken)
+{
+    return "Past a limit by " + lengthText(broken.by) + (broken.already ? " already" : "") + ": "
+        + broken.what + " (" + core::stagger::taskName(serviceOf(services, broken.task), broken.task) + ").";
+}
+
+}  // namespace
+
+std::string handsName(const Services& services, std::size_t hands)
+{
+    const auto& crew = services.front().crew.hands;
+    if (hands < crew.size() && !crew[hands].name.empty())
+        return crew[hands].name;
+    return "Hands " + std::to_string(hands + 1);
+}
+
+const Zone& zoneOf(const Services& services, const PlannedZone& zone)
+{
+    return services.at(zone.service).coats.at(zone.coat).zones.at(zone.zone);
+}
+
+std::string windowText(const core::service::Window& window)
+{
+    if (window.least == window.most)
+        return lengthText(window.target) + " exactly";
+    return lengthText(window.least) + " to " + lengthText(window.most) + ", target "
+        + lengthText(window.target);
+}
+
+std::string deviationText(const Zone& zone, Seconds development)
+{
+    if (development == zone.develop.target)
+        return "on target";
+    if (development < zone.develop.target)
+        return lengthText(zone.develop.target - development) + " short";
+    return lengthText(development - zone.develop.target) + " over";
+}
+
+std::vector<std::string> worthSentences(const Services& services, const Plan& plan)
+{
+    std::vector<std::string> sentences{targetSentence(services, plan)};
+    sentences.push_back("It takes " + lengthText(plan->end - plan->start)
+                        + " from the first task to the last.");
+    if (plan->worth.staleness > Seconds{0})
+        sentences.push_back("Bowls wait " + lengthText(plan->worth.staleness)
+                            + " in all between being mixed and being applied, counted for each zone.");
+    sentences.push_back(proofSentence(plan));
+    return sentences;
+}
+
+std::vector<std::string> remarks(const Services& services, const Plan& plan, Remarks wanted)
+{
+    std::vector<std::string> remarks;
+    for (const BrokenLimit& broken : plan->broken)
+        remarks.push_back(brokenSentence(services, broken));
+    const std::size_t looks = plan->looksNotDue.size();
+    if (wanted == Remarks::Counted && looks > 0)
+        remarks.push_back(looks == 1 ? "One look does not fall due."
+                                     : std::to_string(looks) + " looks do not fall due.");
+    if (wanted == Remarks::EveryLook)
+        for (const TaskId& look : plan->looksNotDue)
+            remarks.push_back(core::stagger::taskName(serviceOf(services, look), look)
+                              + " does not fall due.");
+    return remarks;
+}
+
+std::string noPlanText(const NoPlan& noPlan)
+{
+    std::string text = noPlan.text.empty() ? std::string{"Nothing fits."} : noPlan.text;
+    text += "\n";
+    for (const auto& demand : noPlan.demands)
+        text += "  - " + demand.what + "\n";
+    if (noPlan.stopped)
+        text += "The search was stopped before it was known whether anything fits.\n";
+    else if (!noPlan.demands.empty())
+        text += noPlan.minimal ? "Without any one of these the rest fits.\n"
+                               : "Not all of these may be needed for the clash.\n";
+    return text;
+}
+
+}  // namespace app::output

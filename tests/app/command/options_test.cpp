@@ -1,0 +1,87 @@
+#include "app/command/options.h"
+
+#include "app/command/help.h"
+
+#include <gtest/gtest.h>
+
+namespace app::command {
+namespace {
+
+using Command = Options::Command;
+
+tl::expected<Options, QString> read(const char* line)
+{
+    return readOptions(QString::fromUtf8(line).split(u' ', Qt::SkipEmptyParts));
+}
+
+std::string problemOf(const char* line)
+{
+    const auto options = read(line);
+    EXPECT_FALSE(options.has_value()) << line;
+    return options ? std::string{} : options.error().toStdString();
+}
+
+TEST(Options, AreReadForEachCommand)
+{
+    const auto plan = read("plan --json --from 14:30 --preference end-early --look-all service.json");
+    ASSERT_TRUE(plan.has_value()) << plan.error().toStdString();
+    EXPECT_EQ(plan->command, Command::Plan);
+    EXPECT_TRUE(plan->json && plan->lookAll);
+    EXPECT_EQ(plan->from, QLatin1String{"14:30"});
+    EXPECT_EQ(plan->preference, core::stagger::Preference::EndEarly);
+    EXPECT_EQ(plan->file, QLatin1String{"service.json"});
+
+    const auto run = read("run - --speed 60 --answer-all --sound-file a.wav --data d --resume");
+    ASSERT_TRUE(run.has_value()) << run.error().toStdString();
+    EXPECT_EQ(run->speed, 60.0);
+    EXPECT_TRUE(run->answerAll && run->resume);
+    EXPECT_EQ(run->file, QLatin1String{"-"});
+    EXPECT_EQ(run->data, QLatin1String{"d"});
+}
+
+TEST(Options, NeedAFileButForARunThatIsTakenUp)
+{
+    EXPECT_NE(problemOf("plan").find("A service file is needed"), std::string::npos);
+    EXPECT_NE(problemOf("run").find("A service file is needed"), std::string::npos);
+    EXPECT_TRUE(read("run --resume").has_value());
+    EXPECT_NE(problemOf("check a b").find("one too many"), std::string::npos);
+    EXPECT_NE(problemOf("cautions a").find("one too many"), std::string::npos);
+}
+
+TEST(Options, RefuseWhatTheyDoNotKnow)
+{
+    EXPECT_NE(problemOf("").find("Say what to do"), std::string::npos);
+    EXPECT_NE(problemOf("dye").find("no command dye"), std::string::npos);
+    EXPECT_NE(problemOf("plan --loud a").find("loud"), std::string::npos);
+    EXPECT_NE(problemOf("check --json a").find("json"), std::string::npos);
+    EXPECT_NE(problemOf("plan a --from").find("from"), std::string::npos);
+    EXPECT_NE(problemOf("plan a --preference best").find("start-late"), std::string::npos);
+    for (const char* const speed :
+         {"run a --speed 0", "run a --speed -1", "run a --speed fast", "run a --speed nan"})
+        EXPECT_NE(problemOf(speed).find("0.01 to 1000000"), std::string::npos) << speed;
+}
+
+TEST(Options, HaveHelpForTheProgramAndEachCommand)
+{
+    EXPECT_EQ(read("--help")->command, Command::Help);
+    EXPECT_EQ(read("--version")->command, Command::Version);
+    for (const char* const command : {"plan", "check", "run", "cautions"}) {
+        const auto options = readOptions({QString::fromUtf8(command), QStringLiteral("--help")});
+        ASSERT_TRUE(options.has_value()) << command;
+        EXPECT_EQ(options->command, Command::Help);
+        EXPECT_TRUE(helpText(options->helpAbout)
+                        .startsWith(QStringLiteral("Usage: basinbell ") + QString::fromUtf8(command)));
+    }
+}
+
+TEST(Options, AreAllNamedInTheHelp)
+{
+    for (const char* const option : {"--json", "--from", "--preference", "--look-all", "--help"})
+        EXPECT_TRUE(helpText(QStringLiteral("plan")).contains(QString::fromUtf8(option))) << option;
+    for (const char* const option :
+         {"--resume", "--speed", "--from", "--preference", "--answer-all", "--sound-file", "--data"})
+        EXPECT_TRUE(helpText(QStringLiteral("run")).contains(QString::fromUtf8(option))) << option;
+}
+
+}  // namespace
+}  // namespace app::command

@@ -1,0 +1,209 @@
+#include <QDir>
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace app::command {
+namespace {
+
+using testing::HasSubstr;
+
+const QString program = QStringLiteral(PROGRAM_DIR "/basinbell");
+const QString demo = QStringLiteral(SOURCE_DIR "/resources/demo/wig-room-three-zones.json");
+const QString person = QStringLiteral(SOURCE_DIR "/resources/demo/actor-root-and-toners.json");
+
+struct Ran {
+    int status = -1;
+    std::string out;
+    std::string err;
+};
+
+Ran ran(const QStringList& arguments, const QByteArray& input = {})
+{
+    QProcess process;
+    process.start(program, arguments);
+    process.write(input);
+    process.closeWriteChannel();
+    EXPECT_TRUE(process.waitForFinished(60'000)) << arguments.join(u' ').toStdString();
+    EXPECT_EQ(process.exitStatus(), QProcess::NormalExit);
+    return {process.exitCode(), process.readAllStandardOutput().toStdString(),
+            process.readAllStandardError().toStdString()};
+}
+
+QByteArray fileText(const QString& path)
+{
+    QFile file{path};
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    return file.readAll();
+}
+
+QStringList playing(const QTemporaryDir& folder, const QString& file)
+{
+    return {QStringLiteral("run"),
+            file,
+            QStringLiteral("--speed"),
+            QStringLiteral("100000"),
+            QStringLiteral("--answer-all"),
+            QStringLiteral("--data"),
+            folder.path()};
+}
+
+TEST(Program, HelpsAndTellsItsVersion)
+{
+    EXPECT_EQ(ran({QStringLiteral("--help")}).status, 0);
+    EXPECT_THAT(ran({QStringLiteral("--help")}).out, HasSubstr("Usage: basinbell COMMAND"));
+    EXPECT_THAT(ran({QStringLiteral("run"), QStringLiteral("--help")}).out, HasSubstr("--answer-all"));
+    EXPECT_THAT(ran({QStringLiteral("--version")}).out, testing::MatchesRegex("basinbell [0-9.]+\n"));
+    EXPECT_THAT(ran({QStringLiteral("cautions")}).out, HasSubstr("leaflet"));
+}
+
+TEST(Program, PlansAFileOrStandardInputAlike)
+{
+    const Ran file = ran({QStringLiteral("plan"), demo, QStringLiteral("--from"), QStringLiteral("09:00")});
+    const Ran input =
+        ran({QStringLiteral("plan"), QStringLiteral("-"), QStringLiteral("--from"), QStringLiteral("09:00")},
+            fileText(demo));
+
+    EXPECT_EQ(file.status, 0) << file.err;
+    EXPECT_THAT(file.out, HasSubstr("Rinse All together"));
+    EXPECT_EQ(input.out, file.out);
+    EXPECT_EQ(file.err, "");
+}
+
+TEST(Program, EndsWithTwoWhenNothingFits)
+{
+    QByteArray tight = fileText(demo);
+    tight.replace("\"demo\": true,", "\"demo\": true, \"ready_by\": \"09:20\",");
+
+    const Ran plan =
+        ran({QStringLiteral("plan"), QStringLiteral("-"), QStringLiteral("--from"), QStringLiteral("09:00")},
+            tight);
+
+    EXPECT_EQ(plan.status, 2) << plan.err;
+    EXPECT_FALSE(plan.out.empty());
+}
+
+TEST(Program, EndsWithOneAndALineForEachProblem)
+{
+    QByteArray wrong = fileText(demo);
+    wrong.replace("\"least\": 25", "\"least\": 45").replace("\"basins\": 1", "\"basins\": 0");
+
+    for (const char* const command : {"plan", "check"}) {
+        const Ran result = ran({QString::fromUtf8(command), QStringLiteral("-")}, wrong);
+        EXPECT_EQ(result.status, 1) << command;
+        EXPECT_EQ(std::count(result.err.begin(), result.err.end(), '\n'), 2) << result.err;
+        EXPECT_THAT(result.err, HasSubstr("coats[0].zones[0].develop"));
+        EXPECT_EQ(result.out, "");
+    }
+    EXPECT_EQ(ran({QStringLiteral("plan")}).status, 1);
+    EXPECT_EQ(ran({QStringLiteral("check"), demo}).status, 0);
+}
+
+TEST(Program, RunsAServiceToItsEndWithEveryQuestionAnswered)
+{
+    const QTemporaryDir folder;
+    const Ran run = ran(playing(folder, demo));
+
+    EXPECT_EQ(run.status, 0) << run.err;
+    EXPECT_THAT(run.out, HasSubstr("finished Rinse All together"));
+    EXPECT_THAT(run.out, HasSubstr("The run is over."));
+    EXPECT_THAT(run.out, HasSubstr("on target"));
+    const Ran again =
+        ran({QStringLiteral("run"), QStringLiteral("--resume"), QStringLiteral("--data"), folder.path()});
+    EXPECT_EQ(again.status, 1);
+    EXPECT_THAT(again.err, HasSubstr("There is no run to take up"));
+}
+
+TEST(Program, SaysTheSameHoweverFastARunIsPlayed)
+{
+    const QTemporaryDir first;
+    const QTemporaryDir second;
+    QStringList fast = playing(first, demo);
+    QStringList slower = playing(second, demo);
+    for (QStringList* const arguments : {&fast, &slower})
+        *arguments << QStringLiteral("--from") << QStringLiteral("2026-03-14T14:00");
+    slower.replace(3, QStringLiteral("3000"));
+
+    EXPECT_EQ(ran(slower).out, ran(fast).out);
+}
+
+TEST(Program, ShowsTheCautionsBeforeTheFirstRunOnAPersonOnly)
+{
+    const QTemporaryDir folder;
+    EXPECT_THAT(ran(playing(folder, person)).out, HasSubstr("leaflet comes first"));
+    EXPECT_THAT(ran(playing(folder, person)).out, testing::Not(HasSubstr("leaflet comes first")));
+    const QTemporaryDir other;
+    EXPECT_THAT(ran(playing(other, demo)).out, testing::Not(HasSubstr("leaflet comes first")));
+}
+
+TEST(Program, TakesAnswersFromAPipeAndKeepsTheRunAtItsEnd)
+{
+    const QTemporaryDir folder;
+    const Ran first =
+        ran({QStringLiteral("run"), demo, QStringLiteral("--data"), folder.path()}, "\nbanana\n\n");
+
+    EXPECT_EQ(first.status, 0) << first.err;
+    EXPECT_THAT(first.out, HasSubstr("#1 started Mix"));
+    EXPECT_THAT(first.out, HasSubstr("Type ? for what can be typed"));
+    EXPECT_THAT(first.out, HasSubstr("#2 finished Mix"));
+    EXPECT_THAT(first.out, HasSubstr("The run is kept"));
+
+    const Ran second =
+        ran({QStringLiteral("run"), QStringLiteral("--resume"), QStringLiteral("--data"), folder.path()},
+            "u\nq\n");
+    EXPECT_THAT(second.out, HasSubstr("Taken up again after 2 answers, the last: #2 finished Mix"));
+    EXPECT_THAT(second.out, HasSubstr("#3 undone #2"));
+}
+
+TEST(Program, WritesTheAlarmsIntoASoundFile)
+{
+    const QTemporaryDir folder;
+    const QString sound = folder.filePath(QStringLiteral("alarms.wav"));
+    const Ran run = ran(playing(folder, demo) << QStringLiteral("--sound-file") << sound);
+
+    EXPECT_EQ(run.status, 0) << run.err;
+    EXPECT_THAT(run.out, HasSubstr("[sound file 0:03]"));
+    const QByteArray wave = fileText(sound);
+    EXPECT_TRUE(wave.startsWith("RIFF"));
+    EXPECT_GT(wave.size(), 48000 * 2 * 10) << "ten seconds at least";
+    EXPECT_LT(wave.size(), 48000 * 2 * 600) << "long silences are shortened";
+    const Ran refused =
+        ran(playing(folder, demo) << QStringLiteral("--sound-file") << QStringLiteral("/no/such/a.wav"));
+    EXPECT_EQ(refused.status, 1);
+}
+
+TEST(Program, RefusesAFolderThatAnotherOneUses)
+{
+    const QTemporaryDir folder;
+    QProcess first;
+    first.start(program, {QStringLiteral("run"), demo, QStringLiteral("--data"), folder.path()});
+    ASSERT_TRUE(first.waitForReadyRead(20'000));
+
+    const Ran second = ran(playing(folder, demo));
+
+    EXPECT_EQ(second.status, 1);
+    EXPECT_THAT(second.err,
+                HasSubstr("Another Basinbell (process " + std::to_string(first.processId()) + ") is using"));
+    first.write("q\n");
+    EXPECT_TRUE(first.waitForFinished(20'000));
+    EXPECT_EQ(first.exitCode(), 0);
+    EXPECT_EQ(ran(playing(folder, demo)).status, 0);
+}
+
+TEST(Program, RunsInMemoryWithAWarningWhereNothingCanBeKept)
+{
+    const QTemporaryDir unused;
+    QStringList arguments = playing(unused, demo);
+    arguments.last() = QStringLiteral("/proc/no-such-place");
+    const Ran run = ran(arguments);
+
+    EXPECT_EQ(run.status, 0);
+    EXPECT_THAT(run.err, HasSubstr("Nothing can be kept meanwhile"));
+    EXPECT_THAT(run.out, HasSubstr("The run is over."));
+}
+
+}  // namespace
+}  // namespace app::command

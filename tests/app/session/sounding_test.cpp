@@ -1,0 +1,150 @@
+#include "app/session/session.h"
+
+#include "tests/app/session/session_samples.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace app::session {
+namespace {
+
+using core::alarm::Alarm;
+using core::measure::Seconds;
+using core::stagger::Preference;
+using samples::answerTo;
+using samples::HandClock;
+using samples::noon;
+using samples::Stage;
+using samples::twoZones;
+using std::chrono_literals::operator""min;
+using std::chrono_literals::operator""s;
+
+struct Heard {
+    Instant moment;
+    Alarm alarm;
+
+    friend bool operator==(const Heard&, const Heard&) = default;
+};
+
+/// Begins a run and listens to it.
+struct Listener {
+    Listener(std::shared_ptr<HandClock> clock)
+        : stage{clock}
+    {
+        QObject::connect(stage.session.get(), &Session::alarmSounded, stage.session.get(),
+                         [this](const Alarm& alarm) {
+                             heard.push_back({stage.session->state().now, alarm});
+                         });
+        stage.session->begin({twoZones()}, Preference::AsAsked);
+    }
+    Stage stage;
+    std::vector<Heard> heard;
+};
+
+void PrintTo(const Heard& heard, std::ostream* out)
+{
+    *out << (heard.moment - noon()).count() << " s: kind " << static_cast<int>(heard.alarm.kind) << " of "
+         << core::stagger::taskIdText(heard.alarm.task) << ", insistence " << heard.alarm.insistence;
+}
+
+TEST(Sounding, IsTheSameHoweverFarTheClockJumpsWhenTimeIsSimulated)
+{
+    const auto slowClock = std::make_shared<HandClock>(noon());
+    Listener slow{slowClock};
+    for (int second = 0; second < 1200; ++second) {
+        slowClock->forward(1s);
+        samples::settleAt(*slow.stage.session, slowClock->now());
+    }
+    const auto fastClock = std::make_shared<HandClock>(noon());
+    Listener fast{fastClock};
+    fastClock->forward(1200s);
+    samples::settleAt(*fast.stage.session, fastClock->now());
+
+    EXPECT_GT(slow.heard.size(), 10u);
+    EXPECT_EQ(fast.heard, slow.heard);
+}
+
+TEST(Sounding, RepeatsUntilItIsAnsweredAndIsQuietThen)
+{
+    const auto clock = std::make_shared<HandClock>(noon());
+    Listener listener{clock};
+    const auto& session = *listener.stage.session;
+    clock->forward(60s);
+    samples::settleAt(*listener.stage.session, clock->now());
+    const auto first = session.state().prompts.front();
+
+    std::size_t repeats = 0;
+    for (const Heard& heard : listener.heard)
+        repeats += heard.alarm.kind == core::alarm::Kind::Due && heard.alarm.task == first.task ? 1 : 0;
+    EXPECT_EQ(repeats, 4u) << "at once and every 20 s";
+
+    ASSERT_FALSE(listener.stage.session->answer(answerTo(first)).has_value());
+    listener.heard.clear();
+    clock->forward(60s);
+    samples::settleAt(*listener.stage.session, clock->now());
+    for (const Heard& heard : listener.heard)
+        EXPECT_FALSE(heard.alarm.kind == core::alarm::Kind::Due && heard.alarm.task == first.task
+                     && heard.alarm.asks == first.asks);
+}
+
+TEST(Sounding, TellsOnlyWhatStandsAfterTheMachineSlept)
+{
+    const auto clock = std::make_shared<HandClock>(noon(), false);
+    Listener listener{clock};
+    listener.heard.clear();
+
+    clock->forward(30min);
+    samples::settleAt(*listener.stage.session, clock->now());
+
+    EXPECT_FALSE(listener.heard.empty()) << "what is due must be heard at once";
+    for (const Heard& heard : listener.heard)
+        EXPECT_EQ(heard.moment, clock->now());
+    EXPECT_LE(listener.heard.size(), listener.stage.session->alarms().size());
+}
+
+TEST(Sounding, SoundsAgainAtOnceWhenAKilledRunIsTakenUp)
+{
+    const auto clock = std::make_shared<HandClock>(noon(), false);
+    Listener first{clock};
+    clock->forward(45s);
+    samples::settleAt(*first.stage.session, clock->now());
+
+    Stage second{clock, first.stage.kept};
+    std::vector<Alarm> heard;
+    QObject::connect(second.session.get(), &Session::alarmSounded, second.session.get(),
+                     [&](const Alarm& alarm) { heard.push_back(alarm); });
+    second.session->resume(*first.stage.session->current());
+
+    EXPECT_EQ(second.session->alarms(), first.stage.session->alarms());
+    EXPECT_EQ(heard, second.session->alarms());
+}
+
+TEST(Sounding, LetsASlotAnswerWhatItHears)
+{
+    const auto clock = std::make_shared<HandClock>(noon());
+    Stage stage{clock};
+    int answers = 0;
+    QObject::connect(stage.session.get(), &Session::settled, stage.session.get(), [&] {
+        const auto& prompts = stage.session->state().prompts;
+        if (!prompts.empty() && prompts.front().due <= stage.session->state().now
+            && !prompts.front().waitsFor) {
+            ++answers;
+            const auto due = prompts.front().due;
+            ASSERT_FALSE(stage.session->answer(answerTo(prompts.front())).has_value());
+            EXPECT_EQ(stage.session->facts().back().happened, due)
+                << "an answer in a slot is for the moment told";
+        }
+    });
+    stage.session->begin({twoZones()}, Preference::AsAsked);
+
+    clock->forward(std::chrono::hours{3});
+    for (int tries = 0; tries < 1000 && !stage.session->state().finished; ++tries)
+        samples::settleAt(*stage.session, std::min(clock->now(), stage.session->state().now + 60s));
+
+    EXPECT_TRUE(stage.session->state().finished);
+    EXPECT_GT(answers, 8);
+}
+
+}  // namespace
+}  // namespace app::session

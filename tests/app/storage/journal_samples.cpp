@@ -1,0 +1,65 @@
+#include "tests/app/storage/journal_samples.h"
+
+#include <fstream>
+#include <iterator>
+
+namespace app::storage::samples {
+
+using core::run::FactKind;
+using core::run::Verdict;
+using core::stagger::TaskKind;
+using session::Fact;
+using session::FactNumber;
+
+session::Instant moment(int second)
+{
+    return session::Instant{std::chrono::sys_days{std::chrono::year{2026} / 3 / 14}
+                            + std::chrono::seconds{second}};
+}
+
+session::NewRun newRun()
+{
+    session::NewRun run;
+    run.services = {R"({"basinbell": 1, "head": {"name": "Ottoline Fairweather"}})", R"({"second": true})"};
+    run.preference = core::stagger::Preference::StartLate;
+    run.began = moment(0);
+    run.simulated = true;
+    return run;
+}
+
+std::vector<Fact> someFacts(int count)
+{
+    constexpr FactKind kinds[] = {FactKind::Started, FactKind::Finished, FactKind::Looked,
+                                  FactKind::Dropped, FactKind::Undone,   FactKind::Moved};
+    constexpr Verdict verdicts[] = {Verdict::Leave, Verdict::Again, Verdict::RinseNow};
+    std::vector<Fact> facts;
+    for (int place = 0; place < count; ++place) {
+        Fact fact;
+        fact.number = FactNumber{place + 1};
+        fact.kind = kinds[place % 6];
+        fact.task = {static_cast<std::size_t>(place % 2), static_cast<std::size_t>(place % 3),
+                     static_cast<TaskKind>(place % 8), static_cast<std::size_t>(place % 5),
+                     static_cast<std::size_t>(place % 7)};
+        if (fact.kind == FactKind::Undone || fact.kind == FactKind::Moved)
+            fact.about = FactNumber{place};
+        fact.happened = moment(60 * place);
+        fact.recorded = moment(60 * place + 7);
+        fact.verdict = verdicts[place % 3];
+        fact.again = core::measure::Seconds{place % 4 * 60};
+        facts.push_back(fact);
+    }
+    return facts;
+}
+
+std::string bytesOf(const std::filesystem::path& file)
+{
+    std::ifstream in{file, std::ios::binary};
+    return {std::istreambuf_iterator<char>{in}, {}};
+}
+
+void writeBytes(const std::filesystem::path& file, const std::string& bytes)
+{
+    std::ofstream{file, std::ios::binary | std::ios::trunc} << bytes;
+}
+
+}  // namespace app::storage::samples

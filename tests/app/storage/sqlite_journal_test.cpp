@@ -1,0 +1,189 @@
+#include "app/storage/sqlite_journal.h"
+
+#include "app/storage/database.h"
+#include "tests/app/storage/journal_samples.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <unistd.h>
+
+namespace app::storage {
+namespace {
+
+using core::run::FactKind;
+using samples::moment;
+using samples::newRun;
+using samples::someFacts;
+using session::Fact;
+using session::FactNumber;
+using session::JournalError;
+using session::RunId;
+using testing::HasSubstr;
+
+std::unique_ptr<SqliteJournal> opened(const samples::Folder& folder)
+{
+    auto journal = SqliteJournal::open(folder.path());
+    EXPECT_TRUE(journal.has_value()) << journal.error().what;
+    return journal ? std::move(*journal) : nullptr;
+}
+
+Fact ending(int second)
+{
+    Fact fact;
+    fact.kind = FactKind::Ended;
+    fact.happened = moment(second);
+    fact.recorded = moment(second);
+    return fact;
+}
+
+/// Whether any file of the folder holds `text`.
+bool standsAnywhere(const samples::Folder& folder, const std::string& text)
+{
+    for (const auto& file : std::filesystem::directory_iterator{folder.path()})
+        if (samples::bytesOf(file.path()).find(text) != std::string::npos)
+            return true;
+    return false;
+}
+
+TEST(SqliteJournal, GivesBackEveryFactAsItWasAfterItIsOpenedAgain)
+{
+    const samples::Folder folder;
+    const auto facts = someFacts(50);
+    const RunId run = opened(folder)->begin(newRun()).value();
+    opened(folder)->append(run, facts).value();
+
+    EXPECT_EQ(opened(folder)->facts(run).value(), facts);
+    EXPECT_EQ(opened(folder)->run(run).value(), (session::StoredRun{run, newRun(), {}}));
+}
+
+TEST(SqliteJournal, NumbersTheFactsOfEachRunFromOne)
+{
+    const samples::Folder folder;
+    const auto journal = opened(folder);
+    const RunId first = journal->begin(newRun()).value();
+    const RunId second = journal->begin(newRun()).value();
+    const auto facts = someFacts(3);
+
+    EXPECT_EQ(journal->append(first, facts).value(),
+              (std::vector{FactNumber{1}, FactNumber{2}, FactNumber{3}}));
+    EXPECT_EQ(journal->append(second, facts).value().front(), FactNumber{1});
+    EXPECT_EQ(journal->append(first, facts).value().back(), FactNumber{6});
+    EXPECT_EQ(journal->facts(second).value(), facts);
+}
+
+TEST(SqliteJournal, ListsWhatHasNotEndedTheLatestFirst)
+{
+    const samples::Folder folder;
+    const auto journal = opened(folder);
+    auto early = newRun();
+    auto late = newRun();
+    late.began = moment(3600);
+    const RunId over = journal->begin(newRun()).value();
+    const RunId second = journal->begin(late).value();
+    const RunId first = journal->begin(early).value();
+    journal->append(over, std::vector{ending(90)}).value();
+
+    const auto open = journal->unfinished().value();
+
+    ASSERT_EQ(open.size(), 2u);
+    EXPECT_EQ(open[0].id, second);
+    EXPECT_EQ(open[1].id, first);
+    EXPECT_EQ(journal->run(over).value().ended, moment(90));
+}
+
+TEST(SqliteJournal, RefusesARunThatItDoesNotKnow)
+{
+    const samples::Folder folder;
+    const auto journal = opened(folder);
+
+    EXPECT_EQ(journal->append(RunId{7}, someFacts(1)).error().kind, JournalError::Kind::NotThere);
+    EXPECT_EQ(journal->run(RunId{7}).error().kind, JournalError::Kind::NotThere);
+}
+
+TEST(SqliteJournal, AppendsAllFactsOfAnAnswerOrNone)
+{
+    const samples::Folder folder;
+    const auto journal = opened(folder);
+    const RunId run = journal->begin(newRun()).value();
+    {
+        auto other = Database::open(folder.journal());
+        ASSERT_TRUE((*other)
+                        ->run("CREATE TRIGGER refuse BEFORE INSERT ON fact WHEN NEW.number = 3 "
+                              "BEGIN SELECT RAISE(ABORT, 'refused'); END")
+                        .has_value());
+    }
+
+    EXPECT_FALSE(journal->append(run, someFacts(3)).has_value());
+
+    EXPECT_TRUE(journal->facts(run).value().empty());
+    EXPECT_EQ(journal->append(run, someFacts(2)).value().size(), 2u)
+        << "a failed answer must not block the next";
+}
+
+TEST(SqliteJournal, HoldsNoNameOnceTheServicesOfARunAreErased)
+{
+    const samples::Folder folder;
+    const RunId run = opened(folder)->begin(newRun()).value();
+    ASSERT_TRUE(standsAnywhere(folder, "Ottoline"));
+    const auto journal = opened(folder);
+    journal->append(run, someFacts(4)).value();
+
+    EXPECT_FALSE(journal->eraseServices(run).has_value()) << "a run that goes on still needs its service";
+    journal->append(run, std::vector{ending(600)}).value();
+    ASSERT_TRUE(journal->eraseServices(run).has_value());
+
+    EXPECT_FALSE(standsAnywhere(folder, "Ottoline"));
+    EXPECT_EQ(journal->facts(run).value().size(), 5u);
+    EXPECT_TRUE(journal->run(run).value().run.services.empty());
+}
+
+TEST(SqliteJournal, FlushesEveryCommit)
+{
+    // https://www.sqlite.org/pragma.html#pragma_synchronous: in WAL mode only FULL (2) or more is durable.
+    const samples::Folder folder;
+    const auto journal = opened(folder);
+    auto other = Database::open(folder.journal());
+    EXPECT_EQ((*other)->ask("PRAGMA journal_mode").value(), "wal");
+    EXPECT_EQ(journal->flushing().value(), "2");
+}
+
+TEST(SqliteJournal, RefusesALayoutOfANewerProgram)
+{
+    const samples::Folder folder;
+    opened(folder).reset();
+    ASSERT_TRUE((*Database::open(folder.journal()))->run("PRAGMA user_version = 99").has_value());
+
+    const auto journal = SqliteJournal::open(folder.path());
+
+    ASSERT_FALSE(journal.has_value());
+    EXPECT_EQ(journal.error().kind, JournalError::Kind::TooNew);
+    EXPECT_THAT(journal.error().what, HasSubstr("newer Basinbell (layout 99"));
+}
+
+TEST(SqliteJournal, RefusesADatabaseOfAnotherProgram)
+{
+    const samples::Folder folder;
+    ASSERT_TRUE((*Database::open(folder.journal()))
+                    ->run("CREATE TABLE other (a); PRAGMA user_version = 1")
+                    .has_value());
+
+    EXPECT_EQ(SqliteJournal::open(folder.path()).error().kind, JournalError::Kind::Damaged);
+}
+
+TEST(SqliteJournal, IsForOneProgramAtATime)
+{
+    const samples::Folder folder;
+    auto first = opened(folder);
+
+    const auto second = SqliteJournal::open(folder.path());
+
+    ASSERT_FALSE(second.has_value());
+    EXPECT_EQ(second.error().kind, JournalError::Kind::InUse);
+    EXPECT_THAT(second.error().what, HasSubstr("process " + std::to_string(getpid())));
+    first.reset();
+    EXPECT_TRUE(SqliteJournal::open(folder.path()).has_value());
+}
+
+}  // namespace
+}  // namespace app::storage
