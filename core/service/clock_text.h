@@ -18,7 +18,7 @@ std::string offsetText(measure::LocalTime local, measure::Instant instant);
 std::string momentText(measure::Instant instant, const measure::TimeZones& zones, const std::string& zone);
 
 struct DayAndTime {
-    std::string day;  ///< "2026-10-25"
+    std::string day;   ///< "2026-10-25"
     std::string time;  ///< "01:30", with seconds only where there are some.
 };
 

@@ -17,7 +17,10 @@ constexpr const char* lengthHelp =
     "a length is a number of minutes such as 12 or 2.5, or \"2:20\" for 2 min 20 s";
 constexpr const char* tooLong = " is more than 1440 (24 h), the longest that is accepted";
 
-std::string twoDigits(std::int64_t value) { return (value < 10 ? "0" : "") + std::to_string(value); }
+std::string twoDigits(std::int64_t value)
+{
+    return (value < 10 ? "0" : "") + std::to_string(value);
+}
 
 /// Hundredths as a decimal without zeros at its end.
 std::string hundredthsText(std::int64_t hundredths)
@@ -75,7 +78,10 @@ json::Value minutesValue(Seconds length)
     return isDecimal(length) ? json::number(minutesText(length)) : json::text(minutesText(length));
 }
 
-json::Value harmValue(HarmRate harm) { return json::number(hundredthsText(harm.hundredths)); }
+json::Value harmValue(HarmRate harm)
+{
+    return json::number(hundredthsText(harm.hundredths));
+}
 
 tl::expected<Seconds, std::string> readMinutes(const json::Value& value)
 {

@@ -9,7 +9,7 @@ namespace core::service {
 /// One thing that is wrong with a service, and how to mend it.
 struct Problem {
     std::string place;  ///< Such as "coats[0].zones[2].develop.most"; empty for the file as a whole.
-    std::string what;  ///< What is wrong and how to mend it, in plain words.
+    std::string what;   ///< What is wrong and how to mend it, in plain words.
 
     friend bool operator==(const Problem&, const Problem&) = default;
 };

@@ -18,9 +18,15 @@ using reading::Fields;
 
 constexpr std::int64_t version = 1;
 
-std::vector<Problem> only(Problem problem) { return {std::move(problem)}; }
+std::vector<Problem> only(Problem problem)
+{
+    return {std::move(problem)};
+}
 
-Problem tooLarge() { return {"", "the file is larger than 4 MB; this is no service file"}; }
+Problem tooLarge()
+{
+    return {"", "the file is larger than 4 MB; this is no service file"};
+}
 
 /// A newer file is not guessed at: then this is the one problem.
 std::optional<Problem> newerVersion(const Value& root)

@@ -23,7 +23,7 @@ namespace core::service {
 /// What a service file leaves to the place where it is read.
 struct ReadContext {
     const measure::TimeZones& zones;
-    std::string localZone;  ///< Used where the file names no zone.
+    std::string localZone;          ///< Used where the file names no zone.
     std::chrono::local_days today;  ///< The day of "14:30" where the file names no date.
 };
 

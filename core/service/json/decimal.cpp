@@ -7,7 +7,7 @@ namespace core::service::json {
 namespace {
 
 constexpr int mostExponent = 1'000'000;  // past every number that fits into a file
-constexpr int mostMagnitude = 12;  // digits before the point
+constexpr int mostMagnitude = 12;        // digits before the point
 
 /// sign * digits * 10^exponent, the digits without zeros at either end.
 struct Decimal {

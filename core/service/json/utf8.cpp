@@ -8,7 +8,10 @@ namespace {
 
 using Byte = unsigned char;
 
-bool isContinuation(Byte byte) { return (byte & 0xC0U) == 0x80U; }
+bool isContinuation(Byte byte)
+{
+    return (byte & 0xC0U) == 0x80U;
+}
 
 struct Lead {
     std::size_t length;  ///< 0: no character starts with this byte.

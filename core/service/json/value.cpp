@@ -30,11 +30,20 @@ void Value::add(std::string key, Value value)
     items.push_back(std::move(value));
 }
 
-void Value::add(Value value) { items.push_back(std::move(value)); }
+void Value::add(Value value)
+{
+    items.push_back(std::move(value));
+}
 
-Value object() { return ofKind(Kind::Object); }
+Value object()
+{
+    return ofKind(Kind::Object);
+}
 
-Value list() { return ofKind(Kind::List); }
+Value list()
+{
+    return ofKind(Kind::List);
+}
 
 Value text(std::string words)
 {
@@ -57,7 +66,10 @@ Value boolean(bool truth)
     return value;
 }
 
-std::string quoted(std::string_view words) { return '"' + clipped(words, mostQuoted) + '"'; }
+std::string quoted(std::string_view words)
+{
+    return '"' + clipped(words, mostQuoted) + '"';
+}
 
 std::string described(const Value& value)
 {

@@ -14,8 +14,8 @@ enum class Kind { Null, Boolean, Number, Text, List, Object };
 struct Value {
     Kind kind = Kind::Null;
     bool boolean = false;
-    std::string text;  ///< The text, or the digits of a number.
-    std::vector<Value> items;  ///< What a list or an object holds.
+    std::string text;               ///< The text, or the digits of a number.
+    std::vector<Value> items;       ///< What a list or an object holds.
     std::vector<std::string> keys;  ///< Of an object: `keys[i]` names `items[i]`.
 
     /// The value under `key`, or nothing.

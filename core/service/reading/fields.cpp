@@ -48,7 +48,10 @@ std::optional<Seconds> Fields::length(std::string_view key)
     return readLength(*value, placeOf(key), m_findings).value_or(Seconds{0});
 }
 
-Seconds Fields::length(std::string_view key, Seconds otherwise) { return length(key).value_or(otherwise); }
+Seconds Fields::length(std::string_view key, Seconds otherwise)
+{
+    return length(key).value_or(otherwise);
+}
 
 Seconds Fields::requiredLength(std::string_view key, std::string_view help)
 {

@@ -16,7 +16,7 @@ std::optional<std::chrono::local_days> readDay(std::string_view text);
 /// What turns the clock times of a file into moments.
 struct Clock {
     const measure::TimeZones& zones;
-    std::string zone;  ///< Known to `zones`, or empty: then every clock time is a stand-in.
+    std::string zone;             ///< Known to `zones`, or empty: then every clock time is a stand-in.
     std::chrono::local_days day;  ///< Of "14:30".
 };
 

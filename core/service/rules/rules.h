@@ -13,9 +13,9 @@ inline constexpr std::size_t mostZones = 200;  ///< In the whole service.
 inline constexpr std::size_t mostBowls = 200;  ///< In a coat, like its rinse groups.
 inline constexpr std::size_t mostHands = 20;
 inline constexpr std::size_t mostBasins = 20;
-inline constexpr std::size_t mostAway = 100;  ///< For one pair of hands.
+inline constexpr std::size_t mostAway = 100;     ///< For one pair of hands.
 inline constexpr std::size_t mostLateJobs = 20;  ///< For one zone.
-inline constexpr std::size_t mostLooks = 100;  ///< For one zone.
+inline constexpr std::size_t mostLooks = 100;    ///< For one zone.
 inline constexpr std::size_t longestName = 100;  ///< Characters.
 inline constexpr std::size_t longestNote = 1000;
 
