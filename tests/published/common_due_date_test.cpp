@@ -75,9 +75,9 @@ TEST_P(CommonDueDate, PlanReachesThePublishedValue)
 }
 
 INSTANTIATE_TEST_SUITE_P(BiskupFeldmann, CommonDueDate, testing::ValuesIn(allCases()),
-                         [](const testing::TestParamInfo<Case>& info) {
-                             return "Instance" + std::to_string(info.param.instance + 1) + "Due0"
-                                 + std::to_string(info.param.tenths);
+                         [](const testing::TestParamInfo<Case>& drawn) {
+                             return "Instance" + std::to_string(drawn.param.instance + 1) + "Due0"
+                                 + std::to_string(drawn.param.tenths);
                          });
 
 }  // namespace

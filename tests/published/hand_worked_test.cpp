@@ -204,7 +204,7 @@ TEST(HandWorked, ABowlLastsForTheApplicationAndFiveMinutes)
     service.coats[0].zones.push_back(
         makeZone("Fringe", minutes{10}, {minutes{70}, minutes{70}, minutes{85}}));
     service.coats[0].zones[0].after.push_back({.zone = 1, .longestGap = {}});
-    EXPECT_THAT(refusal(readyInTime(service)), testing::HasSubstr("Crown"));
+    EXPECT_THAT(refusal(readyInTime(service)), testing::HasSubstr("Bowl 1"));
     service.coats[0].bowls.push_back(
         {.name = "Bowl 2", .mix = minutes{3}, .potLife = minutes{45}, .note = {}});
     service.coats[0].zones[1].bowl = 1;

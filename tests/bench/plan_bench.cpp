@@ -1,0 +1,85 @@
+#include "tests/bench/bench_service.h"
+#include "tests/oracle/gecode_model.h"
+
+#include <benchmark/benchmark.h>
+
+// How long a plan takes, beside Gecode on the same coats in the same run. Arguments: zones, pairs of hands.
+//
+// Gecode is given whole minutes to choose from where the planner takes seconds, which is in Gecode's favour,
+// and gives up after a number of failures: then `open` is 1 and its time is what it took to get there.
+
+namespace bench {
+namespace {
+
+using core::stagger::Question;
+
+/// The least power of two of conflicts with which the planner proves its answer: its face tells no more.
+double conflictsNeeded(const Question& question)
+{
+    std::uint64_t conflicts = 1;
+    const auto isProved = [&] {
+        const auto plan = core::stagger::plan(question, {.conflicts = conflicts, .stop = {}});
+        return plan ? (*plan)->proved : !plan.error().stopped;
+    };
+    while (conflicts < 2'000'000 && !isProved())
+        conflicts *= 2;
+    return static_cast<double>(conflicts);
+}
+
+Question asked(Family family, const benchmark::State& state)
+{
+    return coat(family, static_cast<std::size_t>(state.range(0)), static_cast<std::size_t>(state.range(1)));
+}
+
+void planWithBasinbell(benchmark::State& state, Family family)
+{
+    const Question question = asked(family, state);
+    bool fits = false;
+    for (auto _ : state) {
+        const auto plan = core::stagger::plan(question);
+        fits = plan.has_value();
+        benchmark::DoNotOptimize(fits);
+    }
+    state.counters["fits"] = fits ? 1 : 0;
+    state.counters["conflicts"] = conflictsNeeded(question);
+}
+
+void planWithGecode(benchmark::State& state, Family family)
+{
+    const Question question = asked(family, state);
+    oracle::GecodeAnswer answer;
+    for (auto _ : state)
+        answer =
+            oracle::planWithGecode(question, {.mostFailures = 50'000, .grid = core::measure::Seconds{60}});
+    state.counters["fits"] = answer.plan ? 1 : 0;
+    state.counters["open"] = answer.kind == oracle::GecodeAnswer::Kind::Open ? 1 : 0;
+    state.counters["failures"] = static_cast<double>(answer.failures);
+}
+
+void upToTwelve(benchmark::internal::Benchmark* bench, std::int64_t hands)
+{
+    for (std::int64_t zones = 2; zones <= 12; zones += 2)
+        bench->Args({zones, hands});
+    bench->Unit(benchmark::kMillisecond);
+}
+
+void onePair(benchmark::internal::Benchmark* bench)
+{
+    upToTwelve(bench, 1);
+}
+
+void oneAndTwoPairs(benchmark::internal::Benchmark* bench)
+{
+    upToTwelve(bench, 1);
+    upToTwelve(bench, 2);
+}
+
+BENCHMARK_CAPTURE(planWithBasinbell, looks, Family::Looks)->Apply(onePair);
+BENCHMARK_CAPTURE(planWithGecode, looks, Family::Looks)->Apply(onePair)->Iterations(1);
+BENCHMARK_CAPTURE(planWithBasinbell, mixing, Family::Mixing)->Apply(oneAndTwoPairs);
+BENCHMARK_CAPTURE(planWithGecode, mixing, Family::Mixing)->Apply(oneAndTwoPairs)->Iterations(1);
+
+}  // namespace
+}  // namespace bench
+
+BENCHMARK_MAIN();

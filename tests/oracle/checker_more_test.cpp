@@ -1,0 +1,227 @@
+#include "tests/oracle/checker.h"
+
+#include "tests/oracle/plan_from_starts.h"
+#include "tests/oracle/service_maker.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+// What the service of checker_test.cpp has not: two coats, two basins, looks made together, and facts. All
+// times are minutes from the opening.
+
+namespace oracle {
+namespace {
+
+using core::service::Service;
+using core::service::Zone;
+using core::stagger::PlanData;
+using core::stagger::Question;
+using core::stagger::TaskId;
+using core::stagger::TaskKind;
+using core::stagger::TaskState;
+using std::chrono::minutes;
+using testing::Contains;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::StartsWith;
+
+Instant at(int minute)
+{
+    return opening + minutes{minute};
+}
+
+TaskId id(TaskKind kind, std::size_t coat, std::size_t item, std::size_t part = 0)
+{
+    return {.service = 0, .coat = coat, .kind = kind, .item = item, .part = part};
+}
+
+std::vector<std::string> judge(const Question& question, const Starts& starts)
+{
+    const auto plan = planFromStarts(question, starts);
+    if (!plan)
+        return {"there are not enough hands"};
+    return violations(question, *plan);
+}
+
+/// One zone twice over, 5 to 10 between the coats. Neither is dried or looked at.
+Question twoCoats()
+{
+    Service made =
+        makeService({makeZone("All", minutes{10}, {minutes{20}, minutes{20}, minutes{25}})}, minutes{5});
+    made.coats.push_back(made.coats.front());
+    made.coats[1].bowls[0].mix = minutes{2};
+    made.coats[0].gapLeast = minutes{5};
+    made.coats[0].gapMost = minutes{10};
+    made.notBefore = opening;
+    return ask(made);
+}
+
+/// The first coat is over at 35 (applied until 10, water at 30).
+Starts secondCoatAt(int mixed, int applied)
+{
+    return {{id(TaskKind::Apply, 0, 0), at(0)},
+            {id(TaskKind::Rinse, 0, 0), at(30)},
+            {id(TaskKind::Mix, 1, 0), at(mixed)},
+            {id(TaskKind::Apply, 1, 0), at(applied)},
+            {id(TaskKind::Rinse, 1, 0), at(applied + 30)}};
+}
+
+TEST(Checker, KeepsCoatsApart)
+{
+    EXPECT_THAT(judge(twoCoats(), secondCoatAt(38, 40)), IsEmpty());
+    EXPECT_THAT(judge(twoCoats(), secondCoatAt(37, 39)), Contains(HasSubstr("too short a gap")));
+    EXPECT_THAT(judge(twoCoats(), secondCoatAt(44, 46)), Contains(HasSubstr("too long a gap")));
+    // Even mixing waits for the coat before: what is mixed depends on what it did.
+    EXPECT_THAT(judge(twoCoats(), secondCoatAt(34, 40)), Contains(StartsWith("rule 8: Mix")));
+}
+
+TEST(Checker, CountsTheGapFromTheEndOfDrying)
+{
+    Question question = twoCoats();
+    question.services[0].coats[0].dryUnattended = minutes{3};
+    Starts starts = secondCoatAt(41, 43);
+    starts[id(TaskKind::Dry, 0, 0)] = at(35);  // Dry at 38, without hands.
+    EXPECT_THAT(judge(question, starts), IsEmpty());
+    starts[id(TaskKind::Dry, 0, 0)] = at(36);
+    EXPECT_THAT(judge(question, starts), Contains(HasSubstr("too short a gap")));
+}
+
+/// Two pieces in rinse groups of their own, both looked at once, two pairs of hands.
+Question twoPieces(bool comeApart)
+{
+    std::vector<Zone> zones;
+    for (const char* name : {"Left", "Right"}) {
+        zones.push_back(makeZone(name, minutes{10}, {minutes{20}, minutes{20}, minutes{40}}));
+        zones.back().looks = core::service::Looks{.first = minutes{10},
+                                                  .every = {},
+                                                  .length = minutes{2},
+                                                  .tolerance = minutes{1},
+                                                  .until = minutes{20}};
+    }
+    Service made = makeService(zones, minutes{5});
+    made.coats[0].zones[1].group = 1;
+    made.coats[0].groups.push_back(made.coats[0].groups.front());
+    made.coats[0].groups.back().name = "Others";
+    made.head.piecesComeApart = comeApart;
+    made.crew.hands.push_back({.name = "Hands 2", .away = {}, .kinds = {}});
+    made.crew.basins = 2;
+    made.notBefore = opening;
+    return ask(made);
+}
+
+Starts atOnce()
+{
+    return {{id(TaskKind::Apply, 0, 0), at(0)},    {id(TaskKind::Apply, 0, 1), at(0)},
+            {id(TaskKind::Look, 0, 0, 0), at(20)}, {id(TaskKind::Look, 0, 1, 0), at(21)},
+            {id(TaskKind::Rinse, 0, 0), at(30)},   {id(TaskKind::Rinse, 0, 1), at(30)}};
+}
+
+TEST(Checker, LetsOnlyPiecesThatComeApartBeAtTwoBasins)
+{
+    EXPECT_THAT(judge(twoPieces(true), atOnce()), IsEmpty());
+    EXPECT_THAT(judge(twoPieces(false), atOnce()), Contains(StartsWith("rule 7: Rinse Others")));
+}
+
+TEST(Checker, CountsBasins)
+{
+    Question question = twoPieces(true);
+    PlanData plan = *planFromStarts(question, atOnce());
+    EXPECT_EQ(plan.tasks.back().basin, 1U);
+    question.services[0].crew.basins = 1;
+    EXPECT_THAT(violations(question, plan), Contains(HasSubstr("has no basin")));
+    plan.tasks.back().basin = 0;
+    EXPECT_THAT(violations(question, plan), Contains(HasSubstr("are at one basin at once")));
+}
+
+TEST(Checker, LetsLooksOnOneHeadBeMadeTogether)
+{
+    const PlanData plan = *planFromStarts(twoPieces(true), atOnce());
+    for (const auto& task : plan.tasks)
+        if (task.id.kind == TaskKind::Look) {
+            EXPECT_EQ(task.hands, 0U);
+        }
+}
+
+/// The left piece has been applied for 9 and the right is being applied since 5; it is 12 now.
+Question live()
+{
+    Question question = twoPieces(true);
+    question.now = at(12);
+    question.progress.tasks = {
+        {.id = id(TaskKind::Apply, 0, 0), .start = at(0), .end = at(9), .plannedEnd = {}},
+        {.id = id(TaskKind::Apply, 0, 1), .start = at(5), .end = {}, .plannedEnd = at(15)}};
+    return question;
+}
+
+PlanData livePlan(int water)
+{
+    Starts starts{{id(TaskKind::Apply, 0, 0), at(0)},     {id(TaskKind::Apply, 0, 1), at(5)},
+                  {id(TaskKind::Look, 0, 0, 0), at(19)},  {id(TaskKind::Look, 0, 1, 0), at(25)},
+                  {id(TaskKind::Rinse, 0, 0), at(water)}, {id(TaskKind::Rinse, 0, 1), at(36)}};
+    const Question question = live();
+    PlanData plan = *planFromStarts(question, starts);
+    for (auto& task : plan.tasks) {
+        if (task.id == id(TaskKind::Apply, 0, 0)) {
+            task.state = TaskState::Done;
+            task.end = at(9);
+            task.hands.reset();
+        }
+        if (task.id == id(TaskKind::Apply, 0, 1))
+            task.state = TaskState::Running;
+    }
+    plan.zones[0].applicationEnd = plan.zones[0].clockStart = at(9);
+    plan.worth.deviation.hundredthSeconds = (water - 29 + 36 - 35) * 6000;
+    plan.provedBound = plan.worth;
+    return plan;
+}
+
+// The left piece was over 1 early, which the service does not allow for, and started before now.
+TEST(Checker, ExemptsFacts)
+{
+    EXPECT_THAT(violations(live(), livePlan(30)), IsEmpty());
+}
+
+TEST(Checker, BindsWhatIsStillOpen)
+{
+    EXPECT_THAT(violations(live(), livePlan(28)), Contains(StartsWith("rule 2: Left, develops less")));
+    EXPECT_THAT(violations(live(), livePlan(50)), Contains(StartsWith("rule 2: Left, develops longer")));
+    PlanData other = livePlan(30);
+    other.tasks.front().start = at(1);
+    EXPECT_THAT(violations(live(), other), Contains(StartsWith("facts")));
+}
+
+TEST(Checker, LetsALimitBeBrokenOnlyWhereThePlanSaysSo)
+{
+    Question question = live();
+    question.mayBreakLimits = true;
+    PlanData plan = livePlan(50);
+    EXPECT_THAT(violations(question, plan), Contains(StartsWith("rule 2: Left, develops longer")));
+    plan.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
+                           .what = "Left: 41 min development",
+                           .by = minutes{1},
+                           .already = false});
+    EXPECT_THAT(violations(question, plan), IsEmpty());
+}
+
+TEST(Checker, KnowsHowLongWhatRunsWillTake)
+{
+    Question question = live();
+    question.services[0].coats[0].zones[1].apply = {minutes{8}, minutes{10}, minutes{14}};
+    question.now = at(17);  // 12 gone of what usually takes 10: it is taken to end now.
+    EXPECT_THAT(violations(question, livePlan(30)), Contains(HasSubstr("does not end then")));
+}
+
+TEST(Checker, LeavesOutWhatWasDropped)
+{
+    Question question = live();
+    question.progress.dropped.push_back(id(TaskKind::Look, 0, 0, 0));
+    EXPECT_THAT(violations(question, livePlan(30)), Contains(HasSubstr("was dropped")));
+    PlanData plan = livePlan(30);
+    std::erase_if(plan.tasks, [](const auto& task) { return task.id == id(TaskKind::Look, 0, 0, 0); });
+    EXPECT_THAT(violations(question, plan), IsEmpty());
+}
+
+}  // namespace
+}  // namespace oracle
