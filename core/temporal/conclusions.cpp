@@ -133,12 +133,17 @@ bool Searcher::rankedWorse()
     return true;
 }
 
+/// Keeps the better of the two: below an equally good best, a node goes on as
+/// long as points may yet be present, though these times leave them out.
 void Searcher::record(const std::vector<Time>& times)
 {
-    m_outcome.best = Answer{times, m_price};
-    m_bestRanks.clear();
+    std::vector<Time> ranks;
     for (const Ranked& ranked : m_problem.ranking)
-        m_bestRanks.push_back(rankOf(ranked, times));
+        ranks.push_back(rankOf(ranked, times));
+    if (m_outcome.best && m_price == m_outcome.best->price && ranks >= m_bestRanks)
+        return;
+    m_outcome.best = Answer{times, m_price};
+    m_bestRanks = std::move(ranks);
 }
 
 /// A point of the ranking that these times leave out but others below this node

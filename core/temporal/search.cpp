@@ -101,14 +101,17 @@ std::optional<Literal> Searcher::choose() const
     return best;
 }
 
-/// True if the times break clauses that were not written down yet.
-bool Searcher::askLazily()
+/// Whether the times break clauses that were not written down yet, or those contradict what is decided.
+Searcher::Asked Searcher::askLazily()
 {
     if (!m_problem.lazyClauses)
-        return false;
+        return Asked::Fine;
     const std::vector<Clause> found = m_problem.lazyClauses(*m_times);
-    return !found.empty()
-        && (std::ranges::all_of(found, [this](const Clause& clause) { return addGiven(clause); }) || true);
+    if (found.empty())
+        return Asked::Fine;
+    return std::ranges::all_of(found, [this](const Clause& clause) { return addGiven(clause); })
+        ? Asked::Broken
+        : Asked::Conflict;
 }
 
 /// Learns from `m_conflict`. False if no decision is to blame: the search is over.
@@ -156,13 +159,13 @@ Outcome Searcher::run()
             open(*literal);
             continue;
         }
-        if (askLazily()) {
-            if (!m_conflict.empty() && !resolve()) {
-                m_outcome.complete = true;
-                break;
-            }
-            continue;
+        const Asked asked = askLazily();
+        if (asked == Asked::Conflict && !resolve()) {
+            m_outcome.complete = true;
+            break;
         }
+        if (asked != Asked::Fine)
+            continue;
         record(*m_times);
         if (const std::optional<Literal> literal = unsettledPresence())
             open(*literal);

@@ -25,6 +25,7 @@ public:
 
 private:
     enum class Step { Conflict, GoOn };
+    enum class Asked { Fine, Broken, Conflict };
 
     bool begin();
     bool addGiven(const Clause& clause);
@@ -37,7 +38,7 @@ private:
     [[nodiscard]] Price levelToBlame() const;
     void record(const std::vector<Time>& times);
     std::optional<Literal> unsettledPresence();
-    bool askLazily();
+    Asked askLazily();
     std::optional<Literal> choose() const;
     bool resolve();
     void open(Literal literal);
