@@ -31,7 +31,7 @@ bool MainWindow::passSoundCheck()
     SoundCheck check{m_theme, m_sound, this};
     check.exec();
     m_soundChecked = check.verdict() == SoundCheck::Verdict::Heard;
-    return check.verdict() != SoundCheck::Verdict::NotHeard;
+    return check.verdict() != SoundCheck::Verdict::Cancelled;
 }
 
 void MainWindow::checkSound()

@@ -66,6 +66,10 @@ void MainWindow::buildPages()
         if (m_pages->currentWidget() == m_lanes)
             setWindowTitle(tr("%1 – Basinbell").arg(step));
     });
+    connect(m_lanes, &LanesPage::serviceShown, this, [this](const QString& name) {
+        if (m_pages->currentWidget() == m_lanes)
+            m_fileName->setText(name);
+    });
     connect(m_lanes, &LanesPage::endRequested, this, &MainWindow::askToEnd);
     connect(m_lanes, &LanesPage::cautionsRequested, this, &MainWindow::showCautions);
     connect(m_lanes, &LanesPage::soundCheckRequested, this, &MainWindow::checkSound);
@@ -175,8 +179,9 @@ void MainWindow::followDocument()
 {
     const QString file =
         m_document.path().isEmpty() ? tr("not saved anywhere yet") : QFileInfo{m_document.path()}.fileName();
-    m_fileName->setText(m_document.isChanged() ? tr("%1, changed").arg(file) : file);
     const bool lanes = m_pages->currentWidget() == m_lanes;
+    if (!lanes)
+        m_fileName->setText(m_document.isChanged() ? tr("%1, changed").arg(file) : file);
     if (!lanes)
         setWindowTitle(tr("%1 – Basinbell").arg(QString::fromStdString(m_document.service().name)));
     QUndoStack& stack = m_document.undoStack();

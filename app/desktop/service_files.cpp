@@ -17,8 +17,8 @@ struct Text {
 std::chrono::local_days today()
 {
     const QDate date = QDate::currentDate();
-    return std::chrono::local_days{std::chrono::year{date.year()} / date.month()
-                                   / static_cast<unsigned>(date.day())};
+    return std::chrono::local_days{
+        std::chrono::year_month_day{std::chrono::year{date.year()} / date.month() / date.day()}};
 }
 
 QString inWords(const std::vector<core::service::Problem>& problems)

@@ -46,26 +46,35 @@ void SoundCheck::build()
                                  tr("until it is answered"), QStringLiteral("playWater")));
     layout->addWidget(patternRow(Kind::LimitPassed, Subject::Water, tr("A limit is passed  (5)"),
                                  tr("the loudest"), QStringLiteral("playLimit")));
-    auto* row = new QHBoxLayout;
-    auto* heard = new QPushButton{tr("I hear them  (Enter)")};
-    heard->setObjectName(QStringLiteral("heard"));
+    layout->addWidget(makeAnswers());
+    connect(this, &QDialog::rejected, &m_sound, &Sound::silence);
+}
+
+QWidget* SoundCheck::makeAnswers()
+{
+    auto* answers = new QWidget;
+    auto* row = new QHBoxLayout{answers};
+    row->setContentsMargins(0, metrics::gap, 0, 0);
+    const auto add = [&](const QString& text, const QString& name, const QKeySequence& keys) {
+        auto* button = new QPushButton{text};
+        button->setObjectName(name);
+        button->setShortcut(keys);
+        button->setAutoDefault(false);
+        row->addWidget(button);
+        return button;
+    };
+    auto* later = add(tr("Not now  (Esc)"), QStringLiteral("soundLater"), {});
+    auto* over = add(tr("Without sound: I watch the screen  (W)"), QStringLiteral("passOver"), {Qt::Key_W});
+    auto* notHeard = add(tr("I hear nothing  (N)"), QStringLiteral("notHeard"), {Qt::Key_N});
+    auto* heard = add(tr("I hear them  (Enter)"), QStringLiteral("heard"), {});
     heard->setProperty("role", QStringLiteral("main"));
     heard->setDefault(true);
-    auto* notHeard = new QPushButton{tr("I hear nothing  (N)")};
-    notHeard->setObjectName(QStringLiteral("notHeard"));
-    notHeard->setShortcut(QKeySequence{Qt::Key_N});
-    auto* over = new QPushButton{tr("Pass it over: I watch the screen  (Esc)")};
-    over->setObjectName(QStringLiteral("passOver"));
-    row->addWidget(over);
-    row->addStretch(1);
-    row->addWidget(notHeard);
-    row->addWidget(heard);
-    layout->addLayout(row);
-    connect(heard, &QPushButton::clicked, this, [this] { end(Verdict::Heard); });
-    connect(notHeard, &QPushButton::clicked, this, [this] { end(Verdict::NotHeard); });
-    connect(over, &QPushButton::clicked, this, [this] { end(Verdict::PassedOver); });
-    connect(this, &QDialog::rejected, &m_sound, &Sound::silence);
     heard->setFocus();
+    connect(later, &QPushButton::clicked, this, &QDialog::reject);
+    connect(over, &QPushButton::clicked, this, [this] { end(Verdict::PassedOver); });
+    connect(notHeard, &QPushButton::clicked, this, &SoundCheck::advise);
+    connect(heard, &QPushButton::clicked, this, [this] { end(Verdict::Heard); });
+    return answers;
 }
 
 QWidget* SoundCheck::patternRow(Kind kind, Subject subject, const QString& name, const QString& what,
@@ -94,6 +103,13 @@ void SoundCheck::follow()
         m_sound.isWorking()
             ? tr("Press each one. Only your ear can tell: the volume and the cable are out of sight here.")
             : tr("No sound can be made. %1").arg(m_sound.problem()));
+}
+
+void SoundCheck::advise()
+{
+    m_health->setText(
+        tr("Turn up the sound of this machine, look whether a loudspeaker or its cable is out, and press "
+           "again. If nothing helps, go on without sound: every alarm then fills the screen."));
 }
 
 void SoundCheck::end(Verdict verdict)

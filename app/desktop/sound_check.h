@@ -16,7 +16,7 @@ class SoundCheck : public QDialog {
     Q_OBJECT
 
 public:
-    enum class Verdict { Heard, NotHeard, PassedOver };
+    enum class Verdict { Heard, PassedOver, Cancelled };
 
     SoundCheck(const Theme& theme, Sound& sound, QWidget* parent);
 
@@ -26,13 +26,15 @@ private:
     void build();
     QWidget* patternRow(core::alarm::Kind kind, core::alarm::Subject subject, const QString& name,
                         const QString& what, const QString& object);
+    QWidget* makeAnswers();
     void follow();
+    void advise();
     void end(Verdict verdict);
 
     const Theme& m_theme;
     Sound& m_sound;
     QLabel* m_health;
-    Verdict m_verdict = Verdict::PassedOver;
+    Verdict m_verdict = Verdict::Cancelled;
 };
 
 }  // namespace app::desktop

@@ -42,6 +42,7 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     end->setObjectName(QStringLiteral("endRun"));
     row->addWidget(cautions);
     row->addWidget(end);
+    m_others = {m_undo, cautions, end};
     const auto icons = [this, &theme, cautions] {
         m_undo->setIcon(theme.icon(QStringLiteral("undo")));
         m_earlier->setIcon(theme.icon(QStringLiteral("clock")));
@@ -70,8 +71,8 @@ void Corrections::showLast(const QString& last)
 
 void Corrections::openEarlier(bool open)
 {
-    // The row is full: while minutes are asked for, the words on the left make room.
-    m_last->setVisible(!open);
+    for (QWidget* other : m_others)
+        other->setVisible(!open);
     for (QPushButton* button : m_minutes)
         button->setVisible(open);
     if (open)

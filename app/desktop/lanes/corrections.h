@@ -34,6 +34,7 @@ private:
     QLabel* m_last;
     QPushButton* m_undo;
     QPushButton* m_earlier;
+    std::vector<QWidget*> m_others;  ///< Make room while minutes are asked for.
     std::vector<QPushButton*> m_minutes;
 };
 

@@ -17,7 +17,7 @@ using view::CountsTo;
 using view::Urgency;
 
 constexpr int leastWidth = 318;  ///< Four digits and a colon, and the edges.
-constexpr int leastHeight = 208;
+constexpr int leastHeight = 184;
 constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
 
@@ -137,7 +137,7 @@ void LaneCard::paintBadge(QPainter& painter, double right, double top) const
 void LaneCard::paintFull(QPainter& painter)
 {
     const Colours& colours = m_theme.colours();
-    const QRectF inside = QRectF{rect()}.adjusted(16, 12, -16, -12);
+    const QRectF inside = QRectF{rect()}.adjusted(16, 10, -16, -8);
     paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
     painter.setFont(Theme::font(metrics::textLarge, true));
     painter.setPen(colours.ink);
@@ -147,7 +147,7 @@ void LaneCard::paintFull(QPainter& painter)
                      Qt::AlignLeft | Qt::AlignVCenter, title);
     paintBadge(painter, inside.right(), inside.top());
 
-    const QRectF digits{inside.left() - 12, inside.top() + 26, inside.width() + 24, inside.height() - 98};
+    const QRectF digits{inside.left() - 12, inside.top() + 24, inside.width() + 24, inside.height() - 84};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setFont(Theme::font(counts ? metrics::textDigits : metrics::textStep, !counts));
     painter.setPen(digitColour());
@@ -156,13 +156,13 @@ void LaneCard::paintFull(QPainter& painter)
 
     painter.setFont(Theme::font(metrics::text));
     painter.setPen(colours.ink);
-    const QRectF line{inside.left(), inside.bottom() - 66, inside.width(), 22};
+    const QRectF line{inside.left(), inside.bottom() - 60, inside.width(), 22};
     const QString left =
         counts ? words::countsTo(m_lane) : tr("%1 min").arg(words::minutes(m_lane.development));
     painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, left);
     painter.setFont(Theme::font(metrics::text, true));
     painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, lookText());
-    paintWindow(painter, {inside.left(), inside.bottom() - 38, inside.width(), 14});
+    paintWindow(painter, {inside.left(), inside.bottom() - 34, inside.width(), 14});
 }
 
 /// Development against its window: a ribbon that fills, with least, target and most marked and named.

@@ -10,7 +10,6 @@
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
 
-#include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -34,7 +33,6 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_warning{new Notice{theme, QStringLiteral("warning"), QStringLiteral("warning")}}
     , m_resumed{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
     , m_changes{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
-    , m_title{new QLabel}
     , m_now{new NowPanel{theme}}
     , m_alert{new AlertPanel{theme}}
     , m_lanes{new LanesGrid{theme, false}}
@@ -55,16 +53,12 @@ void LanesPage::build()
     m_resumed->setObjectName(QStringLiteral("resumed"));
     m_changes->setObjectName(QStringLiteral("changes"));
     m_strands->setObjectName(QStringLiteral("liveStrands"));
-    m_title->setObjectName(QStringLiteral("lanesTitle"));
-    m_title->setProperty("role", QStringLiteral("quiet"));
-    m_title->setTextFormat(Qt::PlainText);
 
     auto* body = new QVBoxLayout;
     body->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
     body->setSpacing(metrics::gapSmall);
     for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_changes})
         body->addWidget(notice);
-    body->addWidget(m_title);
     body->addWidget(m_alert, 3);
     body->addWidget(m_now);
     body->addWidget(m_lanes, 2);
@@ -114,7 +108,7 @@ void LanesPage::refresh()
                      .arg(lanes.coat + 1)
                      .arg(lanes.coats)
                      .arg(QString::fromStdString(lanes.coatName));
-    m_title->setText(title);
+    Q_EMIT serviceShown(title);
     m_now->showNow(now, m_clock);
     Q_EMIT stepShown(words::title(now));
     m_lanes->showLanes(lanes, m_clock);

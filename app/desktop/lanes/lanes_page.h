@@ -3,11 +3,11 @@
 #include "app/desktop/look/strand_widget.h"
 #include "app/desktop/sound.h"
 #include "app/session/session.h"
+#include "app/view/alarm_view.h"
+#include "app/view/now_view.h"
 
 #include <QTimer>
 #include <QWidget>
-
-class QLabel;
 
 namespace app::desktop {
 
@@ -40,6 +40,8 @@ public:
 Q_SIGNALS:
     /// What there is to do, short: for the window's title, which is seen when the window is not.
     void stepShown(const QString& step);
+    /// Which service it is, and which of its coats.
+    void serviceShown(const QString& name);
     void endRequested();
     void cautionsRequested();
     void soundCheckRequested();
@@ -69,7 +71,6 @@ private:
     Notice* m_warning;
     Notice* m_resumed;
     Notice* m_changes;
-    QLabel* m_title;
     NowPanel* m_now;
     AlertPanel* m_alert;
     LanesGrid* m_lanes;

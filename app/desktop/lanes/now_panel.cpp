@@ -118,12 +118,22 @@ void NowPanel::showNow(const view::NowView& now, const WallClock& clock)
         m_pinned.reset();
     if (shown == m_now && !m_sentence->text().isEmpty())
         return;
+    const auto promptOf = [](const view::NowView& view) {
+        return view.main ? std::optional{std::pair{view.main->prompt.asks, view.main->prompt.task}}
+                         : std::nullopt;
+    };
+    const bool another = promptOf(shown) != promptOf(m_now);
     m_now = std::move(shown);
+    const QWidget* keyboard = window()->focusWidget();
+    const bool mine = keyboard == nullptr || isAncestorOf(keyboard);
     if (m_now.main)
         showMain(*m_now.main);
     else
         showNothing(m_now);
     showNext(m_now.next);
+    // What had the keyboard may be hidden now, and the keyboard must not end up on a button nobody meant.
+    if (another && mine && isVisible())
+        takeFocus();
 }
 
 void NowPanel::showMain(const StepView& step)

@@ -5,6 +5,7 @@
 #include "app/desktop/setup/cell_delegate.h"
 
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
@@ -51,7 +52,9 @@ void PartPanel::makeTable()
     m_view->setModel(&m_table);
     m_view->setObjectName(objectNameOf(m_table.part()));
     m_view->setAccessibleName(m_table.headerData(0, Qt::Horizontal, Qt::DisplayRole).toString());
-    m_view->setEditTriggers(QAbstractItemView::AllEditTriggers);
+    m_view->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::SelectedClicked
+                            | QAbstractItemView::AnyKeyPressed);
+    m_view->installEventFilter(this);
     m_view->setSelectionMode(QAbstractItemView::SingleSelection);
     m_view->setTabKeyNavigation(true);
     m_view->verticalHeader()->setDefaultSectionSize(32);
@@ -112,6 +115,20 @@ bool PartPanel::goTo(const std::string& place)
     m_view->scrollTo(cell);
     m_view->setFocus();
     return true;
+}
+
+/// Enter opens the cell, as it ends typing in it.
+bool PartPanel::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::KeyPress) {
+        const auto* press = static_cast<QKeyEvent*>(event);
+        const bool opens = press->key() == Qt::Key_Return || press->key() == Qt::Key_Enter;
+        if (opens && press->modifiers() == Qt::NoModifier && m_view->currentIndex().isValid()) {
+            m_view->edit(m_view->currentIndex());
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 QString PartPanel::rowName(int row) const

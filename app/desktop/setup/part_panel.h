@@ -27,6 +27,9 @@ public:
 
     [[nodiscard]] QTableView* table() const { return m_view; }
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void makeTable();
     void makeButtons(const Theme& theme);

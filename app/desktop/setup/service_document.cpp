@@ -40,6 +40,7 @@ ServiceDocument::ServiceDocument(QObject* parent)
     : QObject{parent}
 {
     connect(&m_undo, &QUndoStack::cleanChanged, this, &ServiceDocument::stateChanged);
+    connect(&m_undo, &QUndoStack::indexChanged, this, &ServiceDocument::stateChanged);
 }
 
 void ServiceDocument::replace(Service service, QString path)

@@ -183,7 +183,7 @@ TEST_F(Window, ShowsEveryDueAlarmLargeWhenNoneCanBeHeard)
 TEST_F(Window, DoesNotStartAgainstTheSoundCheck)
 {
     ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
-    rig.pressInDialog("soundCheck", "notHeard");
+    rig.pressInDialog("soundCheck", "soundLater");
     rig.window->start();
 
     EXPECT_FALSE(rig.session->current());

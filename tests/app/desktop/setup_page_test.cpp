@@ -13,9 +13,9 @@ using namespace app::desktop;
 
 namespace {
 
-class SetupPage : public testing::Test {
+class SetUp : public testing::Test {
 protected:
-    SetupPage() { rig.window->document().replace(rig::Rig::service(), {}); }
+    SetUp() { rig.window->document().replace(rig::Rig::service(), {}); }
 
     StrandWidget* strands() const { return rig.find<StrandWidget>("strands"); }
     bool isPlanned() const { return !strands()->isStale() && !strands()->picture().strands.empty(); }
@@ -33,7 +33,7 @@ protected:
     rig::Rig rig;
 };
 
-TEST_F(SetupPage, ShowsTheStaggerOfWhatWasOpened)
+TEST_F(SetUp, ShowsTheStaggerOfWhatWasOpened)
 {
     ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
 
@@ -48,7 +48,7 @@ TEST_F(SetupPage, ShowsTheStaggerOfWhatWasOpened)
     EXPECT_TRUE(start()->isEnabled());
 }
 
-TEST_F(SetupPage, NeverShowsThePlanOfWhatWas)
+TEST_F(SetUp, NeverShowsThePlanOfWhatWas)
 {
     ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
     type(0, targetColumn, "22");
@@ -59,7 +59,7 @@ TEST_F(SetupPage, NeverShowsThePlanOfWhatWas)
     EXPECT_EQ(strands()->picture().strands[0].development(), std::chrono::minutes{22});
 }
 
-TEST_F(SetupPage, SaysWhatIsWrongAndGoesThere)
+TEST_F(SetUp, SaysWhatIsWrongAndGoesThere)
 {
     type(0, mostColumn, "12");
 
@@ -76,7 +76,7 @@ TEST_F(SetupPage, SaysWhatIsWrongAndGoesThere)
     EXPECT_FALSE(rig.find<QLabel>("zonesWrong")->text().isEmpty());
 }
 
-TEST_F(SetupPage, PlansAgainOnceItIsPutRight)
+TEST_F(SetUp, PlansAgainOnceItIsPutRight)
 {
     type(0, mostColumn, "12");
     rig.window->document().undoStack().undo();
@@ -85,7 +85,7 @@ TEST_F(SetupPage, PlansAgainOnceItIsPutRight)
     EXPECT_FALSE(rig.find<QListWidget>("problems")->isVisible());
 }
 
-TEST_F(SetupPage, SaysWhyNothingFits)
+TEST_F(SetUp, SaysWhyNothingFits)
 {
     rig.window->document().edit(QStringLiteral("a promise"), [](auto& service) {
         service.readyBy = rig::morning + std::chrono::minutes{10};
@@ -97,7 +97,7 @@ TEST_F(SetupPage, SaysWhyNothingFits)
     EXPECT_FALSE(start()->isEnabled());
 }
 
-TEST_F(SetupPage, AddsAZoneAndTakesItBack)
+TEST_F(SetUp, AddsAZoneAndTakesItBack)
 {
     rig.find<QPushButton>("zonesAdd")->click();
     EXPECT_EQ(rig.find<QTableView>("zones")->model()->rowCount(), 3);

@@ -1,0 +1,190 @@
+#include "app/session/time_zones.h"
+#include "app/storage/sqlite_journal.h"
+#include "core/run/remember.h"
+#include "core/service/service_file.h"
+#include "tests/app/sound/capture/private_sound.h"
+#include "tests/end_to_end/desktop/expected_alarms.h"
+#include "tests/end_to_end/desktop/screen.h"
+
+#include <QTemporaryDir>
+
+#include <algorithm>
+#include <numeric>
+
+#include <gtest/gtest.h>
+
+// The real program on a screen of its own, worked by real key events, its alarms recorded from a sound
+// device.
+
+namespace {
+
+using capture::Clock;
+using capture::Heard;
+using desk::Expected;
+
+/// At this speed a minute is two seconds, and an alarm that is not answered repeats after two thirds of one.
+constexpr double speed = 30;
+const QString speedText = QStringLiteral("30");
+
+struct Press {
+    Clock::time_point at;
+    QString title;
+};
+
+struct Kept {
+    core::run::Setup setup;
+    std::vector<core::run::Fact> facts;
+};
+
+class Desktop : public testing::Test {
+protected:
+    void SetUp() override
+    {
+        ASSERT_TRUE(sound.startServer() && sound.addDevice());
+        ASSERT_TRUE(screen.isUp());
+    }
+
+    QStringList arguments() const
+    {
+        return {QStringLiteral("--demo"), QStringLiteral("--speed"), speedText, QStringLiteral("--data"),
+                folder.path()};
+    }
+
+    /// From the program's start to running lanes: start, and say that the sound check was heard.
+    void startLanes()
+    {
+        ASSERT_TRUE(screen.start(arguments()));
+        ASSERT_FALSE(screen.waitForTitle({QStringLiteral("Three zones")}, 30000).isEmpty());
+        for (int tries = 0; tries < 20; ++tries) {
+            screen.press(QStringLiteral("ctrl+Return"));
+            capture::waitFor(std::chrono::milliseconds{400});
+            screen.press(QStringLiteral("Return"));
+            if (!screen.waitForTitle({QStringLiteral("Now: "), QStringLiteral("Next: ")}, 600).isEmpty())
+                return;
+        }
+        FAIL() << "The lanes did not start; the window says: " << screen.title().toStdString();
+    }
+
+    /// Answers whatever is due a moment after it is, until all is done.
+    std::vector<Press> answerAll()
+    {
+        std::vector<Press> presses;
+        const auto most = Clock::now() + std::chrono::minutes{8};
+        while (Clock::now() < most) {
+            const QString title =
+                screen.waitForTitle({QStringLiteral("Now: "), QStringLiteral("All done")}, 120000);
+            if (!title.startsWith(QLatin1String{"Now: "}))
+                break;
+            capture::waitFor(std::chrono::milliseconds{250});
+            const bool look = title.startsWith(QLatin1String{"Now: Look at"});
+            presses.push_back({Clock::now(), title});
+            screen.press(look ? QStringLiteral("1") : QStringLiteral("Return"));
+            capture::waitFor(std::chrono::milliseconds{60});
+        }
+        return presses;
+    }
+
+    /// What the program left in its journal.
+    Kept kept() const
+    {
+        auto journal = app::storage::SqliteJournal::open(folder.path().toStdString());
+        if (!journal)
+            throw std::runtime_error{journal.error().what};
+        const app::session::RunId run{1};
+        const auto stored = (*journal)->run(run);
+        const auto facts = (*journal)->facts(run);
+        const app::session::QtTimeZones zones;
+        const auto service =
+            core::service::readService(std::string_view{stored->run.services.front()}, {zones, "UTC", {}});
+        Kept kept;
+        kept.setup.services = {service.value()};
+        kept.setup.began = stored->run.began;
+        kept.setup.planner = core::run::remembering(core::stagger::plan);
+        kept.facts = facts.value();
+        return kept;
+    }
+
+    QTemporaryDir folder;
+    capture::PrivateSound sound;
+    desk::Screen screen;
+};
+
+/// When the run began, in seconds of the recording: the middle one of what every press says. A press and the
+/// fact it leads to are less than a tenth of a second apart; which press led to which fact is told by their
+/// order.
+double beginningOf(const Kept& kept, const std::vector<Press>& presses, const capture::Recording& recording)
+{
+    std::vector<double> offsets;
+    std::size_t press = 0;
+    for (const core::run::Fact& fact : kept.facts) {
+        if (press == presses.size())
+            break;
+        const auto inRun = static_cast<double>((fact.recorded - kept.setup.began).count()) / speed;
+        offsets.push_back(recording.at(presses[press++].at) - inRun);
+    }
+    std::ranges::sort(offsets);
+    return offsets[offsets.size() / 2];
+}
+
+std::string named(const Expected& expected, double at)
+{
+    return "kind " + std::to_string(static_cast<int>(expected.kind)) + " subject "
+        + std::to_string(static_cast<int>(expected.subject)) + " at " + std::to_string(at) + " s";
+}
+
+TEST_F(Desktop, SoundsEveryAlarmOfTheDemoAtItsTime)
+{
+    capture::Recording recording;
+    ASSERT_TRUE(recording.begun());
+    startLanes();
+    const std::vector<Press> presses = answerAll();
+    EXPECT_TRUE(screen.title().startsWith(QLatin1String{"All done"})) << screen.title().toStdString();
+    capture::waitFor(std::chrono::milliseconds{1500});
+    screen.press(QStringLiteral("ctrl+q"));
+    EXPECT_EQ(screen.waitForEnd(), 0);
+
+    const Kept kept = this->kept();
+    ASSERT_EQ(kept.facts.size(), presses.size());  // Every press became one fact.
+    const double began = beginningOf(kept, presses, recording);
+    const auto expected = desk::alarmsOf(kept.setup, kept.facts, kept.facts.back().recorded);
+    const std::vector<Heard> heard = recording.end();
+    ASSERT_GE(expected.size(), kept.facts.size());
+
+    constexpr double tolerance = 0.3;
+    for (const Expected& alarm : expected) {
+        const double at = began + static_cast<double>((alarm.at - kept.setup.began).count()) / speed;
+        EXPECT_TRUE(std::ranges::any_of(heard, [&](const Heard& found) {
+            return found.kind == alarm.kind && found.subject == alarm.subject
+                && std::abs(found.at - at) < tolerance;
+        })) << named(alarm, at);
+    }
+    // And nothing that is not an alarm of this run, but for the sound that a press of the sound check might
+    // make.
+    for (const Heard& found : heard) {
+        EXPECT_TRUE(std::ranges::any_of(
+            expected,
+            [&](const Expected& alarm) {
+                const double at = began + static_cast<double>((alarm.at - kept.setup.began).count()) / speed;
+                return found.kind == alarm.kind && found.subject == alarm.subject
+                    && std::abs(found.at - at) < tolerance;
+            }))
+            << "heard unasked: kind " << static_cast<int>(found.kind) << " at " << found.at << " s";
+    }
+}
+
+TEST_F(Desktop, StandsWhereItStoodAfterItWasKilled)
+{
+    startLanes();
+    ASSERT_FALSE(screen.waitForTitle({QStringLiteral("Now: Mix Root")}, 20000).isEmpty());
+    screen.press(QStringLiteral("Return"));
+    ASSERT_FALSE(screen.waitForTitle({QStringLiteral("Mixing Root")}, 20000).isEmpty());
+    screen.kill();
+
+    ASSERT_TRUE(
+        screen.start({QStringLiteral("--speed"), speedText, QStringLiteral("--data"), folder.path()}));
+    const QString title =
+        screen.waitForTitle({QStringLiteral("Mixing Root"), QStringLiteral("Now: Mixing Root")}, 30000);
+    EXPECT_FALSE(title.isEmpty()) << "The window says: " << screen.title().toStdString();
+}
+
+}  // namespace

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/alarm/alarm.h"
+
+#include <vector>
+
+namespace desk {
+
+struct Expected {
+    core::measure::Instant at;
+    core::alarm::Kind kind = core::alarm::Kind::GetReady;
+    core::alarm::Subject subject = core::alarm::Subject::Task;
+};
+
+/// Every alarm that a run with these facts sounds, from its beginning until `end`,
+/// by asking the core second by second: no word of the program that ran is trusted.
+std::vector<Expected> alarmsOf(const core::run::Setup& setup, const std::vector<core::run::Fact>& facts,
+                               core::measure::Instant end);
+
+}  // namespace desk
