@@ -158,9 +158,10 @@ Worth PlanBuilder::worthOf() const
     for (std::size_t service = 0; service < m_draft.startsLate.size(); ++service) {
         std::optional<Time> edge;
         const bool late = m_draft.startsLate[service];
-        for (const Busy& busy : m_draft.busy) {
-            if (late && busy.id.service == service)
-                edge = std::min(edge.value_or(time(busy.start)), time(busy.start));
+        for (const PlannedTask& task : m_data.tasks) {
+            const auto start = static_cast<Time>((task.start - m_draft.zero).count());
+            if (late && task.id.service == service)
+                edge = std::min(edge.value_or(start), start);
         }
         for (const auto& [of, tail] : m_draft.tails) {
             if (!late && of == service)
