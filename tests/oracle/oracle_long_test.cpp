@@ -2,7 +2,10 @@
 
 #include <gtest/gtest.h>
 
-// What oracle_test.cpp does, on 5,000 other random services of up to five zones.
+#include <array>
+
+// What oracle_test.cpp does, on 5,000 other random services: in turn of up to two, four, four, five and six
+// zones in a coat.
 
 namespace oracle {
 namespace {
@@ -14,7 +17,8 @@ class LongOracle : public testing::TestWithParam<std::uint64_t> { };
 TEST_P(LongOracle, PlannerAndGecodeAgree)
 {
     const std::uint64_t before = 10'000 + GetParam() * inBlock;
-    const Opinions opinions = expectSameOpinions(before + 1, before + inBlock, 5);
+    const std::size_t mostZones = std::array<std::size_t, 5>{2, 4, 4, 5, 6}.at(GetParam() % 5);
+    const Opinions opinions = expectSameOpinions(before + 1, before + inBlock, mostZones);
     EXPECT_GT(opinions.planned, 20);
     EXPECT_GT(opinions.refused, 10);
     EXPECT_LT(opinions.open, 15);

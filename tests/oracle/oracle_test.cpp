@@ -10,9 +10,9 @@ namespace {
 
 constexpr std::uint64_t inBlock = 30;
 
-class Oracle : public testing::TestWithParam<std::uint64_t> { };
+class OracleBlock : public testing::TestWithParam<std::uint64_t> { };
 
-TEST_P(Oracle, PlannerAndGecodeAgree)
+TEST_P(OracleBlock, PlannerAndGecodeAgree)
 {
     const Opinions opinions = expectSameOpinions(GetParam() * inBlock + 1, (GetParam() + 1) * inBlock, 4);
     EXPECT_GT(opinions.planned, 5);
@@ -20,7 +20,15 @@ TEST_P(Oracle, PlannerAndGecodeAgree)
     EXPECT_LT(opinions.open, 4);
 }
 
-INSTANTIATE_TEST_SUITE_P(Blocks, Oracle, testing::Range<std::uint64_t>(0, 10));
+TEST(Oracle, PlannerAndGecodeAgreeOnEveryStartOfSmallServices)
+{
+    const Opinions opinions = expectSameOpinions(1001, 1100, 2);
+    EXPECT_GT(opinions.planned, 50);
+    EXPECT_GT(opinions.refused, 10);
+    EXPECT_EQ(opinions.open, 0);
+}
+
+INSTANTIATE_TEST_SUITE_P(Blocks, OracleBlock, testing::Range<std::uint64_t>(0, 10));
 
 }  // namespace
 }  // namespace oracle

@@ -20,7 +20,7 @@ struct Opinions {
 Opinions expectSameOpinion(const core::stagger::Question& question);
 
 /// The same for the questions of seeds `first` to `last`: most of them in seconds, every fifth in half
-/// minutes and without looks.
+/// minutes and without looks. Every start is compared where no coat has more than two zones.
 Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, std::size_t mostZones);
 
 }  // namespace oracle
