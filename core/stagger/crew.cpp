@@ -51,7 +51,7 @@ bool CrewAt::isMadeWhile(std::size_t look, std::size_t apply) const
 /// Whether one pair of hands cannot do both at these times.
 bool CrewAt::clash(std::size_t a, std::size_t b) const
 {
-    if (a == b || bothFixed(a, b) || !overlap(a, b))
+    if (a == b || bothHappened(a, b) || !overlap(a, b))
         return false;
     if (sameHead(a, b) && isLook(a) && isLook(b))
         return false;
@@ -60,9 +60,13 @@ bool CrewAt::clash(std::size_t a, std::size_t b) const
 
 bool CrewAt::mayDo(std::size_t place, std::size_t hands) const
 {
-    if (!m_crew.hands[hands].does(workOf(task(place).id.kind)))
-        return false;
-    return task(place).start.isFixed() || !isAwayDuring(place, hands);
+    const service::Work work = workOf(task(place).id.kind);
+    const bool does = m_crew.hands[hands].does(work);
+    if (!happened(place))
+        return does && !isAwayDuring(place, hands);
+    // Somebody is at it, even where nobody is said to do such work.
+    return does
+        || std::ranges::none_of(m_crew.hands, [&](const service::Hands& each) { return each.does(work); });
 }
 
 bool CrewAt::isAwayDuring(std::size_t place, std::size_t hands) const
@@ -105,12 +109,36 @@ bool CrewAt::canTake(std::size_t next, std::size_t hands, const std::vector<std:
     return canBeGlance(place, hands, places, next, given) && !isAwayDuring(place, hands);
 }
 
+/// Whether nothing that `hands` were given so far goes on when the next of `places` starts.
+bool CrewAt::isFree(std::size_t hands, std::size_t next, const std::vector<std::size_t>& places,
+                    const Hands& given) const
+{
+    const Time from = start(places[next]);
+    return std::ranges::none_of(
+        places.begin(), places.begin() + static_cast<std::ptrdiff_t>(next),
+        [&](std::size_t place) { return given[place] == hands && end(place) > from; });
+}
+
+bool CrewAt::hasFreeTwin(std::size_t hands, std::size_t next, const std::vector<std::size_t>& places,
+                         const Hands& given) const
+{
+    for (std::size_t other = 0; other < hands; ++other) {
+        if (m_crew.hands[other].kinds == m_crew.hands[hands].kinds && m_away[other] == m_away[hands]
+            && isFree(other, next, places, given))
+            return true;
+    }
+    return false;
+}
+
 bool CrewAt::giveHandsFrom(std::size_t next, const std::vector<std::size_t>& places, Hands& hands) const
 {
     if (next == places.size())
         return true;
     for (std::size_t candidate = 0; candidate < m_crew.hands.size(); ++candidate) {
-        if (canTake(next, candidate, places, hands) && giveHandsFrom(next + 1, places, hands))
+        // Where one free pair of hands cannot, another like it cannot either.
+        const bool tried =
+            isFree(candidate, next, places, hands) && hasFreeTwin(candidate, next, places, hands);
+        if (!tried && canTake(next, candidate, places, hands) && giveHandsFrom(next + 1, places, hands))
             return true;
     }
     hands[places[next]].reset();

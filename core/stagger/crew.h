@@ -11,6 +11,8 @@ namespace core::stagger {
 struct Span {
     Time start;
     Time end;
+
+    friend bool operator==(const Span&, const Span&) = default;
 };
 
 /// The crew's side of a draft at given times: who can do what, and if nobody
@@ -43,10 +45,9 @@ private:
     {
         return task(place).id.kind == TaskKind::Apply;
     }
-    [[nodiscard]] bool bothFixed(std::size_t a, std::size_t b) const
-    {
-        return task(a).start.isFixed() && task(b).start.isFixed();
-    }
+    /// Facts are exempt from the rules.
+    [[nodiscard]] bool happened(std::size_t place) const { return task(place).state != TaskState::Open; }
+    [[nodiscard]] bool bothHappened(std::size_t a, std::size_t b) const { return happened(a) && happened(b); }
     [[nodiscard]] bool pieces(std::size_t place) const
     {
         return m_draft.question->services[task(place).id.service].head.piecesComeApart;
@@ -58,6 +59,10 @@ private:
 
     /// Assigns `places` (by start, then id); false if nobody can.
     bool giveHands(const std::vector<std::size_t>& places, Hands& hands) const;
+    [[nodiscard]] bool isFree(std::size_t hands, std::size_t next, const std::vector<std::size_t>& places,
+                              const Hands& given) const;
+    [[nodiscard]] bool hasFreeTwin(std::size_t hands, std::size_t next,
+                                   const std::vector<std::size_t>& places, const Hands& given) const;
     bool giveHandsFrom(std::size_t next, const std::vector<std::size_t>& places, Hands& hands) const;
     bool canTake(std::size_t next, std::size_t hands, const std::vector<std::size_t>& places,
                  Hands& given) const;

@@ -9,7 +9,7 @@ using temporal::Clause;
 /// While a head is at a basin nothing but mixing is done for it.
 bool CrewAt::headClash(std::size_t a, std::size_t b) const
 {
-    if (a == b || !sameHead(a, b) || bothFixed(a, b) || pieces(a) || !overlap(a, b))
+    if (a == b || !sameHead(a, b) || bothHappened(a, b) || pieces(a) || !overlap(a, b))
         return false;
     const bool mixes = task(a).id.kind == TaskKind::Mix || task(b).id.kind == TaskKind::Mix;
     return !mixes && (task(a).needsBasin || task(b).needsBasin);
@@ -77,7 +77,7 @@ void CrewAt::brokenByPairs(std::vector<Clause>& clauses) const
 
 void CrewAt::appendAway(std::size_t place, Clause& clause) const
 {
-    if (task(place).start.isFixed())
+    if (happened(place))
         return;
     for (std::size_t hands = 0; hands < m_crew.hands.size(); ++hands) {
         // A look may be a glance within applying, whatever kinds of work these hands do.
@@ -183,8 +183,9 @@ void CrewAt::brokenByBasins(std::vector<Clause>& clauses) const
                 clause.insert(clause.end(), orders.begin(), orders.end());
             }
         }
-        if (!clause.empty())
-            clauses.push_back(std::move(clause));
+        if (clause.empty())
+            continue;  // They all happened; those to come may still be too many.
+        clauses.push_back(std::move(clause));
         return;
     }
 }

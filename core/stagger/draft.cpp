@@ -11,6 +11,9 @@ namespace {
 /// Harm a minute of being late, in hundredths, where facts leave no choice.
 constexpr std::int64_t brokenPromise = 50;
 
+/// The search keeps tables of every pair of points: these take some hundred megabytes.
+constexpr int mostPoints = 4000;
+
 /// More than anything in a service can take, so that no answer is lost by the horizon.
 Seconds longestSpan(const service::Service& service)
 {
@@ -32,6 +35,22 @@ Seconds longestSpan(const service::Service& service)
             window + coat.dryHands + coat.dryUnattended + coat.assess + coat.gapLeast.value_or(Seconds{0});
     }
     return span;
+}
+
+/// How long absences can hold up a service of `span`: as long as they last, and
+/// the time between two of them where it is too short for what has to be done.
+Seconds longestWait(const service::Crew& crew, Seconds span)
+{
+    Seconds wait{0};
+    for (const service::Hands& hands : crew.hands) {
+        for (std::size_t place = 0; place < hands.away.size(); ++place) {
+            const Interval& away = hands.away[place];
+            wait += away.until - away.from;
+            if (place > 0)
+                wait += std::min(span, away.from - hands.away[place - 1].until);
+        }
+    }
+    return wait;
 }
 
 void mention(const Question& question, std::vector<Instant>& instants)
@@ -58,8 +77,9 @@ void mention(const Question& question, std::vector<Instant>& instants)
 
 }  // namespace
 
-Drafter::Drafter(const Question& question, Strictness strictness, std::vector<bool> left)
+Drafter::Drafter(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins)
     : m_question{question}
+    , m_pins{pins}
 {
     m_draft.question = &question;
     m_draft.strictness = strictness;
@@ -98,6 +118,15 @@ Point Drafter::newPoint()
     m_draft.problem.lags.push_back({point, temporal::origin, -m_low});
     m_draft.problem.lags.push_back({temporal::origin, point, m_high});
     return point;
+}
+
+/// Where `id` starts: settled already, or a point of its own.
+Moment Drafter::startOf(const TaskId& id)
+{
+    const auto pin = m_pins.starts.find(id);
+    if (pin != m_pins.starts.end())
+        return {temporal::origin, timeOf(pin->second)};
+    return {newPoint(), 0};
 }
 
 std::size_t Drafter::demand(std::string what, std::optional<TaskId> task, std::int64_t breachRate)
@@ -173,10 +202,7 @@ bool Drafter::setHorizon()
     Seconds span{0};
     for (const service::Service& service : m_question.services)
         span += longestSpan(service);
-    for (const service::Hands& hands : m_question.services.front().crew.hands) {
-        for (const Interval& away : hands.away)
-            span += away.until - away.from;
-    }
+    span += longestWait(m_question.services.front().crew, span);
     if (instants.empty())
         instants.push_back(Instant{});
     const auto [earliest, latest] = std::ranges::minmax(instants);
@@ -298,7 +324,7 @@ void Drafter::writeService(std::size_t index)
     const std::optional<Time> start = earliestStart(service);
     std::vector<Moment> ends;
     std::vector<Moment> sources;
-    for (std::size_t coat = 0; coat < service.coats.size(); ++coat) {
+    for (std::size_t coat = 0; coat < std::min(service.coats.size(), m_pins.coats); ++coat) {
         const CoatDraft drafted = writeCoat(index, coat, ends);
         if (start) {
             for (const Moment& source : drafted.sources)
@@ -339,6 +365,12 @@ Draft Drafter::write()
     registerCrewDemands();
     for (std::size_t index = 0; index < m_question.services.size(); ++index)
         writeService(index);
+    if (m_draft.problem.points > mostPoints) {
+        m_draft.impossible = "This is more than can be planned at once: "
+            + std::to_string(m_draft.problem.points) + " moments, at most " + std::to_string(mostPoints)
+            + ". Plan fewer coats at a time, or fewer looks.";
+        return std::move(m_draft);
+    }
     for (const BreakableLag& breakable : m_draft.breakable) {
         stretchCosts(breakable.earlier, breakable.later, breakable.most,
                      m_draft.scale.breach * m_draft.demands[breakable.demand].breachRate);
@@ -348,9 +380,9 @@ Draft Drafter::write()
     return std::move(m_draft);
 }
 
-Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left)
+Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins)
 {
-    return Drafter{question, strictness, std::move(left)}.write();
+    return Drafter{question, strictness, std::move(left), pins}.write();
 }
 
 }  // namespace core::stagger

@@ -3,6 +3,8 @@
 #include "core/stagger/plan.h"
 #include "core/temporal/problem.h"
 
+#include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -57,6 +59,8 @@ struct DraftedZone {
     Moment clockStart;
     std::optional<Moment> water;  ///< Absent when its rinse was dropped.
     bool rinsedAlone = false;
+    bool begun = false;   ///< Its application has started, as a fact.
+    bool rinsed = false;  ///< Water has reached it, or its rinse has started.
 };
 
 /// A demand of the service that a reason can name, with what it costs to break
@@ -119,8 +123,15 @@ struct Draft {
     }
 };
 
+/// Starts that are settled already, for planning one coat after another.
+struct Pins {
+    std::map<TaskId, Instant> starts;
+    std::size_t coats = SIZE_MAX;  ///< Only that many coats of each service are written down.
+};
+
 /// Writes the question down, without the demands in `left`. `question` must outlive the draft.
-Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left = {});
+Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left = {},
+              const Pins& pins = {});
 
 /// Hands and basins: the clauses that answers must keep and `times` does not.
 std::vector<temporal::Clause> brokenByCrew(const Draft& draft, const std::vector<Time>& times);

@@ -63,6 +63,14 @@ void Drafter::writeGroups(std::size_t service, std::size_t coat, CoatDraft& draf
         writeWater(id, draft);
 }
 
+/// Whether a zone is of that group and has not left it by being rinsed alone.
+bool Drafter::isRinsedIn(const TaskId& rinse, const TaskId& apply) const
+{
+    TaskId alone = apply;
+    alone.kind = TaskKind::RinseAlone;
+    return zoneOf(apply).group == rinse.item && m_question.progress.find(alone) == nullptr;
+}
+
 void Drafter::writeGroup(const TaskId& rinse, CoatDraft& draft)
 {
     const service::RinseGroup& group = coatOf(rinse).groups[rinse.item];
@@ -76,14 +84,12 @@ void Drafter::writeGroup(const TaskId& rinse, CoatDraft& draft)
             addRunning(rinse, *progress, end);
         return;
     }
-    const auto& zones = coatOf(rinse).zones;
     const bool needed = std::ranges::any_of(draft.zonePlaces, [&](const auto& place) {
-        return place && !m_draft.zones[*place].rinsedAlone
-            && zones[m_draft.zones[*place].apply.item].group == rinse.item;
+        return place && isRinsedIn(rinse, m_draft.zones[*place].apply);
     });
     if (!needed || m_question.progress.isDropped(rinse))
         return;
-    const Moment start{newPoint(), 0};
+    const Moment start = startOf(rinse);
     draft.groupStarts[rinse.item] = start;
     draft.rinseEnds.push_back(start + length);
     addOpen(rinse, start, length);
@@ -110,9 +116,9 @@ void Drafter::writeBowl(const TaskId& mix, CoatDraft& draft)
     for (const auto& place : draft.zonePlaces) {
         if (!place || zoneOf(m_draft.zones[*place].apply).bowl != mix.item)
             continue;
-        const bool open = !m_draft.zones[*place].contact.isFixed();
-        comes = comes || open;
-        used = used || !open;
+        const bool begun = m_draft.zones[*place].begun;
+        comes = comes || !begun;
+        used = used || begun;
     }
     const TaskProgress* progress = m_question.progress.find(mix);
     std::optional<Moment> ready;
@@ -122,7 +128,7 @@ void Drafter::writeBowl(const TaskId& mix, CoatDraft& draft)
         if (!progress->end)
             addRunning(mix, *progress, end);
     } else if (bowl.mix > Seconds{0} && comes && !used && !m_question.progress.isDropped(mix)) {
-        const Moment start{newPoint(), 0};
+        const Moment start = startOf(mix);
         ready = start + secondsOf(bowl.mix);
         addOpen(mix, start, secondsOf(bowl.mix));
         draft.sources.push_back(start);
@@ -190,7 +196,7 @@ void Drafter::writeDrying(const TaskId& dry, CoatDraft& draft)
         draft.ends.assign(1, {temporal::origin, end + unattended});
         return;
     }
-    const Moment start{newPoint(), 0};
+    const Moment start = startOf(dry);
     if (m_now)
         keep(start, {temporal::origin, *m_now}, 0);
     for (const Moment& end : draft.rinseEnds)
@@ -212,7 +218,7 @@ void Drafter::writeAssessing(const TaskId& assess, CoatDraft& draft)
         draft.ends.assign(1, {temporal::origin, end});
         return;
     }
-    const Moment start{newPoint(), 0};
+    const Moment start = startOf(assess);
     if (m_now)
         keep(start, {temporal::origin, *m_now}, 0);
     for (const Moment& end : draft.ends)

@@ -49,10 +49,11 @@ void Drafter::writeApplication(const TaskId& apply, CoatDraft& draft)
             end = start + secondsOf(usual);
             addRunning(apply, *progress, end);
         }
+        drafted.begun = true;
         drafted.contact = {temporal::origin, start};
         drafted.applicationEnd = {temporal::origin, end};
     } else {
-        drafted.contact = {newPoint(), 0};
+        drafted.contact = startOf(apply);
         drafted.applicationEnd = drafted.contact + secondsOf(zone.apply.usual);
         addOpen(apply, drafted.contact, secondsOf(zone.apply.usual));
         draft.sources.push_back(drafted.contact);
@@ -81,11 +82,16 @@ void Drafter::writeWater(const TaskId& apply, CoatDraft& draft)
         if (place) {
             m_draft.zones[*place].water = {temporal::origin, start};
             m_draft.zones[*place].rinsedAlone = true;
+            m_draft.zones[*place].rinsed = true;
         }
         return;
     }
     if (!place || !draft.groupStarts[zone.group])
         return;
+    TaskId rinse = apply;
+    rinse.kind = TaskKind::Rinse;
+    rinse.item = zone.group;
+    m_draft.zones[*place].rinsed = m_question.progress.find(rinse) != nullptr;
     const Moment group = *draft.groupStarts[zone.group];
     m_draft.zones[*place].water = group + secondsOf(zone.reach);
     keep(group, m_draft.zones[*place].applicationEnd, 0);
@@ -167,19 +173,23 @@ void Drafter::writeOpenLook(const DraftedZone& drafted, const TaskId& look, Time
         return;
     }
     const bool certain = settled;
-    const Moment start{newPoint(), 0};
+    const Moment start = startOf(look);
     const auto bind = [&](const Moment& earlier, const Moment& later, Time most) {
         if (certain)
             keep(earlier, later, most);
         else
             always({negation(due), lagBetween(earlier, later, most)});
     };
-    if (m_now)
-        keep(start, {temporal::origin, *m_now}, 0);
-    if (m_draft.strictness == Strictness::Break)
+    if (m_draft.strictness == Strictness::Break) {
+        // One that is not due may lie in the past, where it costs nothing.
+        if (m_now)
+            bind(start, {temporal::origin, *m_now}, 0);
         m_draft.breakable.push_back({demand, drafted.clockStart, start, moment + tolerance});
-    else
+    } else {
+        if (m_now)
+            keep(start, {temporal::origin, *m_now}, 0);
         bind(drafted.clockStart, start, moment + tolerance);
+    }
     bind(start, drafted.clockStart, -(moment - tolerance));
     bind(start, drafted.applicationEnd, 0);
     bind(*drafted.water, start, -length);
@@ -205,9 +215,9 @@ void Drafter::writeLateJobs(const DraftedZone& drafted)
             continue;
         }
         // Once water has reached the zone there is nothing left to do it to.
-        if (m_question.progress.isDropped(late) || drafted.water->isFixed() || m_draft.isLeft(demanded))
+        if (m_question.progress.isDropped(late) || drafted.rinsed || m_draft.isLeft(demanded))
             continue;
-        const Moment start{newPoint(), 0};
+        const Moment start = startOf(late);
         if (m_now)
             keep(start, {temporal::origin, *m_now}, 0);
         limit(demanded, *drafted.water, start, -secondsOf(job.before - job.tolerance));
@@ -224,7 +234,7 @@ void Drafter::writeAfter(const DraftedZone& drafted, const CoatDraft& draft)
     const service::Zone& zone = zoneOf(drafted.apply);
     for (const service::After& after : zone.after) {
         const auto place = draft.zonePlaces[after.zone];
-        if (!place || drafted.contact.isFixed())
+        if (!place || drafted.begun)
             continue;
         const Moment before = m_draft.zones[*place].applicationEnd;
         const std::string& beforeName = coatOf(drafted.apply).zones[after.zone].name;

@@ -10,7 +10,7 @@ namespace core::stagger {
 /// Writes a question down as a `Draft`, rule by rule. Private to this folder.
 class Drafter {
 public:
-    Drafter(const Question& question, Strictness strictness, std::vector<bool> left);
+    Drafter(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins);
 
     Draft write();
 
@@ -37,6 +37,7 @@ private:
     CoatDraft writeCoat(std::size_t service, std::size_t coat, const std::vector<Moment>& previousEnds);
     void writeGroups(std::size_t service, std::size_t coat, CoatDraft& draft);
     void writeGroup(const TaskId& rinse, CoatDraft& draft);
+    [[nodiscard]] bool isRinsedIn(const TaskId& rinse, const TaskId& apply) const;
     void writeBowl(const TaskId& mix, CoatDraft& draft);
     void writePotLife(const TaskId& mix, const CoatDraft& draft, const std::optional<Moment>& ready);
     void writeAfterRinse(std::size_t service, std::size_t coat, CoatDraft& draft);
@@ -57,6 +58,7 @@ private:
 
     // Building blocks.
     Point newPoint();
+    Moment startOf(const TaskId& id);
     std::size_t demand(std::string what, std::optional<TaskId> task, std::int64_t breachRate);
     void keep(const Moment& earlier, const Moment& later, Time most);
     void limit(std::size_t demand, const Moment& earlier, const Moment& later, Time most);
@@ -75,6 +77,7 @@ private:
     void addOpen(const TaskId& id, const Moment& start, Time length, std::optional<Lag> due = {});
 
     const Question& m_question;
+    const Pins& m_pins;
     Draft m_draft;
     Time m_low = 0;   ///< Nothing open starts before.
     Time m_high = 0;  ///< Everything is over by then.

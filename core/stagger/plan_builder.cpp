@@ -114,6 +114,24 @@ void PlanBuilder::addZones()
     }
 }
 
+/// The task that a promise is broken by: the last of the service that is over at `tail`.
+TaskId PlanBuilder::endingAt(const Moment& tail) const
+{
+    TaskId last;
+    for (const auto& [service, moment] : m_draft.tails) {
+        if (moment.point == tail.point && moment.offset == tail.offset)
+            last.service = service;
+    }
+    std::optional<Instant> end;
+    for (const PlannedTask& task : m_data.tasks) {
+        if (task.id.service != last.service || task.end > at(tail) || (end && task.end < *end))
+            continue;
+        last = task.id;
+        end = task.end;
+    }
+    return last;
+}
+
 void PlanBuilder::addBroken()
 {
     const auto add = [this](const BreakableLag& limit, bool already) {
@@ -121,7 +139,8 @@ void PlanBuilder::addBroken()
         if (by <= 0)
             return;
         const DraftedDemand& demand = m_draft.demands[limit.demand];
-        m_data.broken.push_back({demand.task.value_or(TaskId{}), demand.what, Seconds{by}, already});
+        const TaskId task = demand.task ? *demand.task : endingAt(limit.later);
+        m_data.broken.push_back({task, demand.what, Seconds{by}, already});
     };
     for (const BreakableLag& limit : m_draft.breakable)
         add(limit, false);

@@ -20,6 +20,7 @@ private:
     void addPast();
     void addZones();
     void addBroken();
+    [[nodiscard]] TaskId endingAt(const Moment& tail) const;
     void addEnds();
     void addWorth(const temporal::Outcome& outcome);
     [[nodiscard]] Worth worthOf() const;

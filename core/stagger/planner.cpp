@@ -1,12 +1,10 @@
 #include "core/stagger/plan.h"
 
+#include "core/stagger/coat_by_coat.h"
 #include "core/stagger/draft.h"
 #include "core/stagger/plan_builder.h"
-#include "core/temporal/search.h"
 
 namespace core::stagger {
-namespace {
-
 temporal::Outcome solve(Draft& draft, const temporal::Limits& limits)
 {
     draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
@@ -15,11 +13,11 @@ temporal::Outcome solve(Draft& draft, const temporal::Limits& limits)
     return temporal::search(draft.problem, limits);
 }
 
-}  // namespace
-
 tl::expected<Plan, NoPlan> plan(const Question& question, const Budget& budget)
 {
     const temporal::Limits limits{.conflicts = budget.conflicts, .stop = budget.stop};
+    if (std::optional<Plan> plan = planCoatByCoat(question, limits))
+        return *std::move(plan);
     for (const Strictness strictness : {Strictness::Keep, Strictness::Break}) {
         Draft draft = draftOf(question, strictness);
         if (draft.impossible)

@@ -1,3 +1,4 @@
+#include "core/stagger/coat_by_coat.h"
 #include "core/stagger/plan_builder.h"
 
 #include <algorithm>
@@ -22,11 +23,7 @@ public:
     Fits fits(const std::vector<bool>& left)
     {
         Draft draft = draftOf(m_question, Strictness::OnlyFits, left);
-        draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
-            return brokenByCrew(draft, times);
-        };
-        const temporal::Outcome outcome =
-            temporal::search(draft.problem, {.conflicts = m_conflicts, .stop = m_budget.stop});
+        const temporal::Outcome outcome = solve(draft, {.conflicts = m_conflicts, .stop = m_budget.stop});
         m_conflicts -= std::min(m_conflicts, outcome.conflicts);
         if (outcome.best)
             return Fits::Yes;

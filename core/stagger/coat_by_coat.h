@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/stagger/draft.h"
+#include "core/temporal/search.h"
+
+#include <optional>
+
+namespace core::stagger {
+
+/// Plans the coats of one head one after another, which takes the sum of the
+/// searches instead of their product. Exact where nothing but their order ties
+/// coats together; nothing where something else does (a helper's absence, a
+/// booked basin, a longest gap, a promise that is not kept this way, several
+/// heads), or where a coat does not fit or the search was stopped. The proof is
+/// in docs/method.md.
+std::optional<Plan> planCoatByCoat(const Question& question, const temporal::Limits& limits);
+
+/// The search of a draft, crew included.
+temporal::Outcome solve(Draft& draft, const temporal::Limits& limits);
+
+}  // namespace core::stagger
