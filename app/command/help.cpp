@@ -50,8 +50,8 @@ stops, the run can be taken up again where it stood.
 
   --resume              take up the latest run that was not ended, of FILE if one is given; if there is none and a FILE
                         is given, begin it
-  --speed N             play at it: N seconds pass in one, from shortly before the first task. Such a run is kept apart
-                        from the time of day
+  --speed N             play at it: N seconds pass in one, from the next full minute or, if there is time, from three
+                        minutes before the first task. Such a run does not go by the time of day
   --from TIME           play at it from TIME on, as in plan
   --preference WHAT     as in plan
   --answer-all          answer every question at its time, as planned

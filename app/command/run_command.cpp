@@ -28,7 +28,8 @@ using session::Session;
 
 namespace {
 
-/// A run that is played begins that long before its first task, so that its first notice is heard.
+/// A run that is played and need not begin at once begins that long before its first task, so that its first
+/// notice is heard.
 constexpr Seconds leadIn{180};
 
 /// One run of the command, from its options to its end.
@@ -112,7 +113,7 @@ std::optional<int> Run::chooseClock()
     question.now = wall;
     const bool played = m_options.speed || !m_options.from.isEmpty();
     if (played)
-        question.now = std::chrono::ceil<std::chrono::minutes>(wall) + leadIn;
+        question.now = std::chrono::ceil<std::chrono::minutes>(wall);
     if (!m_options.from.isEmpty()) {
         const auto from = readMoment(m_options.from, m_service->timeZone, *m_zones, wall);
         if (!from)
@@ -126,7 +127,8 @@ std::optional<int> Run::chooseClock()
     }
     if (!played)
         return std::nullopt;
-    const Instant begin = m_options.from.isEmpty() ? (*plan)->start - leadIn : *question.now;
+    const Instant begin =
+        m_options.from.isEmpty() ? std::max(*question.now, (*plan)->start - leadIn) : *question.now;
     m_session->useClock(std::make_shared<session::FastClock>(m_options.speed.value_or(1.0), begin));
     return std::nullopt;
 }

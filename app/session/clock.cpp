@@ -50,20 +50,27 @@ milliseconds SystemClock::until(Instant moment) const
 FastClock::FastClock(double speed, Instant start)
     : m_speed{std::clamp(std::isnan(speed) ? 1.0 : speed, slowest, fastest)}
     , m_start{start}
-    , m_elapsedAtStart{elapsed()}
 {
+}
+
+nanoseconds FastClock::running() const
+{
+    const nanoseconds now = elapsed();
+    if (!m_elapsedAtStart)
+        m_elapsedAtStart = now;
+    return now - *m_elapsedAtStart;
 }
 
 Instant FastClock::now() const
 {
-    const std::chrono::duration<double> real = elapsed() - m_elapsedAtStart;
+    const std::chrono::duration<double> real = running();
     return m_start + std::chrono::floor<std::chrono::seconds>(real * m_speed);
 }
 
 milliseconds FastClock::until(Instant moment) const
 {
     const std::chrono::duration<double> real = std::chrono::duration<double>{moment - m_start} / m_speed;
-    return wait(std::chrono::ceil<nanoseconds>(real) - (elapsed() - m_elapsedAtStart));
+    return wait(std::chrono::ceil<nanoseconds>(real) - running());
 }
 
 }  // namespace app::session

@@ -114,7 +114,7 @@ RunId Session::begin(std::vector<Service> services, core::stagger::Preference pr
     core::run::Setup setup{std::move(services), preference, m_newRun.began, m_budget, m_planner};
     m_facts.clear();
     keep();
-    enter(m_keptAs.value_or(RunId{0}), std::move(setup));
+    enter(m_keptAs.value_or(RunId{0}), std::move(setup), m_newRun.began);
     return *m_run;
 }
 
@@ -149,24 +149,26 @@ std::optional<std::string> Session::resume(RunId run)
         m_clock = std::make_shared<FastClock>(m_clock->speed(), latest);
     else if (m_clock->now() < latest)
         warn("The clock of this machine shows an earlier time than when this run was last answered. Put the "
-             "clock right "
-             "and start again, or every time that is shown will be wrong.");
+             "clock "
+             "right and start again, or every time that is shown will be wrong.");
     m_newRun = stored->run;
     m_keptAs = run;
     m_facts = std::move(*facts);
     m_kept = m_facts.size();
-    enter(run, {std::move(*services), stored->run.preference, stored->run.began, m_budget, m_planner});
+    const Instant from = stored->run.simulated ? latest : m_clock->now();
+    enter(run, {std::move(*services), stored->run.preference, stored->run.began, m_budget, m_planner}, from);
     return std::nullopt;
 }
 
-void Session::enter(RunId run, core::run::Setup setup)
+/// Stands at `from` first: keeping the run took a while, and a clock that is played fast is far by now.
+void Session::enter(RunId run, core::run::Setup setup, Instant from)
 {
     m_run = run;
     m_setup = std::move(setup);
     m_sounded.clear();
     m_alarms.clear();
-    m_lastTry = m_clock->now();
-    moveTo(m_clock->now());
+    m_lastTry = from;
+    moveTo(from);
     schedule();
 }
 

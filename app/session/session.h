@@ -73,6 +73,10 @@ public:
     /// Lets go of the run without ending it; it stays resumable unless it is finished.
     void leave();
 
+    /// Looks at the clock now and not only when the next second is due: for when the
+    /// machine woke, or a clock was moved.
+    void wake() { tick(); }
+
     /// For a clock of another kind. While no run is under way.
     void useClock(std::shared_ptr<const Clock> clock);
     [[nodiscard]] const Clock& clock() const { return *m_clock; }
@@ -98,7 +102,7 @@ private:
         std::int64_t times = 0;  ///< How many repeats there had been.
     };
 
-    void enter(RunId run, core::run::Setup setup);
+    void enter(RunId run, core::run::Setup setup, Instant from);
     void keep();
     void notKeptBecause(const JournalError& error);
     void tick();

@@ -28,9 +28,10 @@ Seconds offsetAt(const QTimeZone& zone, Instant instant)
 
 bool QtTimeZones::knows(std::string_view zone) const
 {
-    // Qt also takes "UTC+01:00" and what the system calls its own; a file that travels needs a name of the
-    // world's table.
-    return zone == "UTC" || QTimeZone::availableTimeZoneIds().contains(idOf(zone));
+    if (zone == "UTC")
+        return true;
+    // Qt lists its own "UTC+01:00" and the like too; a file that travels needs a name of the world's table.
+    return !zone.starts_with("UTC") && QTimeZone::availableTimeZoneIds().contains(idOf(zone));
 }
 
 std::vector<Instant> QtTimeZones::instantsOf(LocalTime local, std::string_view zone) const

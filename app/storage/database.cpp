@@ -76,6 +76,7 @@ std::int64_t Database::newestId() const
 
 JournalError Database::error() const
 {
+    const int lastSystemError = errno;
     const int status = sqlite3_extended_errcode(m_handle);
     switch (status & 0xff) {
     case SQLITE_FULL: return diskError(ENOSPC, m_file);
@@ -87,8 +88,11 @@ JournalError Database::error() const
     case SQLITE_NOTADB: return damaged(m_file, sqlite3_errmsg(m_handle));
     case SQLITE_CANTOPEN:
     case SQLITE_IOERR:
+        // SQLite does not always pass on why a write failed; then it is still what the system said last.
         if (const int cause = sqlite3_system_errno(m_handle); cause != 0)
             return diskError(cause, m_file);
+        if (lastSystemError != 0)
+            return diskError(lastSystemError, m_file);
         break;
     default: break;
     }

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <string_view>
+#include <system_error>
 #include <utility>
 
 namespace app::storage {
@@ -65,6 +66,16 @@ JournalError damagedAt(RunId run, std::size_t place)
                 + std::to_string(place)
                 + " is missing or was changed. It cannot be taken up again; the journal has "
                   "been left as it is."};
+}
+
+/// Whether a file is too short to be a database, though not empty. SQLite would take it for a new one and
+/// write over it.
+bool isStump(const std::filesystem::path& file)
+{
+    constexpr std::uintmax_t smallestPage = 512;
+    std::error_code error;
+    const std::uintmax_t size = std::filesystem::file_size(file, error);
+    return !error && size > 0 && size < smallestPage;
 }
 
 constexpr const char* runColumns = "SELECT id, preference, began, simulated, ended FROM run";
@@ -167,6 +178,9 @@ SqliteJournal::Result<std::unique_ptr<SqliteJournal>> SqliteJournal::open(const 
     auto lock = FolderLock::take(folder);
     if (!lock)
         return tl::unexpected{lock.error()};
+    if (isStump(folder / fileName))
+        return tl::unexpected{JournalError{JournalError::Kind::Damaged,
+                                           "The journal " + (folder / fileName).string() + " was cut off."}};
     auto database = Database::open(folder / fileName);
     if (!database)
         return tl::unexpected{database.error()};

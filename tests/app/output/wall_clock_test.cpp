@@ -7,7 +7,7 @@
 namespace app::output {
 namespace {
 
-Instant utc(int month, unsigned day, int hour, int minute)
+Instant utc(int month, int day, int hour, int minute)
 {
     return std::chrono::sys_days{std::chrono::year{2026} / month / day} + std::chrono::hours{hour}
     + std::chrono::minutes{minute};

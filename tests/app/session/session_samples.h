@@ -78,13 +78,13 @@ struct Stage {
 
     std::shared_ptr<MemoryJournal> kept;
     WatchedJournal* journal = nullptr;  ///< Owned by the session.
-    std::unique_ptr<Session> session;
     std::vector<std::string> warnings;
+    std::unique_ptr<Session> session;  ///< Goes first, and may still warn then.
 };
 
 core::run::Answer answerTo(const core::run::Prompt& prompt);
 
-/// Lets the session's timer fire until it stands at `moment`.
+/// Has the session go on to `moment`, which is the clock's now.
 void settleAt(Session& session, Instant moment);
 
 }  // namespace app::session::samples

@@ -38,8 +38,8 @@ struct Listener {
                          });
         stage.session->begin({twoZones()}, Preference::AsAsked);
     }
-    Stage stage;
     std::vector<Heard> heard;
+    Stage stage;
 };
 
 void PrintTo(const Heard& heard, std::ostream* out)
@@ -76,7 +76,8 @@ TEST(Sounding, RepeatsUntilItIsAnsweredAndIsQuietThen)
 
     std::size_t repeats = 0;
     for (const Heard& heard : listener.heard)
-        repeats += heard.alarm.kind == core::alarm::Kind::Due && heard.alarm.task == first.task ? 1 : 0;
+        if (heard.alarm.kind == core::alarm::Kind::Due && heard.alarm.task == first.task)
+            ++repeats;
     EXPECT_EQ(repeats, 4u) << "at once and every 20 s";
 
     ASSERT_FALSE(listener.stage.session->answer(answerTo(first)).has_value());
@@ -139,8 +140,8 @@ TEST(Sounding, LetsASlotAnswerWhatItHears)
     stage.session->begin({twoZones()}, Preference::AsAsked);
 
     clock->forward(std::chrono::hours{3});
-    for (int tries = 0; tries < 1000 && !stage.session->state().finished; ++tries)
-        samples::settleAt(*stage.session, std::min(clock->now(), stage.session->state().now + 60s));
+    for (int turns = 0; turns < 1000 && !stage.session->state().finished; ++turns)
+        stage.session->wake();
 
     EXPECT_TRUE(stage.session->state().finished);
     EXPECT_GT(answers, 8);

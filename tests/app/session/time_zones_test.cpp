@@ -10,13 +10,13 @@ using core::measure::LocalTime;
 using std::chrono_literals::operator""h;
 using std::chrono_literals::operator""min;
 
-LocalTime local(int month, unsigned day, int hour, int minute)
+LocalTime local(int month, int day, int hour, int minute)
 {
     return std::chrono::local_days{std::chrono::year{2026} / month / day} + std::chrono::hours{hour}
     + std::chrono::minutes{minute};
 }
 
-Instant utc(int month, unsigned day, int hour, int minute)
+Instant utc(int month, int day, int hour, int minute)
 {
     return Instant{local(month, day, hour, minute).time_since_epoch()};
 }

@@ -84,7 +84,7 @@ TEST(DamagedJournal, IsSetAsideUntouchedWhenTheFileIsCut)
 {
     const std::string whole = restingJournal();
     for (const std::size_t length :
-         {whole.size() / 2, whole.size() - 1, std::size_t{4096}, std::size_t{700}}) {
+         {whole.size() / 2, whole.size() - 4096, std::size_t{4096}, std::size_t{700}}) {
         const Folder folder;
         const std::string cut = whole.substr(0, length);
         writeBytes(folder.journal(), cut);
@@ -132,6 +132,23 @@ TEST(DamagedJournal, IsNeverTakenForAWholeOneWhenItsBytesChange)
             ++noticed;
     }
     EXPECT_GT(noticed, 30);
+}
+
+TEST(DamagedJournal, IsNeverTakenForAWholeOneWhereverItIsCut)
+{
+    const std::string whole = restingJournal();
+    const auto all = someFacts(factCount);
+    for (std::size_t length = 1; length < whole.size(); length += 499) {
+        const Folder folder;
+        writeBytes(folder.journal(), whole.substr(0, length));
+
+        const auto journal = SqliteJournal::open(folder.path());
+
+        const auto facts = journal ? (*journal)->facts(RunId{1}) : tl::unexpected{journal.error()};
+        if (facts) {
+            EXPECT_TRUE(*facts == all) << "cut at " << length;
+        }
+    }
 }
 
 TEST(DamagedJournal, NoticesAFactThatIsMissingOrChanged)
