@@ -12,12 +12,32 @@ namespace {
 
 using Kind = GecodeAnswer::Kind;
 
+class Limits : public Gecode::Search::Stop {
+public:
+    explicit Limits(const GecodeOptions& options)
+        : m_failures{options.mostFailures}
+        , m_longest{options.longest}
+    {
+    }
+
+    bool stop(const Gecode::Search::Statistics& statistics, const Gecode::Search::Options&) override
+    {
+        return statistics.fail > m_failures
+            || (m_longest && std::chrono::steady_clock::now() - m_started > *m_longest);
+    }
+
+private:
+    std::uint64_t m_failures;
+    std::optional<std::chrono::milliseconds> m_longest;
+    std::chrono::steady_clock::time_point m_started = std::chrono::steady_clock::now();
+};
+
 /// Makes one number of the aims least after the other.
 class Solver {
 public:
     Solver(const Rows& rows, const GecodeOptions& options)
         : m_options{options}
-        , m_root{std::make_unique<GecodeSpace>(rows)}
+        , m_root{std::make_unique<GecodeSpace>(rows, options.first)}
     {
     }
 
@@ -46,7 +66,7 @@ private:
     bool improve(int stage)
     {
         m_root->minimise(stage);
-        Gecode::Search::FailStop stop{m_options.mostFailures};
+        Limits stop{m_options};
         Gecode::Search::Options search;
         search.stop = &stop;
         Gecode::BAB<GecodeSpace> engine{m_root.get(), search};

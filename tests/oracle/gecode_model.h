@@ -2,6 +2,7 @@
 
 #include "core/stagger/plan.h"
 
+#include <chrono>
 #include <cstdint>
 #include <optional>
 
@@ -10,12 +11,18 @@
 namespace oracle {
 
 struct GecodeOptions {
+    /// What is settled first: who comes before whom, or how far each zone is off its target. Neither is
+    /// always the faster; the answer is the same.
+    enum class First { Order, Deviation };
+
+    First first = First::Order;
     bool earliestStarts = false;           ///< Level 5 as well. For very small services.
     std::uint64_t mostFailures = 500'000;  ///< On each level; after that the answer is open.
+    std::optional<std::chrono::milliseconds> longest = std::nullopt;  ///< On each level, by the clock.
     /// Only starts on this grid, counted from the first moment that matters. Without it the grid is one
     /// second, or the greatest length of which everything in the question is a multiple where that loses
     /// nothing.
-    std::optional<core::measure::Seconds> grid;
+    std::optional<core::measure::Seconds> grid = std::nullopt;
 };
 
 struct GecodeAnswer {

@@ -61,7 +61,7 @@ TEST(GecodeModel, AgreesWithTryingAllOnTinyServices)
         SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << questionText(question));
         ASSERT_THAT(core::service::checkService(question.services.front()), IsEmpty());
         const auto tried = planByTryingAll(question);
-        const GecodeAnswer answer = planWithGecode(question, {.earliestStarts = true, .grid = {}});
+        const GecodeAnswer answer = planWithGecode(question, {.earliestStarts = true});
         ASSERT_EQ(answer.kind, tried ? Kind::Best : Kind::NothingFits);
         if (!tried)
             continue;

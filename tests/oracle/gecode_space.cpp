@@ -6,7 +6,7 @@ using namespace Gecode;
 using core::stagger::TaskId;
 using core::stagger::TaskKind;
 
-GecodeSpace::GecodeSpace(const Rows& rows)
+GecodeSpace::GecodeSpace(const Rows& rows, GecodeOptions::First first)
     : m_rows{&rows}
     , m_start{*this, static_cast<int>(rows.rows().size()), 0, rows.horizon()}
     , m_hands{*this, static_cast<int>(rows.rows().size()), 0, static_cast<int>(rows.crew().hands.size()) - 1}
@@ -31,7 +31,7 @@ GecodeSpace::GecodeSpace(const Rows& rows)
     postCoats();
     postAims();
     postPushed();
-    postBranching();
+    postBranching(first);
     m_posting = nullptr;
 }
 
@@ -182,8 +182,10 @@ void GecodeSpace::postAims()
     }
 }
 
-void GecodeSpace::postBranching()
+void GecodeSpace::postBranching(GecodeOptions::First first)
 {
+    if (first == GecodeOptions::First::Deviation)
+        branch(*this, m_posting->deviations, INT_VAR_AFC_SIZE_MAX(0.98), INT_VAL_MIN());
     branch(*this, m_posting->choices, BOOL_VAR_AFC_MAX(0.98), BOOL_VAL_MAX());
     branch(*this, m_posting->deviations, INT_VAR_AFC_SIZE_MAX(0.98), INT_VAL_MIN());
     branch(*this, m_hands, INT_VAR_SIZE_MIN(), INT_VAL_MIN());

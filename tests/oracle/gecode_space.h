@@ -1,5 +1,6 @@
 #pragma once
 
+#include "tests/oracle/gecode_model.h"
 #include "tests/oracle/gecode_rows.h"
 
 #include <gecode/int.hh>
@@ -15,7 +16,7 @@ namespace oracle {
 /// turn: harm, waste, staleness, then the starts in the order of the rows.
 class GecodeSpace : public Gecode::Space {
 public:
-    explicit GecodeSpace(const Rows& rows);
+    GecodeSpace(const Rows& rows, GecodeOptions::First first);
     GecodeSpace(GecodeSpace& other);
     Gecode::Space* copy() override { return new GecodeSpace{*this}; }
     void constrain(const Gecode::Space& best) override;
@@ -67,7 +68,7 @@ private:
     void postBounds();
     void postAims();
     Gecode::IntVar waste(std::size_t head);
-    void postBranching();
+    void postBranching(GecodeOptions::First first);
     void postPushed();
 
     const Rows* m_rows;

@@ -46,7 +46,7 @@ Opinions& Opinions::operator+=(const Opinions& other)
 Opinions expectSameOpinion(const Question& question, bool everyStart)
 {
     const GecodeAnswer answer =
-        planWithGecode(question, {.earliestStarts = everyStart, .mostFailures = mostFailures, .grid = {}});
+        planWithGecode(question, {.earliestStarts = everyStart, .mostFailures = mostFailures});
     const auto plan = core::stagger::plan(question);
     if (!plan) {
         EXPECT_FALSE(plan.error().stopped) << plan.error().text;
