@@ -221,7 +221,7 @@ TEST(Clauses, AgreeWithTryingAllOnRandomClauses)
 TEST(Clauses, ForgettingKeepsTheAnswerRight)
 {
     for (const int spare : {0, 1}) {
-        constexpr int pigeons = 7;
+        constexpr int pigeons = 11;
         const int holes = pigeons - 1 + spare;
         const auto sits = [&](int pigeon, int hole) { return of(pigeon * holes + hole + 1); };
         std::vector<std::vector<Literal>> given;
