@@ -40,12 +40,16 @@ MainWindow::MainWindow(const Parts& parts)
     connectRun();
     followDocument();
     followRun();
-    show(Page::Setup);
+    showPage(Page::Setup);
     restoreGeometry(m_settings.value(QStringLiteral("window/geometry")).toByteArray());
     restoreState(m_settings.value(QStringLiteral("window/state")).toByteArray());
 }
 
-MainWindow::~MainWindow() = default;
+/// The pages look at the document until they are gone, so they go first.
+MainWindow::~MainWindow()
+{
+    delete takeCentralWidget();
+}
 
 void MainWindow::buildPages()
 {
@@ -98,8 +102,8 @@ QWidget* MainWindow::makeBar()
     m_fileName->setProperty("role", QStringLiteral("quiet"));
     row->addStretch(1);
     row->addWidget(m_fileName);
-    connect(m_toSetup, &QPushButton::clicked, this, [this] { show(Page::Setup); });
-    connect(m_toLanes, &QPushButton::clicked, this, [this] { show(Page::Lanes); });
+    connect(m_toSetup, &QPushButton::clicked, this, [this] { showPage(Page::Setup); });
+    connect(m_toLanes, &QPushButton::clicked, this, [this] { showPage(Page::Lanes); });
     return bar;
 }
 
@@ -161,7 +165,7 @@ bool MainWindow::runs() const
     return m_session.current() && !m_session.state().finished;
 }
 
-void MainWindow::show(Page page)
+void MainWindow::showPage(Page page)
 {
     const bool lanes = page == Page::Lanes && m_session.current();
     m_pages->setCurrentWidget(lanes ? static_cast<QWidget*>(m_lanes) : m_setup);
@@ -224,7 +228,7 @@ void MainWindow::beginRun()
     m_session.leave();
     m_session.begin({m_document.service()}, core::stagger::Preference::AsAsked);
     followRun();
-    show(Page::Lanes);
+    showPage(Page::Lanes);
 }
 
 bool MainWindow::resume(const session::StoredRun& run)
@@ -236,7 +240,7 @@ bool MainWindow::resume(const session::StoredRun& run)
     if (!m_session.setup().services.empty())
         m_document.replace(m_session.setup().services.front(), {});
     followRun();
-    show(Page::Lanes);
+    showPage(Page::Lanes);
     m_lanes->sayResumed(tr("Taken up where it stopped. If something happened meanwhile, answer it and say "
                            "how long ago it was."));
     return true;
@@ -259,7 +263,7 @@ void MainWindow::offer(const session::StoredRun& run)
         m_session.end();
         m_session.leave();
         followRun();
-        show(Page::Setup);
+        showPage(Page::Setup);
     }
 }
 
@@ -284,7 +288,7 @@ void MainWindow::askToEnd()
     m_session.leave();
     m_sound.silence();
     followRun();
-    show(Page::Setup);
+    showPage(Page::Setup);
 }
 
 void MainWindow::warn(const QString& warning)
@@ -326,7 +330,7 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 void MainWindow::dropEvent(QDropEvent* event)
 {
     event->acceptProposedAction();
-    show(Page::Setup);
+    showPage(Page::Setup);
     m_files->open(event->mimeData()->urls().front().toLocalFile());
 }
 

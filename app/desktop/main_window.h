@@ -65,7 +65,7 @@ private:
     void buildMenus();
     void buildThemeMenu(QMenu& view);
     void connectRun();
-    void show(Page page);
+    void showPage(Page page);
     void followDocument();
     void followRun();
     void beginRun();

@@ -17,6 +17,7 @@ SoundCheck::SoundCheck(const Theme& theme, Sound& sound, QWidget* parent)
     , m_theme{theme}
     , m_sound{sound}
     , m_health{new QLabel}
+    , m_heard{nullptr}
 {
     setObjectName(QStringLiteral("soundCheck"));
     setWindowTitle(tr("Sound check"));
@@ -47,6 +48,7 @@ void SoundCheck::build()
     layout->addWidget(patternRow(Kind::LimitPassed, Subject::Water, tr("A limit is passed  (5)"),
                                  tr("the loudest"), QStringLiteral("playLimit")));
     layout->addWidget(makeAnswers());
+    m_heard->setFocus();
     connect(this, &QDialog::rejected, &m_sound, &Sound::silence);
 }
 
@@ -66,14 +68,13 @@ QWidget* SoundCheck::makeAnswers()
     auto* later = add(tr("Not now  (Esc)"), QStringLiteral("soundLater"), {});
     auto* over = add(tr("Without sound: I watch the screen  (W)"), QStringLiteral("passOver"), {Qt::Key_W});
     auto* notHeard = add(tr("I hear nothing  (N)"), QStringLiteral("notHeard"), {Qt::Key_N});
-    auto* heard = add(tr("I hear them  (Enter)"), QStringLiteral("heard"), {});
-    heard->setProperty("role", QStringLiteral("main"));
-    heard->setDefault(true);
-    heard->setFocus();
+    m_heard = add(tr("I hear them  (Enter)"), QStringLiteral("heard"), {});
+    m_heard->setProperty("role", QStringLiteral("main"));
+    m_heard->setDefault(true);
     connect(later, &QPushButton::clicked, this, &QDialog::reject);
     connect(over, &QPushButton::clicked, this, [this] { end(Verdict::PassedOver); });
     connect(notHeard, &QPushButton::clicked, this, &SoundCheck::advise);
-    connect(heard, &QPushButton::clicked, this, [this] { end(Verdict::Heard); });
+    connect(m_heard, &QPushButton::clicked, this, [this] { end(Verdict::Heard); });
     return answers;
 }
 
@@ -86,6 +87,7 @@ QWidget* SoundCheck::patternRow(Kind kind, Subject subject, const QString& name,
     auto* button = new QPushButton{name};
     button->setObjectName(object);
     button->setIcon(m_theme.icon(QStringLiteral("sound")));
+    button->setStyleSheet(QStringLiteral("text-align: left;"));
     button->setMinimumSize(260, metrics::target);
     button->setAutoDefault(false);
     button->setShortcut(QKeySequence{name.section(QLatin1Char{'('}, 1).left(1)});

@@ -5,6 +5,7 @@
 #include <QDialog>
 
 class QLabel;
+class QPushButton;
 
 namespace app::desktop {
 
@@ -34,6 +35,7 @@ private:
     const Theme& m_theme;
     Sound& m_sound;
     QLabel* m_health;
+    QPushButton* m_heard;
     Verdict m_verdict = Verdict::Cancelled;
 };
 

@@ -67,11 +67,14 @@ void addRinseLines(StrandPicture& picture, const Service& service)
 void addHands(StrandPicture& picture, const Service& service, const std::vector<PlannedTask>& tasks,
               std::size_t serviceIndex, std::size_t coat)
 {
+    // Who did what is past is not recorded; where there is one pair of hands there is no doubt.
+    const bool onlyPair = service.crew.hands.size() == 1;
     for (std::size_t pair = 0; pair < service.crew.hands.size(); ++pair) {
         HandsRow row{service.crew.hands[pair].name, {}};
         for (const PlannedTask& task : tasks) {
             const bool here = task.id.service == serviceIndex && task.id.coat == coat;
-            if (here && task.hands == pair && !task.madeWhile)
+            const bool theirs = task.hands == pair || (!task.hands && onlyPair);
+            if (here && theirs && !task.madeWhile)
                 row.jobs.push_back({task.id, {task.start, task.end}});
         }
         picture.hands.push_back(std::move(row));

@@ -85,7 +85,9 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
 void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& now)
 {
     m_answer = answerFor(alarm, now);
-    m_headline->setText(words::alarmHeadline(alarm));
+    const StepView* step = stepFor(alarm, now);
+    const bool asksForStep = step != nullptr && !isLimit(alarm) && !isRinse(step->prompt);
+    m_headline->setText(asksForStep ? words::step(*step) : words::alarmHeadline(alarm));
     m_detail->setText(words::alarmDetail(alarm));
     m_button->setText(tr("%1  (Enter)").arg(buttonFor(m_answer, alarm, now)));
 }

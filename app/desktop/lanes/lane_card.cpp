@@ -17,7 +17,7 @@ using view::CountsTo;
 using view::Urgency;
 
 constexpr int leastWidth = 318;  ///< Four digits and a colon, and the edges.
-constexpr int leastHeight = 184;
+constexpr int leastHeight = 196;
 constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
 
@@ -92,6 +92,15 @@ void LaneCard::paintGround(QPainter& painter)
     painter.setBrush(Qt::NoBrush);
 }
 
+/// As large as there is room for, and never smaller than what is read from three metres.
+QFont LaneCard::digitFont(const QSizeF& room)
+{
+    constexpr double widthOfFiveFigures = 3.3;  // "88:88" is 2.9 times as wide as the typeface is high.
+    const double fits = std::min(room.height() * 1.1, room.width() / widthOfFiveFigures);
+    constexpr int largest = 190;
+    return Theme::font(std::clamp(static_cast<int>(fits), metrics::textDigits, largest));
+}
+
 /// The lane's piece of hair, patterned by what it does.
 void LaneCard::paintSwatch(QPainter& painter, const QRectF& box) const
 {
@@ -147,20 +156,20 @@ void LaneCard::paintFull(QPainter& painter)
                      Qt::AlignLeft | Qt::AlignVCenter, title);
     paintBadge(painter, inside.right(), inside.top());
 
-    const QRectF digits{inside.left() - 12, inside.top() + 24, inside.width() + 24, inside.height() - 84};
+    const QRectF digits{inside.left() - 12, inside.top() + 26, inside.width() + 24, inside.height() - 88};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
-    painter.setFont(Theme::font(counts ? metrics::textDigits : metrics::textStep, !counts));
+    painter.setFont(counts ? digitFont(digits.size()) : Theme::font(metrics::textStep, true));
     painter.setPen(digitColour());
     painter.drawText(digits, Qt::AlignCenter,
                      counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
 
-    painter.setFont(Theme::font(metrics::text));
+    painter.setFont(Theme::font(metrics::textLane));
     painter.setPen(colours.ink);
-    const QRectF line{inside.left(), inside.bottom() - 60, inside.width(), 22};
+    const QRectF line{inside.left(), inside.bottom() - 62, inside.width(), 24};
     const QString left =
         counts ? words::countsTo(m_lane) : tr("%1 min").arg(words::minutes(m_lane.development));
     painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, left);
-    painter.setFont(Theme::font(metrics::text, true));
+    painter.setFont(Theme::font(metrics::textLane, true));
     painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, lookText());
     paintWindow(painter, {inside.left(), inside.bottom() - 34, inside.width(), 14});
 }

@@ -14,6 +14,8 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace app::desktop {
 namespace {
 
@@ -81,6 +83,7 @@ void LanesPage::connectParts()
     connect(&m_session, &session::Session::warningRaised, this, &LanesPage::warn);
     connect(&m_sound, &Sound::healthChanged, this, &LanesPage::showSound);
     connect(m_now, &NowPanel::answered, this, &LanesPage::answer);
+    connect(m_now, &NowPanel::putAway, this, &LanesPage::endRequested);
     connect(m_alert, &AlertPanel::answered, this, &LanesPage::answer);
     connect(m_corrections, &Corrections::answered, this, &LanesPage::answer);
     connect(m_corrections, &Corrections::endRequested, this, &LanesPage::endRequested);
@@ -115,9 +118,9 @@ void LanesPage::refresh()
     m_strip->showLanes(lanes, m_clock);
     m_corrections->showLast(lastAnswer(m_session.setup(), m_session.facts(), m_clock));
     showAlarms(now);
-    showPicture(lanes);
     showChanges();
     showSound();
+    showPicture(lanes);
 }
 
 bool LanesPage::takesWindow(const view::AlarmView& alarm) const
@@ -161,15 +164,22 @@ bool LanesPage::pictureIsCurrent() const
         && m_session.state().now - m_momentDrawn < std::max(pixel, view::Seconds{1});
 }
 
+/// What is left of the page's height once everything that matters more has its least.
+int LanesPage::roomLeft() const
+{
+    int left = height() - m_corrections->sizeHint().height() - 2 * metrics::gapSmall;
+    for (const QWidget* part :
+         std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed, m_changes, m_now})
+        if (!part->isHidden())
+            left -= part->sizeHint().height() + metrics::gapSmall;
+    return left - m_lanes->minimumSizeHint().height() - metrics::gapSmall;
+}
+
 void LanesPage::showPicture(const view::LanesView& lanes)
 {
-    const int rows = lanes.lanes.size() > 3 ? 2 : 1;
-    constexpr int everythingElse = 330;
-    constexpr int row = 216;
     const auto picture =
         view::livePicture(m_session.setup().services, m_session.state(), lanes.service, lanes.coat);
-    const bool fits = height() - everythingElse - rows * row >= StrandGeometry::leastHeight(picture);
-    m_strands->setVisible(m_alert->isHidden() && fits);
+    m_strands->setVisible(m_alert->isHidden() && roomLeft() >= StrandGeometry::leastHeight(picture));
     if (!m_strands->isVisibleTo(this) || pictureIsCurrent())
         return;
     m_factsDrawn = m_session.facts().size() + 1;
@@ -181,11 +191,19 @@ void LanesPage::showPicture(const view::LanesView& lanes)
 
 void LanesPage::showChanges()
 {
-    QStringList changes;
-    for (const core::run::Change& change : m_session.state().changes)
-        changes << QString::fromStdString(changeText(m_session.setup().services, change, *m_zones));
-    m_changes->say(changes.isEmpty() ? QString{}
-                                     : tr("Planned again. %1").arg(changes.join(QLatin1Char{' '})));
+    constexpr qsizetype mostSaid = 2;
+    auto changes = m_session.state().changes;
+    // Water is what everything else waits for, so it is said first.
+    std::ranges::stable_partition(changes, [](const core::run::Change& change) {
+        return change.task.kind == core::stagger::TaskKind::Rinse;
+    });
+    QStringList said;
+    for (const core::run::Change& change : changes)
+        if (said.size() < mostSaid)
+            said << QString::fromStdString(changeText(m_session.setup().services, change, *m_zones));
+    if (const auto more = static_cast<qsizetype>(changes.size()) - said.size(); more > 0)
+        said << (more == 1 ? tr("One more step moved too.") : tr("%1 more steps moved too.").arg(more));
+    m_changes->say(said.isEmpty() ? QString{} : tr("Planned again. %1").arg(said.join(QLatin1Char{' '})));
 }
 
 void LanesPage::showSound()

@@ -56,6 +56,7 @@ private:
     void showAlarms(const view::NowView& now);
     void showAlert(const view::AlarmView& alarm, const view::NowView& now);
     void showPicture(const view::LanesView& lanes);
+    [[nodiscard]] int roomLeft() const;
     void showChanges();
     void showSound();
     void insist();

@@ -24,7 +24,7 @@ Notice::Notice(const Theme& theme, const QString& role, const QString& icon, QWi
     row->addWidget(m_text, 1);
     const auto draw = [this, &theme, role, icon] {
         const QColor ink = role == QLatin1String{"warning"} ? theme.colours().onSoon : theme.colours().ink;
-        m_icon->setPixmap(Theme::icon(icon, ink).pixmap(22, 22));
+        m_icon->setPixmap(theme.icon(icon, ink).pixmap(22, 22));
     };
     draw();
     connect(&theme, &Theme::changed, this, draw);

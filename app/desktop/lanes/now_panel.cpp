@@ -192,7 +192,9 @@ void NowPanel::showNothing(const view::NowView& now)
     m_icon->setPixmap(m_theme.icon(QStringLiteral("done")).pixmap(iconSize, iconSize));
     m_sentence->setText(now.finished ? tr("All done") : tr("Nothing to do just now"));
     m_detail->setText(now.finished ? tr("Every step of this run is answered.") : QString{});
-    m_button->hide();
+    m_button->setVisible(now.finished);
+    m_button->setText(tr("Put this run away  (Enter)"));
+    m_button->setRole(QStringLiteral("live"));
     m_look->hide();
     m_leaveOut->hide();
 }
@@ -217,6 +219,8 @@ void NowPanel::answerMain()
 {
     if (m_now.main)
         Q_EMIT answered(answerTo(m_now.main->prompt));
+    else if (m_now.finished)
+        Q_EMIT putAway();
 }
 
 void NowPanel::answerNext(std::size_t place)

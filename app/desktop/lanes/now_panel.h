@@ -34,6 +34,8 @@ public:
 
 Q_SIGNALS:
     void answered(const core::run::Answer& answer);
+    /// Everything is answered and the run can make room for the next.
+    void putAway();
 
 private:
     void build();

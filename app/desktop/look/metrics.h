@@ -14,6 +14,7 @@ constexpr int radiusLarge = 14;
 constexpr int textSmall = 13;
 constexpr int text = 15;
 constexpr int textLarge = 19;
+constexpr int textLane = 17;   ///< What a lane's digits count to.
 constexpr int textStep = 30;   ///< The one thing to do now.
 constexpr int textAlert = 46;  ///< An alarm that takes the window.
 

@@ -71,10 +71,21 @@ void StrandPainter::paintAxis()
         const double x = m_geometry.x(moment);
         m_painter.setPen(pen(m_colours.hairline, 1));
         m_painter.drawLine(QPointF{x, m_geometry.axisBottom()}, QPointF{x, m_geometry.plot().bottom()});
+        if (isBelowFlag(x))
+            continue;
         m_painter.setPen(m_colours.quietInk);
         m_painter.drawText(QRectF{x - 40, m_geometry.axisBottom() - 22, 80, 18}, Qt::AlignCenter,
                            m_words.clock(moment));
     }
+}
+
+/// Whether a text of the axis at `x` would stick out from under a flag.
+bool StrandPainter::isBelowFlag(double x) const
+{
+    constexpr double halfFlagAndText = 76;
+    const auto covers = [&](Instant moment) { return std::abs(m_geometry.x(moment) - x) < halfFlagAndText; };
+    return (m_picture.now && covers(*m_picture.now))
+        || std::ranges::any_of(m_picture.rinseLines, covers, &view::RinseLine::at);
 }
 
 /// One body of water at the right; its shore is the rinse line, stepped where zones are rinsed apart.
@@ -302,8 +313,15 @@ void StrandPainter::paintHands(std::size_t pair)
         m_painter.drawRoundedRect(box, 4, 4);
         m_painter.setBrush(Qt::NoBrush);
         const QString text = m_words.job(job.task);
-        if (m_painter.fontMetrics().horizontalAdvance(text) + 6 > box.width())
+        if (m_painter.fontMetrics().horizontalAdvance(text) + 6 > box.width()) {
+            constexpr int iconSize = 16;
+            if (box.width() >= iconSize)
+                m_words.jobIcon(job.task).paint(
+                    &m_painter,
+                    QRect{box.center().toPoint() - QPoint{iconSize / 2, iconSize / 2},
+                          QSize{iconSize, iconSize}});
             continue;
+        }
         m_painter.setPen(m_colours.ink);
         m_painter.drawText(box, Qt::AlignCenter, text);
     }

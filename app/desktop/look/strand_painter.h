@@ -3,6 +3,7 @@
 #include "app/desktop/look/colours.h"
 #include "app/desktop/look/strand_geometry.h"
 
+#include <QIcon>
 #include <QString>
 
 #include <functional>
@@ -16,6 +17,7 @@ struct StrandWords {
     std::function<QString(view::Instant)> clock;         ///< A moment on the axis.
     std::function<QString(const view::Strand&)> detail;  ///< The line below a strand's name.
     std::function<QString(const view::TaskId&)> job;     ///< What a pair of hands does.
+    std::function<QIcon(const view::TaskId&)> jobIcon;   ///< The same where there is no room for words.
     QString water;                                       ///< Beside the rinse line.
     QString now;
 };
@@ -44,6 +46,7 @@ private:
     void paintHands(std::size_t pair);
     void paintNow();
     void paintFlag(double x, const QString& text, const QColor& ground, const QColor& ink);
+    [[nodiscard]] bool isBelowFlag(double x) const;
     [[nodiscard]] double ribbonAt(const view::Strand& strand, view::Instant moment) const;
     [[nodiscard]] QPainterPath ribbon(const view::Strand& strand, const QRectF& row,
                                       view::Instant until) const;

@@ -28,6 +28,7 @@ void StrandWidget::showPicture(view::StrandPicture picture, const WallClock& clo
     m_stale = false;
     m_words.clock = [clock](view::Instant moment) { return clock.text(moment); };
     m_words.job = std::move(jobs);
+    m_words.jobIcon = [this](const view::TaskId& id) { return m_theme.icon(words::taskIcon(id.kind)); };
     m_words.water = tr("Water %1");
     m_words.now = m_picture.now ? tr("Now %1").arg(clock.text(*m_picture.now)) : QString{};
     m_words.detail = [](const view::Strand& strand) {

@@ -17,14 +17,15 @@ QPushButton[role="main"] { background: @action; color: @onAction; border: 1px so
 QPushButton[role="main"]:focus { border: 3px solid @water; padding: 6px 20px; }
 QPushButton[role="main"]:disabled { background: @sunken; color: @quietInk; border: 1px dashed @line; }
 QPushButton[role="live"] { background: @action; color: @onAction; border: 2px solid @action; font-weight: bold;
-    border-radius: 14px; min-height: 70px; padding: 6px 26px; }
+    border-radius: 14px; min-height: 70px; padding: 6px 26px; font-size: 22px; }
 QPushButton[role="live"]:focus { border: 5px solid @water; padding: 3px 23px; }
 QPushButton[role="choice"] { background: @surface; color: @ink; border: 2px solid @line; font-weight: bold;
-    border-radius: 14px; min-height: 70px; padding: 6px 20px; }
+    border-radius: 14px; min-height: 70px; padding: 6px 20px; font-size: 20px; }
 QPushButton[role="choice"]:focus { border: 5px solid @water; padding: 3px 17px; }
 QPushButton[role="page"] { border: none; border-radius: 0; border-bottom: 4px solid transparent; background: transparent;
     padding: 6px 16px; }
-QPushButton[role="page"]:checked { border-bottom: 4px solid @action; font-weight: bold; }
+QPushButton[role="page"]:checked { border-bottom: 4px solid @action; }
+QPushButton[role="page"]:disabled { color: @quietInk; border: none; }
 QPushButton[role="page"]:focus { border: 2px solid @water; border-bottom: 4px solid @water; padding: 4px 14px; }
 QLabel[role="quiet"] { color: @quietInk; }
 QLabel[role="wrong"] { color: @lateText; font-weight: bold; }
@@ -38,7 +39,7 @@ QFrame[role="warning"] QPushButton { background: @soon; color: @onSoon; border: 
 QFrame[role="alert"] { background: @late; border: none; }
 QFrame[role="alert"] QLabel { color: @onLate; background: transparent; }
 QFrame[role="alert"] QPushButton { background: @onLate; color: @late; border: 3px solid @onLate; font-weight: bold;
-    border-radius: 14px; min-height: 84px; padding: 6px 30px; }
+    border-radius: 14px; min-height: 84px; padding: 6px 30px; font-size: 30px; }
 QFrame[role="alert"] QPushButton:focus { border: 5px solid @late; }
 QTableView { background: @surface; alternate-background-color: @surface; gridline-color: @hairline;
     border: 1px solid @line; border-radius: 8px; selection-background-color: @selection;
@@ -48,12 +49,14 @@ QHeaderView::section { background: @sunken; color: @ink; border: none; border-ri
     border-bottom: 1px solid @line; padding: 5px 7px; }
 QTabWidget::pane { border: none; }
 QTabBar::tab { background: transparent; color: @quietInk; padding: 7px 14px; border-bottom: 3px solid transparent; }
-QTabBar::tab:selected { color: @ink; border-bottom: 3px solid @action; font-weight: bold; }
+QTabBar::tab:selected { color: @ink; border-bottom: 3px solid @action; }
 QTabBar::tab:focus { color: @ink; border: 2px solid @water; }
-QLineEdit, QSpinBox, QComboBox, QDateTimeEdit, QPlainTextEdit { background: @surface; color: @ink;
-    border: 1px solid @line; border-radius: 6px; padding: 4px 8px; min-height: 26px; }
-QLineEdit:focus, QSpinBox:focus, QComboBox:focus, QDateTimeEdit:focus { border: 2px solid @water; }
-QTableView QLineEdit, QTableView QComboBox { border-radius: 0; padding: 0 4px; min-height: 0; }
+QLineEdit { background: @surface; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 8px;
+    min-height: 26px; }
+QLineEdit:focus { border: 2px solid @water; }
+QTableView QLineEdit { border-radius: 0; padding: 0 4px; min-height: 0; }
+QSpinBox QLineEdit, QDateTimeEdit QLineEdit { border: none; padding: 0 4px; min-height: 0; background: transparent; }
+QDialog { background: @ground; border: 2px solid @line; }
 QListWidget { background: transparent; border: none; }
 QListWidget::item { padding: 4px; }
 QListWidget::item:selected { background: @selection; color: @onSelection; }

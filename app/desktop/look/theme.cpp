@@ -73,8 +73,11 @@ QFont Theme::font(int pixels, bool bold)
     return font;
 }
 
-QIcon Theme::icon(const QString& name, const QColor& colour)
+QIcon Theme::icon(const QString& name, const QColor& colour) const
 {
+    QIcon& known = m_drawn[{name, colour.rgb()}];
+    if (!known.isNull())
+        return known;
     QFile file{QStringLiteral(":/icons/%1.svg").arg(name)};
     if (!file.open(QIODevice::ReadOnly))
         return {};
@@ -87,6 +90,7 @@ QIcon Theme::icon(const QString& name, const QColor& colour)
         drawing.render(&painter);
         icon.addPixmap(pixmap);
     }
+    known = icon;
     return icon;
 }
 

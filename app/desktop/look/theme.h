@@ -3,6 +3,7 @@
 #include "app/desktop/look/colours.h"
 
 #include <QFont>
+#include <QHash>
 #include <QIcon>
 #include <QObject>
 
@@ -28,7 +29,7 @@ public:
     [[nodiscard]] static QFont font(int pixels, bool bold = false);
 
     /// One of our drawings (resources/icons/NAME.svg) in a colour.
-    [[nodiscard]] static QIcon icon(const QString& name, const QColor& colour);
+    [[nodiscard]] QIcon icon(const QString& name, const QColor& colour) const;
     [[nodiscard]] QIcon icon(const QString& name) const { return icon(name, m_colours.ink); }
 
 Q_SIGNALS:
@@ -42,6 +43,7 @@ private:
     Choice m_choice = Choice::System;
     bool m_dark = false;
     Colours m_colours;
+    mutable QHash<QPair<QString, QRgb>, QIcon> m_drawn;  ///< A picture asks for the same few at every stroke.
 };
 
 }  // namespace app::desktop

@@ -91,6 +91,9 @@ void BasicsPanel::build()
     m_buffer->setSuffix(tr(" min"));
     m_basins->setObjectName(QStringLiteral("basins"));
     m_basins->setRange(1, 50);
+    for (QWidget* field : {static_cast<QWidget*>(m_kind), static_cast<QWidget*>(m_readyBy),
+                           static_cast<QWidget*>(m_buffer), static_cast<QWidget*>(m_basins)})
+        field->setMinimumHeight(36);
     row->addWidget(labelFor(m_name, tr("Ser&vice")));
     row->addWidget(m_name, 1);
     row->addWidget(labelFor(m_kind, tr("&On")));
@@ -98,7 +101,8 @@ void BasicsPanel::build()
     row->addSpacing(metrics::gapSmall);
     row->addWidget(m_hasReadyBy);
     row->addWidget(m_readyBy);
-    row->addWidget(labelFor(m_buffer, tr("S&pare")));
+    m_bufferLabel = labelFor(m_buffer, tr("S&pare"));
+    row->addWidget(m_bufferLabel);
     row->addWidget(m_buffer);
     row->addWidget(labelFor(m_basins, tr("&Basins")));
     row->addWidget(m_basins);
@@ -120,11 +124,12 @@ void BasicsPanel::follow()
         m_name->setText(QString::fromStdString(service.name));
     m_kind->setCurrentIndex(static_cast<int>(service.head.kind));
     m_hasReadyBy->setChecked(service.readyBy.has_value());
-    m_readyBy->setEnabled(service.readyBy.has_value());
+    for (QWidget* needsPromise :
+         {static_cast<QWidget*>(m_readyBy), static_cast<QWidget*>(m_buffer), m_bufferLabel})
+        needsPromise->setVisible(service.readyBy.has_value());
     if (service.readyBy)
         m_readyBy->setDateTime(wallTime(*service.readyBy));
     m_buffer->setValue(static_cast<int>(service.buffer.count() / 60));
-    m_buffer->setEnabled(service.readyBy.has_value());
     m_basins->setValue(static_cast<int>(service.crew.basins));
     m_following = false;
 }

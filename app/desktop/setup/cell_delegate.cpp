@@ -31,7 +31,7 @@ void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
 
 QSize CellDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& cell) const
 {
-    constexpr int signAndEdges = 30;
+    constexpr int signAndEdges = 16;
     return QStyledItemDelegate::sizeHint(option, cell) + QSize{signAndEdges, 0};
 }
 

@@ -93,7 +93,7 @@ void PartPanel::makeButtons(const Theme& theme)
     m_wrong->setWordWrap(true);
     m_wrong->setTextFormat(Qt::PlainText);
     row->addWidget(m_wrong, 1);
-    layout()->addItem(row);
+    static_cast<QVBoxLayout*>(layout())->addLayout(row);
     connect(add, &QPushButton::clicked, this, &PartPanel::addRow);
     connect(m_remove, &QPushButton::clicked, this, &PartPanel::removeRow);
     connect(m_up, &QPushButton::clicked, this, [this] { moveRow(-1); });

@@ -85,8 +85,17 @@ int PartTable::columnCount(const QModelIndex& parent) const
     return parent.isValid() ? 0 : static_cast<int>(m_columns.size());
 }
 
+/// Between a change of the service and its row count here, a view may still ask for a row that is gone.
+bool PartTable::isThere(const QModelIndex& cell) const
+{
+    return cell.isValid()
+        && static_cast<std::size_t>(cell.row()) < edits::count(m_document.service(), m_coat, m_part);
+}
+
 QVariant PartTable::data(const QModelIndex& cell, int role) const
 {
+    if (!isThere(cell))
+        return {};
     const Column& column = m_columns[static_cast<std::size_t>(cell.column())];
     switch (role) {
     case Qt::DisplayRole:
@@ -122,7 +131,7 @@ Qt::ItemFlags PartTable::flags(const QModelIndex& cell) const
 bool PartTable::setData(const QModelIndex& cell, const QVariant& value, int role)
 {
     const Column& column = m_columns[static_cast<std::size_t>(cell.column())];
-    if (role != Qt::EditRole || !column.write)
+    if (role != Qt::EditRole || !column.write || !isThere(cell))
         return false;
     const QString rowName = m_columns.front().read(m_document.service(), placeAt(cell));
     bool taken = false;

@@ -41,6 +41,7 @@ Q_SIGNALS:
 
 private:
     void follow();
+    [[nodiscard]] bool isThere(const QModelIndex& cell) const;
     [[nodiscard]] CellPlace placeAt(const QModelIndex& cell) const;
 
     ServiceDocument& m_document;

@@ -43,6 +43,12 @@ ServiceDocument::ServiceDocument(QObject* parent)
     connect(&m_undo, &QUndoStack::indexChanged, this, &ServiceDocument::stateChanged);
 }
 
+/// A stack of undos that ends still tells of its index, to whoever is half gone already.
+ServiceDocument::~ServiceDocument()
+{
+    m_undo.disconnect(this);
+}
+
 void ServiceDocument::replace(Service service, QString path)
 {
     m_undo.clear();

@@ -21,6 +21,7 @@ public:
     using Service = core::service::Service;
 
     explicit ServiceDocument(QObject* parent = nullptr);
+    ~ServiceDocument() override;
 
     [[nodiscard]] const Service& service() const { return m_service; }
     [[nodiscard]] const std::vector<core::service::Problem>& problems() const { return m_problems; }

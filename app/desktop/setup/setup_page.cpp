@@ -64,6 +64,7 @@ QTabWidget* SetupPage::makeParts(const Theme& theme)
     auto* parts = new QTabWidget;
     parts->setObjectName(QStringLiteral("parts"));
     parts->setDocumentMode(true);
+    parts->tabBar()->setDrawBase(false);
     const std::pair<edits::Part, QString> pages[] = {
         {edits::Part::Zones, tr("&Zones")},         {edits::Part::Bowls, tr("Bo&wls")},
         {edits::Part::Groups, tr("Rinse &groups")}, {edits::Part::Coats, tr("&Coats and drying")},

@@ -28,13 +28,18 @@ protected:
         rig.pressInDialog("soundCheck", "heard");
         rig.window->start();
         ASSERT_TRUE(rig.session->current());
+        rig.activate();
     }
 
     Stage stage(const char* lane) const { return rig.find<LaneCard>(lane)->lane().stage; }
     QString sentence() const { return rig.find<QLabel>("nowSentence")->text(); }
 
     /// As a person does: the key goes to whatever has the keyboard.
-    void press(Qt::Key key) { QTest::keyClick(rig.window->focusWidget(), key); }
+    void press(Qt::Key key)
+    {
+        ASSERT_NE(rig.window->focusWidget(), nullptr);
+        QTest::keyClick(rig.window->focusWidget(), key);
+    }
 
     /// Answers the main step with Enter until the lane is at `goal`, going on to each step's time.
     void answerUntil(const char* lane, Stage goal)
@@ -95,7 +100,7 @@ TEST_F(Window, AsksWhatCameOfALookAndTakesAKeyForIt)
     EXPECT_FALSE(rig.find<LiveButton>("nowButton")->isVisible());
     const std::size_t facts = rig.session->facts().size();
     QTest::keyClick(rig.window.get(), Qt::Key_1);
-    EXPECT_EQ(rig.session->facts().size(), facts + 1);
+    EXPECT_TRUE(rig::Rig::wait([&] { return rig.session->facts().size() == facts + 1; }));
     EXPECT_EQ(rig.session->facts().back().kind, core::run::FactKind::Looked);
     EXPECT_FALSE(rig.find<LiveButton>("leave")->isVisible());
 }
@@ -116,7 +121,7 @@ TEST_F(Window, LetsWaterTakeTheWindowAndKeepsTheLanesInView)
     start();
     answerUntil("lane2", Stage::Developing);
     rig.goOn(*rig.find<LaneCard>("lane2")->lane().untilLook);
-    QTest::keyClick(rig.window.get(), Qt::Key_1);
+    rig.find<LiveButton>("leave")->click();
     rig.goOn(rig.find<LaneCard>("lane1")->lane().left);
 
     ASSERT_TRUE(rig.find<QWidget>("alert")->isVisible());
@@ -126,6 +131,25 @@ TEST_F(Window, LetsWaterTakeTheWindowAndKeepsTheLanesInView)
     press(Qt::Key_Return);
     EXPECT_FALSE(rig.find<QWidget>("alert")->isVisible());
     EXPECT_EQ(stage("lane1"), Stage::Rinsing);
+}
+
+TEST_F(Window, PutsTheRunAwayWhenAllIsDone)
+{
+    start();
+    for (int step = 0; step < 30 && !rig.session->state().finished; ++step) {
+        const core::run::Prompt prompt = rig.session->state().prompts.front();
+        rig.goOn(std::max(rig::Seconds{0}, rig::Seconds{prompt.due - rig.clock->now()}));
+        if (prompt.asks == core::run::Prompt::Asks::Look)
+            rig.find<LiveButton>("leave")->click();
+        else
+            press(Qt::Key_Return);
+    }
+    EXPECT_EQ(sentence(), QStringLiteral("All done"));
+    EXPECT_FALSE(rig.sound.isReady);
+    EXPECT_EQ(rig.window->focusWidget()->objectName(), QStringLiteral("nowButton"));
+    press(Qt::Key_Return);
+    EXPECT_FALSE(rig.session->current());
+    EXPECT_TRUE(rig.find<QWidget>("setupPage")->isVisible());
 }
 
 TEST_F(Window, UndoesTheLastAnswer)

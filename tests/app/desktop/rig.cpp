@@ -17,7 +17,9 @@ using core::service::Zone;
 
 std::chrono::milliseconds HandClock::until(Instant moment) const
 {
-    return std::max(std::chrono::milliseconds{0}, std::chrono::milliseconds{moment - m_now});
+    // Soon, so that the session notices at once when the clock was moved.
+    return std::clamp(std::chrono::milliseconds{moment - m_now}, std::chrono::milliseconds{0},
+                      std::chrono::milliseconds{5});
 }
 
 Rig::Rig()
@@ -44,6 +46,13 @@ void Rig::openWindow()
         *theme, *session, sound, *settings, std::make_shared<app::session::QtTimeZones>(), "UTC",
         folder.path().toStdString()});
     window->show();
+    activate();
+}
+
+void Rig::activate()
+{
+    window->activateWindow();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));  // Else shortcuts do nothing.
 }
 
 void Rig::goOn(Seconds length)

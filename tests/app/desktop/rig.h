@@ -57,6 +57,9 @@ public:
     /// Puts a new window where the old one was, as if the program had been started again.
     void openWindow();
 
+    /// Gives the window the keyboard, as a window manager does when a dialog has closed.
+    void activate();
+
     /// Goes on by `length` in real seconds of the run.
     void goOn(Seconds length);
 
