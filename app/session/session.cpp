@@ -165,7 +165,7 @@ void Session::enter(RunId run, core::run::Setup setup, Instant from)
 {
     m_run = run;
     m_setup = std::move(setup);
-    m_sounded.clear();
+    m_sounding.forget();
     m_alarms.clear();
     m_lastTry = from;
     moveTo(from);
@@ -300,38 +300,12 @@ void Session::moveTo(Instant moment)
     m_moving = outer;
 }
 
-/// Tells of each alarm that begins now or is due for another repeat.
 void Session::sound()
 {
-    std::map<AlarmKey, Sounded> sounded;
-    std::vector<Alarm> heard;
-    for (const Alarm& alarm : m_alarms) {
-        const AlarmKey key{alarm.kind, alarm.subject, alarm.task, alarm.asks};
-        const auto times = alarm.every.count() > 0 ? (m_state.now - alarm.since) / alarm.every : 0;
-        const auto before = m_sounded.find(key);
-        if (before == m_sounded.end() || isDueAgain(alarm, times, before->second)) {
-            heard.push_back(alarm);
-            sounded[key] = {alarm.since, m_state.now, times};
-        } else {
-            sounded[key] = before->second;
-        }
-    }
-    m_sounded = std::move(sounded);
-    for (const Alarm& alarm : heard)
+    for (const Alarm& alarm : m_sounding.heardAt(m_state.now, m_alarms))
         // A slot may have answered what the next one is about.
         if (std::find(m_alarms.begin(), m_alarms.end(), alarm) != m_alarms.end())
             Q_EMIT alarmSounded(alarm);
-}
-
-/// A plan that is made again may move the moment that a standing alarm counts
-/// from; that alone must not make it sound each second.
-bool Session::isDueAgain(const Alarm& alarm, std::int64_t times, const Sounded& before) const
-{
-    if (alarm.every.count() <= 0)
-        return false;
-    if (alarm.since == before.since)
-        return times > before.times;
-    return m_state.now - before.last >= alarm.every;
 }
 
 void Session::schedule()

@@ -2,6 +2,7 @@
 
 #include "app/session/clock.h"
 #include "app/session/journal.h"
+#include "app/session/sounding.h"
 #include "core/alarm/alarm.h"
 #include "core/run/run.h"
 
@@ -9,11 +10,9 @@
 #include <QString>
 #include <QTimer>
 
-#include <map>
 #include <memory>
 #include <optional>
 #include <string>
-#include <tuple>
 #include <vector>
 
 namespace app::session {
@@ -94,14 +93,6 @@ Q_SIGNALS:
     void warningRaised(const QString& warning);
 
 private:
-    using AlarmKey =
-        std::tuple<core::alarm::Kind, core::alarm::Subject, core::stagger::TaskId, core::run::Prompt::Asks>;
-    struct Sounded {
-        Instant since;           ///< What its repeats were counted from.
-        Instant last;            ///< When it was last heard.
-        std::int64_t times = 0;  ///< How many repeats there had been.
-    };
-
     void enter(RunId run, core::run::Setup setup, Instant from);
     void keep();
     void notKeptBecause(const JournalError& error);
@@ -110,8 +101,6 @@ private:
     [[nodiscard]] Instant nextMoment(Instant limit) const;
     void moveTo(Instant moment);
     void sound();
-    [[nodiscard]] bool isDueAgain(const core::alarm::Alarm& alarm, std::int64_t times,
-                                  const Sounded& before) const;
     void schedule();
     void warn(const std::string& warning);
 
@@ -133,7 +122,7 @@ private:
     std::vector<Fact> m_facts;
     core::run::State m_state;
     std::vector<core::alarm::Alarm> m_alarms;
-    std::map<AlarmKey, Sounded> m_sounded;
+    Sounding m_sounding;
     bool m_moving = false;
     QTimer m_timer;
 };

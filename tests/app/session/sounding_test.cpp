@@ -48,6 +48,21 @@ void PrintTo(const Heard& heard, std::ostream* out)
          << core::stagger::taskIdText(heard.alarm.task) << ", insistence " << heard.alarm.insistence;
 }
 
+TEST(Sounding, DoesNotSoundEachSecondWhenThePlanMovesWhatItCountsFrom)
+{
+    Sounding sounding;
+    Alarm alarm;
+    alarm.kind = core::alarm::Kind::Due;
+    alarm.every = 20s;
+    std::vector<int> heardAt;
+    for (int second = 0; second < 60; ++second) {
+        alarm.since = noon() + Seconds{second};
+        if (!sounding.heardAt(noon() + Seconds{second}, {alarm}).empty())
+            heardAt.push_back(second);
+    }
+    EXPECT_EQ(heardAt, (std::vector{0, 20, 40}));
+}
+
 TEST(Sounding, IsTheSameHoweverFarTheClockJumpsWhenTimeIsSimulated)
 {
     const auto slowClock = std::make_shared<HandClock>(noon());
