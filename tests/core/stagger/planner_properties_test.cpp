@@ -189,8 +189,8 @@ RC_GTEST_PROP(PlannerProperty, ALaterPromiseNeverCostsDevelopment, ())
     }
 }
 
-/// A broken promise and a broken gap between coats are listed once, by one task, where the checker looks for
-/// every task that is late. Each is excused if it is listed at all.
+/// A broken promise, pot life or gap between coats is listed by the one task that it belongs to, where the
+/// checker looks for every task that is late. Each is excused if it is listed at all.
 std::vector<std::string> wrongBesidesWhatIsListed(const Question& question, const PlanData& plan)
 {
     std::vector<std::string> wrong = oracle::violations(question, plan);
@@ -203,6 +203,7 @@ std::vector<std::string> wrongBesidesWhatIsListed(const Question& question, cons
                           [&](const std::string& each) { return each.find(line) != std::string::npos; });
     };
     excuse("ready by the promised time", "ends after the promise less the buffer");
+    excuse("used up within", "applied past its pot life");
     excuse(" after Coat", "too long a gap after coat");
     excuse(" after Coat", "too short a gap after coat");
     return wrong;
