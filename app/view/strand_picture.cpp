@@ -46,11 +46,17 @@ void addMarks(Strand& strand, const Service& service, const std::vector<PlannedT
     }
 }
 
-void addRinseLine(StrandPicture& picture, Instant at, const std::string& name)
+/// One line for all that goes under the water together: at its first water. A zone rinsed alone comes earlier
+/// by more than a rinse takes, or later, and so gets a line of its own.
+void addRinseLine(StrandPicture& picture, const core::service::RinseGroup& group, Instant at)
 {
-    const auto same = std::ranges::find(picture.rinseLines, at, &RinseLine::at);
-    if (same == picture.rinseLines.end())
-        picture.rinseLines.push_back({at, name});
+    for (RinseLine& line : picture.rinseLines) {
+        if (line.name != group.name || std::chrono::abs(line.at - at) > group.rinse)
+            continue;
+        line.at = std::min(line.at, at);
+        return;
+    }
+    picture.rinseLines.push_back({at, group.name});
 }
 
 void addRinseLines(StrandPicture& picture, const Service& service)
@@ -59,7 +65,7 @@ void addRinseLines(StrandPicture& picture, const Service& service)
         if (strand.stage == core::run::Stage::Dropped)
             continue;
         const core::service::Coat& coat = service.coats[strand.zone.coat];
-        addRinseLine(picture, strand.water, coat.groups[coat.zones[strand.zone.item].group].name);
+        addRinseLine(picture, coat.groups[coat.zones[strand.zone.item].group], strand.water);
     }
     std::ranges::sort(picture.rinseLines, {}, &RinseLine::at);
 }

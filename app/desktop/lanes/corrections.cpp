@@ -12,11 +12,12 @@ namespace app::desktop {
 Corrections::Corrections(const Theme& theme, QWidget* parent)
     : QFrame{parent}
     , m_last{new QLabel}
-    , m_undo{new QPushButton{tr("Undo my last answer  (Ctrl+Z)")}}
-    , m_earlier{new QPushButton{tr("That was earlier …  (E)")}}
+    , m_undo{new QPushButton{tr("Undo it  (Ctrl+Z)")}}
+    , m_earlier{new QPushButton{tr("It was earlier …  (E)")}}
 {
     setProperty("role", QStringLiteral("foot"));
     m_last->setObjectName(QStringLiteral("lastAnswer"));
+    m_last->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_undo->setObjectName(QStringLiteral("undoLast"));
     m_earlier->setObjectName(QStringLiteral("earlier"));
     m_earlier->setCheckable(true);
@@ -62,7 +63,8 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
 
 void Corrections::showLast(const QString& last)
 {
-    m_last->setText(last);
+    m_last->setText(last.isEmpty() ? QString{} : tr("Last: %1").arg(last));
+    m_last->setToolTip(last);
     m_undo->setEnabled(!last.isEmpty());
     m_earlier->setEnabled(!last.isEmpty());
     if (last.isEmpty())

@@ -1,6 +1,7 @@
 #include "app/desktop/look/strand_painter.h"
 
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/strand_pen.h"
 #include "app/desktop/look/theme.h"
 
 #include <QPainter>
@@ -20,11 +21,6 @@ using view::Strand;
 constexpr double thinnest = 4;   ///< Half a ribbon's height when development starts.
 constexpr double thickest = 11;  ///< And once the target is reached.
 constexpr double brush = 8;      ///< Half the height of an application.
-
-QPen pen(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine)
-{
-    return {QBrush{colour}, width, style, Qt::RoundCap, Qt::RoundJoin};
-}
 
 /// The wave that strands and water share.
 double sway(double x)
@@ -47,8 +43,8 @@ StrandPainter::StrandPainter(QPainter& painter, const view::StrandPicture& pictu
 void StrandPainter::paint()
 {
     m_painter.setRenderHint(QPainter::Antialiasing);
-    paintWater();
     paintAxis();
+    paintWater();
     for (std::size_t place = 0; place < m_picture.strands.size(); ++place)
         paintStrand(place);
     for (std::size_t pair = 0; pair < m_picture.hands.size(); ++pair)
@@ -244,115 +240,6 @@ void StrandPainter::paintRinse(const Strand& strand, const QRectF& row)
             wave.lineTo(x, centre(row) + offset + 2.2 * std::sin((x - from) / 4.5));
         m_painter.drawPath(wave);
     }
-}
-
-void StrandPainter::paintWindow(const Strand& strand, const QRectF& row, const QColor& colour)
-{
-    const bool kept = strand.keepsItsWindow();
-    const QColor line = kept ? blend(colour, m_colours.ink, 0.25) : m_colours.late;
-    const double y = centre(row) + 19;
-    const double least = m_geometry.x(strand.leastAt);
-    const double target = m_geometry.x(strand.targetAt);
-    const double most = m_geometry.x(strand.mostAt);
-    m_painter.setPen(pen(line, kept ? 2 : 3, kept ? Qt::SolidLine : Qt::DashLine));
-    m_painter.drawLine(QPointF{least, y}, QPointF{most, y});
-    m_painter.setPen(pen(line, 2));
-    m_painter.drawPolyline(QPolygonF{{least + 4, y - 5}, {least, y - 5}, {least, y + 5}, {least + 4, y + 5}});
-    m_painter.fillRect(QRectF{most - 2, y - 6, 4, 12}, line);
-    QPainterPath wedge{QPointF{target, y - 6}};
-    wedge.lineTo(target + 5, y + 3);
-    wedge.lineTo(target - 5, y + 3);
-    wedge.closeSubpath();
-    m_painter.fillPath(wedge, line);
-}
-
-void StrandPainter::paintMarks(const Strand& strand, const QRectF& row)
-{
-    for (const view::JobMark& job : strand.late) {
-        const QRectF box{QPointF{m_geometry.x(job.span.from), centre(row) - 13},
-                         QPointF{m_geometry.x(job.span.until), centre(row) + 13}};
-        QPainterPath wave{QPointF{box.left(), centre(row)}};
-        for (double x = box.left(); x < box.right(); x += 2)
-            wave.lineTo(x, centre(row) + 5 * std::sin((x - box.left()) / 2.5));
-        m_painter.setPen(pen(m_colours.ink, 1.5));
-        m_painter.setBrush(m_colours.surface);
-        m_painter.drawRoundedRect(box, 4, 4);
-        m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawPath(wave);
-    }
-    for (const view::LookMark& look : strand.looks) {
-        const QPointF eye{m_geometry.x(look.at), centre(row)};
-        m_painter.setPen(pen(m_colours.ink, 2));
-        m_painter.setBrush(m_colours.surface);
-        m_painter.drawEllipse(eye, 10, 7);
-        m_painter.setBrush(Qt::NoBrush);
-        if (look.made)
-            m_painter.drawPolyline(
-                QPolygonF{{eye.x() - 4, eye.y()}, {eye.x() - 1, eye.y() + 3}, {eye.x() + 5, eye.y() - 4}});
-        else
-            m_painter.fillRect(QRectF{eye.x() - 2, eye.y() - 2, 4, 4}, m_colours.ink);
-    }
-}
-
-void StrandPainter::paintHands(std::size_t pair)
-{
-    const QRectF row = m_geometry.handsRow(pair);
-    const view::HandsRow& hands = m_picture.hands[pair];
-    m_painter.setFont(Theme::font(metrics::textSmall));
-    m_painter.setPen(m_colours.quietInk);
-    m_painter.drawText(m_geometry.gutter(row), Qt::AlignLeft | Qt::AlignVCenter,
-                       QString::fromStdString(hands.name));
-    m_painter.setPen(pen(m_colours.hairline, 2));
-    m_painter.drawLine(QPointF{row.left(), row.center().y()}, QPointF{row.right(), row.center().y()});
-    for (const view::HandsJob& job : hands.jobs) {
-        const double from = m_geometry.x(job.span.from);
-        const QRectF box{from, row.top() + 4, std::max(4.0, m_geometry.x(job.span.until) - from),
-                         row.height() - 8};
-        m_painter.setPen(pen(m_colours.line, 1.5));
-        m_painter.setBrush(m_colours.sunken);
-        m_painter.drawRoundedRect(box, 4, 4);
-        m_painter.setBrush(Qt::NoBrush);
-        const QString text = m_words.job(job.task);
-        if (m_painter.fontMetrics().horizontalAdvance(text) + 6 > box.width()) {
-            constexpr int iconSize = 16;
-            if (box.width() >= iconSize)
-                m_words.jobIcon(job.task).paint(
-                    &m_painter,
-                    QRect{box.center().toPoint() - QPoint{iconSize / 2, iconSize / 2},
-                          QSize{iconSize, iconSize}});
-            continue;
-        }
-        m_painter.setPen(m_colours.ink);
-        m_painter.drawText(box, Qt::AlignCenter, text);
-    }
-}
-
-void StrandPainter::paintFlag(double x, const QString& text, const QColor& ground, const QColor& ink)
-{
-    m_painter.setFont(Theme::font(metrics::textSmall, true));
-    const double width = m_painter.fontMetrics().horizontalAdvance(text) + 16;
-    const double left =
-        std::clamp(x - width / 2, m_geometry.plot().left(), m_geometry.plot().right() + 20 - width);
-    const QRectF box{left, m_geometry.axisBottom() - 25, width, 22};
-    m_painter.setPen(Qt::NoPen);
-    m_painter.setBrush(ground);
-    m_painter.drawRoundedRect(box, 6, 6);
-    m_painter.setBrush(Qt::NoBrush);
-    m_painter.setPen(ink);
-    m_painter.drawText(box, Qt::AlignCenter, text);
-}
-
-void StrandPainter::paintNow()
-{
-    for (const view::RinseLine& line : m_picture.rinseLines)
-        paintFlag(m_geometry.x(line.at), m_words.water.arg(m_words.clock(line.at)), m_colours.water,
-                  m_colours.surface);
-    if (!m_picture.now)
-        return;
-    const double x = m_geometry.x(*m_picture.now);
-    m_painter.setPen(pen(m_colours.ink, 2));
-    m_painter.drawLine(QPointF{x, m_geometry.axisBottom()}, QPointF{x, m_geometry.plot().bottom()});
-    paintFlag(x, m_words.now, m_colours.ink, m_colours.ground);
 }
 
 }  // namespace app::desktop

@@ -48,6 +48,10 @@ QTableView:focus { border: 2px solid @water; }
 QHeaderView::section { background: @sunken; color: @ink; border: none; border-right: 1px solid @hairline;
     border-bottom: 1px solid @line; padding: 5px 7px; }
 QTabWidget::pane { border: none; }
+QTabBar { border: none; background: transparent; }
+QCheckBox::indicator { width: 18px; height: 18px; border: 2px solid @line; border-radius: 4px; background: @surface; }
+QCheckBox::indicator:focus { border: 3px solid @water; }
+QCheckBox::indicator:checked { background: @soon; image: url(:/icons/done.svg); }
 QTabBar::tab { background: transparent; color: @quietInk; padding: 7px 14px; border-bottom: 3px solid transparent; }
 QTabBar::tab:selected { color: @ink; border-bottom: 3px solid @action; }
 QTabBar::tab:focus { color: @ink; border: 2px solid @water; }

@@ -57,12 +57,13 @@ void PartPanel::makeTable()
     m_view->installEventFilter(this);
     m_view->setSelectionMode(QAbstractItemView::SingleSelection);
     m_view->setTabKeyNavigation(true);
-    m_view->verticalHeader()->setDefaultSectionSize(32);
+    m_view->verticalHeader()->setDefaultSectionSize(29);
     m_view->verticalHeader()->hide();
     m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_view->horizontalHeader()->setStretchLastSection(true);
     m_view->horizontalHeader()->setHighlightSections(false);
-    m_view->setMinimumHeight(120);
+    constexpr int threeRows = 140;
+    m_view->setMinimumHeight(threeRows);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, &PartPanel::followCursor);
     connect(&m_table, &QAbstractItemModel::modelReset, this, &PartPanel::followCursor);
 }

@@ -88,6 +88,7 @@ QWidget* SetupPage::makeCoatBar()
     m_coats->setObjectName(QStringLiteral("coats"));
     m_coats->setAccessibleName(tr("Coats"));
     m_coats->setDrawBase(false);
+    m_coats->setDocumentMode(true);
     m_coats->setExpanding(false);
     row->addWidget(m_coats);
     connect(m_coats, &QTabBar::currentChanged, this, &SetupPage::showCoat);

@@ -21,6 +21,26 @@ TEST(PlannedPicture, BringsEveryStrandToTheRinseLine)
     }
 }
 
+TEST(PlannedPicture, DrawsOneLineForAGroupThatIsReachedOneAfterAnother)
+{
+    auto plan = samples::plan();
+    plan.zones[1].water = at(32);  // The rinse takes 5 minutes.
+
+    const StrandPicture picture = plannedPicture(samples::service(), plan, 0);
+
+    ASSERT_EQ(picture.rinseLines.size(), 1u);
+    EXPECT_EQ(picture.rinseLines.front().at, at(30));
+    EXPECT_EQ(picture.strands[1].water, at(32));
+}
+
+TEST(PlannedPicture, DrawsALineOfItsOwnForAZoneRinsedAlone)
+{
+    auto plan = samples::plan();
+    plan.zones[1].water = at(24);
+
+    EXPECT_EQ(plannedPicture(samples::service(), plan, 0).rinseLines.size(), 2u);
+}
+
 TEST(PlannedPicture, MarksTheWindowFromTheClocksStart)
 {
     const Strand root = plannedPicture(samples::service(), samples::plan(), 0).strands.front();

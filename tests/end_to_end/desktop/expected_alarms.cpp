@@ -17,7 +17,7 @@ std::vector<Expected> alarmsOf(const core::run::Setup& setup, const std::vector<
         while (known < facts.size() && facts[known].recorded <= now)
             ++known;
         const core::run::State state = stateAt(setup, std::span{facts}.first(known), now);
-        for (const Alarm& alarm : alarmsAt(state, {}, now)) {
+        for (const Alarm& alarm : core::alarm::alarmsAt(state, {}, now)) {
             const Seconds standing = now - alarm.since;
             const bool sounds =
                 standing == Seconds{0} || (alarm.every > Seconds{0} && standing % alarm.every == Seconds{0});

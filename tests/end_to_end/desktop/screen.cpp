@@ -56,12 +56,16 @@ QString Screen::ask(const QStringList& arguments)
     return QString::fromUtf8(tool.readAllStandardOutput()).trimmed();
 }
 
+QString Screen::findWindow(const QString& name)
+{
+    return ask({QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--name"), name})
+        .section(QLatin1Char{'\n'}, 0, 0);
+}
+
 QString Screen::title()
 {
     if (m_window.isEmpty())
-        m_window = ask({QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--name"),
-                        QStringLiteral("Basinbell$")})
-                       .section(QLatin1Char{'\n'}, 0, 0);
+        m_window = findWindow(QStringLiteral("Basinbell$"));
     return m_window.isEmpty() ? QString{} : ask({QStringLiteral("getwindowname"), m_window});
 }
 
@@ -78,9 +82,23 @@ QString Screen::waitForTitle(const QStringList& beginnings, int milliseconds)
     return {};
 }
 
+// There is no window manager here, so nobody else gives a window the keyboard.
+void Screen::pressIn(const QString& window, const QString& keys)
+{
+    ask({QStringLiteral("windowfocus"), QStringLiteral("--sync"), window, QStringLiteral("key"), keys});
+}
+
 void Screen::press(const QString& keys)
 {
-    ask({QStringLiteral("key"), keys});
+    pressIn(m_window, keys);
+}
+
+bool Screen::pressInDialog(const QString& title, const QString& keys)
+{
+    const QString window = findWindow(QLatin1Char{'^'} + title);
+    if (!window.isEmpty())
+        pressIn(window, keys);
+    return !window.isEmpty();
 }
 
 void Screen::kill()

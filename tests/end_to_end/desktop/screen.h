@@ -25,7 +25,11 @@ public:
     /// Waits until the title begins with one of these; the title then, or empty.
     QString waitForTitle(const QStringList& beginnings, int milliseconds);
 
+    /// Presses keys in the program's window.
     void press(const QString& keys);
+
+    /// Presses keys in its dialog whose title begins with this; false where there is none.
+    bool pressInDialog(const QString& title, const QString& keys);
 
     /// Ends the program without a warning, as a power cut would.
     void kill();
@@ -35,6 +39,8 @@ public:
 
 private:
     QString ask(const QStringList& arguments);
+    QString findWindow(const QString& name);
+    void pressIn(const QString& window, const QString& keys);
 
     QProcess m_server;
     QProcess m_program;
