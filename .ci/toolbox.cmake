@@ -30,6 +30,8 @@ if(SANITIZE)
     add_link_options(-fsanitize=${SANITIZE})
 endif()
 
+string(COMPARE NOTEQUAL "${SANITIZE}" "" SANITIZED)
+
 # Every target of ours links this PRIVATE; the functions of rooms.cmake do so.
 add_library(strict INTERFACE)
 target_compile_options(strict INTERFACE
@@ -39,7 +41,7 @@ target_compile_options(strict INTERFACE
     # GCC 12 reports overlapping copies inside std::string that cannot happen (GCC bug 105651).
     $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>
     # GCC's manual warns that sanitizers bring false reports of these.
-    $<$<AND:$<CXX_COMPILER_ID:GNU>,$<BOOL:${SANITIZE}>>:-Wno-maybe-uninitialized>)
+    $<$<AND:$<CXX_COMPILER_ID:GNU>,$<BOOL:${SANITIZED}>>:-Wno-maybe-uninitialized>)
 
 find_package(nlohmann_json REQUIRED)
 find_package(tl-expected REQUIRED)
