@@ -27,8 +27,8 @@ public:
 
     static constexpr double gutterWidth = 168;
     static constexpr double axisHeight = 30;
-    static constexpr double handsHeight = 32;
-    static constexpr double leastRow = 42;
+    static constexpr double handsHeight = 30;
+    static constexpr double leastRow = 40;
     static constexpr double mostRow = 84;
 
     /// The height that `picture` needs at least.

@@ -62,7 +62,7 @@ void PartPanel::makeTable()
     m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_view->horizontalHeader()->setStretchLastSection(true);
     m_view->horizontalHeader()->setHighlightSections(false);
-    constexpr int threeRows = 140;
+    constexpr int threeRows = 134;
     m_view->setMinimumHeight(threeRows);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, &PartPanel::followCursor);
     connect(&m_table, &QAbstractItemModel::modelReset, this, &PartPanel::followCursor);

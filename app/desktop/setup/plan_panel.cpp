@@ -47,7 +47,7 @@ void PlanPanel::build(const Theme& theme)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(metrics::gapTiny);
     m_summary->setObjectName(QStringLiteral("planSummary"));
-    m_summary->setFont(Theme::font(metrics::textLarge, true));
+    m_summary->setFont(Theme::font(metrics::textLane, true));
     m_summary->setWordWrap(true);
     m_summary->setTextFormat(Qt::PlainText);
     m_problems->setObjectName(QStringLiteral("problems"));

@@ -35,7 +35,7 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     setObjectName(QStringLiteral("setupPage"));
     auto* body = new QWidget;
     auto* layout = new QVBoxLayout{body};
-    layout->setContentsMargins(metrics::gapLarge, metrics::gap, metrics::gapLarge, metrics::gapSmall);
+    layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapTiny);
     layout->setSpacing(metrics::gapSmall);
     layout->addWidget(new BasicsPanel{document, zones, now});
     auto* splitter = new QSplitter{Qt::Vertical};
@@ -63,7 +63,6 @@ QTabWidget* SetupPage::makeParts(const Theme& theme)
 {
     auto* parts = new QTabWidget;
     parts->setObjectName(QStringLiteral("parts"));
-    parts->setDocumentMode(true);
     parts->tabBar()->setDrawBase(false);
     const std::pair<edits::Part, QString> pages[] = {
         {edits::Part::Zones, tr("&Zones")},         {edits::Part::Bowls, tr("Bo&wls")},
@@ -88,7 +87,6 @@ QWidget* SetupPage::makeCoatBar()
     m_coats->setObjectName(QStringLiteral("coats"));
     m_coats->setAccessibleName(tr("Coats"));
     m_coats->setDrawBase(false);
-    m_coats->setDocumentMode(true);
     m_coats->setExpanding(false);
     row->addWidget(m_coats);
     connect(m_coats, &QTabBar::currentChanged, this, &SetupPage::showCoat);
