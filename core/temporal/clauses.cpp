@@ -163,8 +163,7 @@ int Clauses::assertLearned(std::vector<Literal> clause)
     for (const Literal literal : clause)
         levels.push_back(levelOf(literal));
     std::ranges::sort(levels);
-    const auto repeated = std::ranges::unique(levels);
-    const auto spanned = static_cast<int>(levels.size() - repeated.size());
+    const auto spanned = static_cast<int>(std::unique(levels.begin(), levels.end()) - levels.begin());
     backTo(target);
     ++m_learned;
     if (m_learned > m_mostLearned)

@@ -56,7 +56,7 @@ public:
     /// reasons)` appends the true literals from which the network drew `literal`.
     /// Returns the level gone back to, or -1 if the conflict needs no decision.
     template <class Explain>
-    int learn(std::vector<Literal> falseLiterals, const Explain& explain);
+    int learn(const std::vector<Literal>& falseLiterals, const Explain& explain);
 
     [[nodiscard]] int highestLevel(const std::vector<Literal>& literals) const;
 
@@ -102,7 +102,7 @@ private:
 };
 
 template <class Explain>
-int Clauses::learn(std::vector<Literal> falseLiterals, const Explain& explain)
+int Clauses::learn(const std::vector<Literal>& falseLiterals, const Explain& explain)
 {
     const int conflictLevel = highestLevel(falseLiterals);
     if (conflictLevel == 0)

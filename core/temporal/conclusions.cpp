@@ -87,8 +87,7 @@ bool Searcher::atBound()
         return false;
     m_timing.explainPrice(levelToBlame(), m_conflict);
     std::ranges::sort(m_conflict, {}, &Literal::code);
-    const auto repeated = std::ranges::unique(m_conflict);
-    m_conflict.erase(repeated.begin(), repeated.end());
+    m_conflict.erase(std::unique(m_conflict.begin(), m_conflict.end()), m_conflict.end());
     for (Literal& reason : m_conflict)
         reason = ~reason;
     return true;
