@@ -17,30 +17,39 @@ namespace {
 
 using namespace app;
 
-/// The alarms of the window, sounded by the sound program.
+/// The alarms of the window, sounded by the sound program, which is started once the window is there.
 class PlayerSound final : public desktop::Sound {
 public:
-    PlayerSound() { connect(&m_player, &sound::AlarmPlayer::healthChanged, this, &Sound::healthChanged); }
+    void begin()
+    {
+        m_player = std::make_unique<sound::AlarmPlayer>();
+        connect(m_player.get(), &sound::AlarmPlayer::healthChanged, this, &Sound::healthChanged);
+    }
 
-    void keepReady(bool ready) override { m_player.keepReady(ready); }
-    void sound(const core::alarm::Alarm& alarm) override { m_player.sound(alarm); }
+    void keepReady(bool ready) override
+    {
+        if (m_player)
+            m_player->keepReady(ready);
+    }
+    void sound(const core::alarm::Alarm& alarm) override { m_player->sound(alarm); }
     void setStanding(const std::vector<core::alarm::Alarm>& standing) override
     {
-        m_player.setStanding(standing);
+        m_player->setStanding(standing);
     }
-    void silence() override { m_player.silence(); }
+    void silence() override { m_player->silence(); }
     void playCheck(core::alarm::Kind kind, core::alarm::Subject subject) override
     {
-        m_player.playCheck(kind, subject);
+        m_player->playCheck(kind, subject);
     }
     [[nodiscard]] bool isWorking() const override
     {
-        return m_player.health() == sound::Health::Working || m_player.health() == sound::Health::Starting;
+        return !m_player || m_player->health() == sound::Health::Working
+            || m_player->health() == sound::Health::Starting;
     }
-    [[nodiscard]] QString problem() const override { return m_player.healthText(); }
+    [[nodiscard]] QString problem() const override { return m_player ? m_player->healthText() : QString{}; }
 
 private:
-    sound::AlarmPlayer m_player;
+    std::unique_ptr<sound::AlarmPlayer> m_player;
 };
 
 std::shared_ptr<const session::Clock> clockFor(const desktop::Options& options)
@@ -88,6 +97,7 @@ int main(int argc, char* argv[])
     desktop::MainWindow window{{theme, session, sound, settings, zones, session::localZone(), folder}};
     window.show();
     QTimer::singleShot(0, &window, [&] {
+        sound.begin();
         for (const std::string& warning : opened->warnings)
             window.warn(QString::fromStdString(warning));
         desktop::openFirst(window, session, options, settings);
