@@ -160,6 +160,7 @@ int Clauses::assertLearned(std::vector<Literal> clause)
     for (std::size_t place = 1; place < clause.size(); ++place)
         target = std::max(target, levelOf(clause[place]));
     std::vector<int> levels;
+    levels.reserve(clause.size());
     for (const Literal literal : clause)
         levels.push_back(levelOf(literal));
     std::ranges::sort(levels);
