@@ -93,7 +93,8 @@ void checkProgress(const stagger::Progress& progress)
     for (const stagger::TaskProgress& task : progress.tasks) {
         RC_ASSERT(seen.insert(task.id).second);
         RC_ASSERT(!progress.isDropped(task.id));
-        RC_ASSERT(!task.end || *task.end >= task.start);
+        // In brackets: the macro takes an expression apart, and would look at both sides of the `||`.
+        RC_ASSERT((!task.end || *task.end >= task.start));
     }
     for (const TaskId& dropped : progress.dropped)
         RC_ASSERT(seen.insert(dropped).second);
