@@ -236,7 +236,7 @@ RC_GTEST_PROP(PlannerProperty, AStoppedSearchIsHonest, ())
     const Answer early = plan(question, {.conflicts = conflicts, .stop = {}});
     RC_LOG() << oracle::questionText(question);
     if (!early) {
-        RC_ASSERT(!whole || early.error().stopped);
+        RC_ASSERT((!whole || early.error().stopped));
         return;
     }
     RC_ASSERT(whole);
