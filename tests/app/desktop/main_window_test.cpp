@@ -2,6 +2,7 @@
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/startup.h"
 #include "app/session/cautions.h"
+#include "app/session/time_zones.h"
 #include "tests/app/desktop/rig.h"
 
 #include <QCloseEvent>
