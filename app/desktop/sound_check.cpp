@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QStyle>
 
 namespace app::desktop {
 
@@ -18,6 +19,7 @@ SoundCheck::SoundCheck(const Theme& theme, Sound& sound, QWidget* parent)
     , m_sound{sound}
     , m_health{new QLabel}
     , m_heard{nullptr}
+    , m_passOver{nullptr}
 {
     setObjectName(QStringLiteral("soundCheck"));
     setWindowTitle(tr("Sound check"));
@@ -48,7 +50,6 @@ void SoundCheck::build()
     layout->addWidget(patternRow(Kind::LimitPassed, Subject::Water, tr("A limit is passed  (5)"),
                                  tr("the loudest"), QStringLiteral("playLimit")));
     layout->addWidget(makeAnswers());
-    m_heard->setFocus();
     connect(this, &QDialog::rejected, &m_sound, &Sound::silence);
 }
 
@@ -66,13 +67,11 @@ QWidget* SoundCheck::makeAnswers()
         return button;
     };
     auto* later = add(tr("Not now  (Esc)"), QStringLiteral("soundLater"), {});
-    auto* over = add(tr("Without sound: I watch the screen  (W)"), QStringLiteral("passOver"), {Qt::Key_W});
+    m_passOver = add(tr("Without sound: I watch the screen  (W)"), QStringLiteral("passOver"), {Qt::Key_W});
     auto* notHeard = add(tr("I hear nothing  (N)"), QStringLiteral("notHeard"), {Qt::Key_N});
     m_heard = add(tr("I hear them  (Enter)"), QStringLiteral("heard"), {});
-    m_heard->setProperty("role", QStringLiteral("main"));
-    m_heard->setDefault(true);
     connect(later, &QPushButton::clicked, this, &QDialog::reject);
-    connect(over, &QPushButton::clicked, this, [this] { end(Verdict::PassedOver); });
+    connect(m_passOver, &QPushButton::clicked, this, [this] { end(Verdict::PassedOver); });
     connect(notHeard, &QPushButton::clicked, this, &SoundCheck::advise);
     connect(m_heard, &QPushButton::clicked, this, [this] { end(Verdict::Heard); });
     return answers;
@@ -101,10 +100,25 @@ QWidget* SoundCheck::patternRow(Kind kind, Subject subject, const QString& name,
 
 void SoundCheck::follow()
 {
+    const bool works = m_sound.isWorking();
     m_health->setText(
-        m_sound.isWorking()
-            ? tr("Press each one. Only your ear can tell: the volume and the cable are out of sight here.")
-            : tr("No sound can be made. %1").arg(m_sound.problem()));
+        works ? tr("Press each one. Only your ear can tell: the volume and the cable are out of sight here.")
+              : tr("No sound can be made. %1").arg(m_sound.problem()));
+    // Nobody can have heard what could not be played, and Enter must not say so by habit.
+    m_heard->setEnabled(works);
+    makeMain(works ? m_heard : m_passOver, works ? m_passOver : m_heard);
+}
+
+void SoundCheck::makeMain(QPushButton* main, QPushButton* other)
+{
+    other->setProperty("role", QVariant{});
+    main->setProperty("role", QStringLiteral("main"));
+    for (QPushButton* button : {main, other}) {
+        button->style()->unpolish(button);
+        button->style()->polish(button);
+    }
+    main->setDefault(true);
+    main->setFocus();
 }
 
 void SoundCheck::advise()

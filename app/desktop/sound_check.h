@@ -29,6 +29,7 @@ private:
                         const QString& what, const QString& object);
     QWidget* makeAnswers();
     void follow();
+    void makeMain(QPushButton* main, QPushButton* other);
     void advise();
     void end(Verdict verdict);
 
@@ -36,6 +37,7 @@ private:
     Sound& m_sound;
     QLabel* m_health;
     QPushButton* m_heard;
+    QPushButton* m_passOver;
     Verdict m_verdict = Verdict::Cancelled;
 };
 

@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/lane_card.h"
 #include "app/desktop/lanes/live_button.h"
+#include "app/desktop/sound_check.h"
 #include "app/desktop/startup.h"
 #include "app/session/cautions.h"
 #include "app/session/time_zones.h"
@@ -26,7 +27,7 @@ protected:
     void start()
     {
         ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
-        rig.pressInDialog("soundCheck", "heard");
+        rig.pressInDialog("soundCheck", rig.sound.works ? "heard" : "passOver");
         rig.window->start();
         ASSERT_TRUE(rig.session->current());
         rig.activate();
@@ -212,6 +213,21 @@ TEST_F(Window, DoesNotStartAgainstTheSoundCheck)
     rig.window->start();
 
     EXPECT_FALSE(rig.session->current());
+}
+
+TEST_F(Window, LetsNobodySayTheyHeardWhatCannotBeSounded)
+{
+    rig.sound.works = false;
+    SoundCheck check{*rig.theme, rig.sound, rig.window.get()};
+    const auto* heard = check.findChild<QPushButton*>(QStringLiteral("heard"));
+    const auto* passOver = check.findChild<QPushButton*>(QStringLiteral("passOver"));
+    EXPECT_FALSE(heard->isEnabled());
+    EXPECT_TRUE(passOver->isDefault());
+
+    rig.sound.works = true;  // A loudspeaker is plugged in.
+    Q_EMIT rig.sound.healthChanged();
+    EXPECT_TRUE(heard->isEnabled());
+    EXPECT_TRUE(heard->isDefault());
 }
 
 TEST_F(Window, ShowsTheCautionsBeforeTheFirstRunOnAPersonOnly)
