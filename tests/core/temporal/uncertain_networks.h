@@ -1,0 +1,37 @@
+#pragma once
+
+#include "core/temporal/controllability.h"
+#include "tests/core/temporal/small_networks.h"
+
+#include <string>
+#include <vector>
+
+namespace core::temporal {
+
+/// What random networks are made of.
+struct Shape {
+    int links = 2;
+    int free = 1;        ///< Points that neither start nor end a link.
+    Time last = 8;       ///< Every point that is started lies in [0, last].
+    int lags = 5;        ///< Random ones, besides those that say so.
+    Time longest = 3;    ///< A link's least is at most this, its most up to as much again.
+    Time lagLeast = -3;  ///< What the random lags lie between.
+    Time lagMost = 5;
+    bool chained = false;  ///< Links may start at the origin and where others end.
+};
+
+/// Point 1 + 2i starts link i unless it starts elsewhere, 2 + 2i ends it.
+UncertainNetwork randomNetwork(Dice& dice, const Shape& shape);
+
+/// `to` comes from `least` to `most` after `from`.
+void window(UncertainNetwork& network, Point from, Point to, Time least, Time most);
+
+/// What is left of a network when only these lags and links bind; the others' ends come when they like.
+UncertainNetwork only(const UncertainNetwork& network, const std::vector<int>& lags,
+                      const std::vector<int>& links);
+
+std::string textOf(const UncertainNetwork& network);
+std::string textOf(const std::vector<Time>& times);
+std::string textOf(const Objection& objection);
+
+}  // namespace core::temporal
