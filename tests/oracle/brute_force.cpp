@@ -11,10 +11,10 @@ class Trial {
 public:
     explicit Trial(const Question& question)
         : m_question{question}
-        , m_tasks{core::stagger::tasksOf(question.services.front())}
-        , m_from{*question.services.front().notBefore}
-        , m_until{*question.services.front().readyBy}
     {
+        for (std::size_t head = 0; head < question.services.size(); ++head)
+            for (const TaskId& id : core::stagger::tasksOf(question.services[head], head))
+                m_tasks.push_back(id);
     }
 
     void run(std::size_t place = 0)
@@ -24,8 +24,9 @@ public:
             return;
         }
         const TaskId& id = m_tasks[place];
-        const Seconds length = core::stagger::usualLength(m_question.services.front(), id);
-        for (Instant start = m_from; start + length <= m_until; start += Seconds{1}) {
+        const service::Service& head = m_question.services[id.service];
+        const Seconds length = core::stagger::usualLength(head, id);
+        for (Instant start = *head.notBefore; start + length <= *head.readyBy; start += Seconds{1}) {
             m_starts[id] = start;
             run(place + 1);
         }
@@ -54,8 +55,6 @@ private:
 
     const Question& m_question;
     std::vector<TaskId> m_tasks;
-    Instant m_from;
-    Instant m_until;
     Starts m_starts;
     std::optional<PlanData> m_best;
 };

@@ -30,7 +30,9 @@ Seconds stalenessOf(const PlanView& view, const ZoneView& zone)
 
 bool startsLate(const PlanView& view, std::size_t head)
 {
-    if (!view.aimedEnd(head) || view.question().preference == Preference::EndEarly)
+    // Where nothing says from when on, there is nothing that an early end could be counted from.
+    const bool endsEarly = view.question().preference == Preference::EndEarly && view.notBefore(head);
+    if (!view.aimedEnd(head) || endsEarly)
         return false;
     if (view.question().preference == Preference::StartLate)
         return true;

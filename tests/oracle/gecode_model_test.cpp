@@ -53,6 +53,60 @@ Question tinyQuestion(std::uint64_t seed)
     return question;
 }
 
+/// Two heads with a zone each on one basin, one of them looked at or mixed for.
+Question tinyHeads(std::uint64_t seed)
+{
+    const auto bit = [seed](int place) { return static_cast<int>(seed >> place & 1); };
+    core::service::Zone one = makeZone("One", Seconds{1 + bit(0)}, {Seconds{1}, Seconds{2}, Seconds{3}});
+    core::service::Zone two = makeZone("Two", Seconds{2}, {Seconds{1}, Seconds{1 + bit(1)}, Seconds{3}});
+    if (bit(2) == 1)
+        one.looks = core::service::Looks{.first = Seconds{1},
+                                         .every = {},
+                                         .length = Seconds{1},
+                                         .tolerance = Seconds{bit(3)},
+                                         .until = Seconds{2}};
+    core::service::Service first = makeService({one}, Seconds{1 + bit(4)});
+    core::service::Service second = makeService({two}, Seconds{1});
+    if (bit(2) == 0)
+        second.coats[0].bowls[0].mix = Seconds{1};
+    if (bit(5) == 1)
+        first.crew.hands.push_back({.name = "Hands 2", .away = {}, .kinds = {}});
+    if (bit(3) == 1)
+        first.crew.hands[0].away.push_back({.from = opening + Seconds{2}, .until = opening + Seconds{3}});
+    first.notBefore = opening;
+    first.readyBy = opening + Seconds{7};
+    second.notBefore = opening + Seconds{bit(6)};
+    second.readyBy = opening + Seconds{7 + bit(1)};
+    Question question = ask(first);
+    question.services.push_back(second);
+    if (bit(0) == 1)
+        question.preference = core::stagger::Preference::EndEarly;
+    return question;
+}
+
+TEST(GecodeModel, AgreesWithTryingAllOnTwoTinyHeads)
+{
+    int planned = 0;
+    int refused = 0;
+    for (std::uint64_t seed = 0; seed < 128; seed += 3) {
+        const Question question = tinyHeads(seed);
+        SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << questionText(question));
+        const auto tried = planByTryingAll(question);
+        const GecodeAnswer answer = planWithGecode(question, {.earliestStarts = true});
+        ASSERT_EQ(answer.kind, tried ? Kind::Best : Kind::NothingFits);
+        refused += tried ? 0 : 1;
+        if (!tried)
+            continue;
+        ++planned;
+        ASSERT_TRUE(answer.plan);
+        EXPECT_EQ(answer.plan->worth, tried->worth)
+            << planText(question, *tried) << planText(question, *answer.plan);
+        EXPECT_EQ(startsInOrder(question, *answer.plan), startsInOrder(question, *tried));
+    }
+    EXPECT_GT(planned, 10);
+    EXPECT_GT(refused, 3);
+}
+
 TEST(GecodeModel, AgreesWithTryingAllOnTinyServices)
 {
     int planned = 0;

@@ -73,7 +73,8 @@ std::optional<Instant> Rows::aimedEnd(std::size_t head) const
 
 bool Rows::startsLate(std::size_t head) const
 {
-    return aimedEnd(head) && m_question.preference != core::stagger::Preference::EndEarly;
+    const bool endsEarly = m_question.preference == core::stagger::Preference::EndEarly && notBefore(head);
+    return aimedEnd(head) && !endsEarly;
 }
 
 bool Rows::canBePushed() const

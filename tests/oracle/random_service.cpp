@@ -45,6 +45,9 @@ private:
     service::Coat coat(std::size_t place);
     service::Hands hands(std::size_t place);
     void tieToTheClock(service::Service& made);
+    service::Crew crew();
+    service::Service head(std::size_t place);
+    void addPreference(Question& question);
 
     std::mt19937_64 m_engine;
     Sizes m_sizes;
@@ -175,32 +178,73 @@ void Draw::tieToTheClock(service::Service& made)
     }
 }
 
-Question Draw::question()
+service::Crew Draw::crew()
+{
+    service::Crew made;
+    const std::size_t hands = count(m_sizes.mostHands);
+    for (std::size_t place = 0; place < hands; ++place)
+        made.hands.push_back(this->hands(place));
+    made.basins = count(2);
+    return made;
+}
+
+/// The first head brings the crew.
+service::Service Draw::head(std::size_t place)
 {
     service::Service made;
     made.name = "A wig";
     if (inHundred(15))
         made.head = {.name = "Wefts", .kind = service::HeadKind::Wefts, .piecesComeApart = true};
-    const std::size_t hands = count(m_sizes.mostHands);
-    for (std::size_t place = 0; place < hands; ++place)
-        made.crew.hands.push_back(this->hands(place));
-    made.crew.basins = count(2);
+    if (m_sizes.mostHeads > 1)
+        made.head.name = named("Head", place);
+    if (place == 0)
+        made.crew = crew();
     const std::size_t coats = inHundred(80) ? 1 : m_sizes.mostCoats;
-    for (std::size_t place = 0; place < coats; ++place)
-        made.coats.push_back(coat(place));
-    for (std::size_t place = 0; place + 1 < coats; ++place) {
+    for (std::size_t item = 0; item < coats; ++item)
+        made.coats.push_back(coat(item));
+    for (std::size_t item = 0; item + 1 < coats; ++item) {
         if (inHundred(50))
-            made.coats[place].gapLeast = length(0, 4);
+            made.coats[item].gapLeast = length(0, 4);
         if (inHundred(50))
-            made.coats[place].gapMost = made.coats[place].gapLeast.value_or(Seconds{0}) + length(0, 6);
+            made.coats[item].gapMost = made.coats[item].gapLeast.value_or(Seconds{0}) + length(0, 6);
     }
     tieToTheClock(made);
-    Question question = ask(made);
-    if (made.notBefore && made.readyBy)
+    return made;
+}
+
+void Draw::addPreference(Question& question)
+{
+    const auto& made = question.services;
+    const bool bounded =
+        std::ranges::all_of(made, [](const service::Service& each) { return each.notBefore.has_value(); });
+    if (bounded && (made.size() > 1 || made.front().readyBy))
         question.preference = static_cast<Preference>(number(0, 2));
-    else if (made.notBefore && inHundred(20))
-        question.now = *made.notBefore + length(0, 3);
+    else if (bounded && inHundred(20))
+        question.now = *question.services.front().notBefore + length(0, 3);
+}
+
+Question Draw::question()
+{
+    Question question;
+    const auto least = static_cast<std::int64_t>(m_sizes.leastHeads);
+    const auto most = static_cast<std::int64_t>(m_sizes.mostHeads);
+    const std::int64_t heads = most > 1 ? number(least, most) : 1;
+    for (std::int64_t place = 0; place < heads; ++place) {
+        question.services.push_back(head(static_cast<std::size_t>(place)));
+        question.services.back().crew = question.services.front().crew;
+    }
+    addPreference(question);
     return question;
+}
+
+bool isSound(const Question& question, const Sizes& sizes)
+{
+    std::size_t tasks = 0;
+    for (const service::Service& made : question.services)
+        tasks += core::stagger::tasksOf(made).size();
+    return tasks <= sizes.mostTasks && std::ranges::all_of(question.services, [](const auto& made) {
+               return service::checkService(made).empty();
+           });
 }
 
 }  // namespace
@@ -209,7 +253,7 @@ Question randomQuestion(std::uint64_t seed, const Sizes& sizes)
 {
     Draw draw{seed, sizes};
     Question question = draw.question();
-    while (!core::service::checkService(question.services.front()).empty())
+    while (!isSound(question, sizes))
         question = draw.question();
     return question;
 }

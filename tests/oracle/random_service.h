@@ -2,6 +2,7 @@
 
 #include "core/stagger/plan.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <string>
 
@@ -9,7 +10,10 @@ namespace oracle {
 
 /// What random questions may hold.
 struct Sizes {
-    std::size_t mostZones = 4;  ///< In a coat.
+    std::size_t leastHeads = 1;
+    std::size_t mostHeads = 1;
+    std::size_t mostTasks = SIZE_MAX;  ///< Of all heads together, looks that may not fall due included.
+    std::size_t mostZones = 4;         ///< In a coat.
     std::size_t mostCoats = 2;
     std::size_t mostHands = 3;
     bool looks = true;
@@ -18,8 +22,8 @@ struct Sizes {
     core::measure::Seconds unit{1};
 };
 
-/// A question drawn with `seed`: the same on every machine. Its service has passed every check; some half of
-/// them can be planned.
+/// A question drawn with `seed`: the same on every machine. Its services have passed every check; some half
+/// of the questions can be planned.
 core::stagger::Question randomQuestion(std::uint64_t seed, const Sizes& sizes = {});
 
 /// A question on a few lines, in seconds and as it is called in the code, for a person who has to look into

@@ -3,7 +3,6 @@
 #include "tests/oracle/checker.h"
 #include "tests/oracle/figures.h"
 #include "tests/oracle/gecode_model.h"
-#include "tests/oracle/random_service.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -17,12 +16,13 @@ using Kind = GecodeAnswer::Kind;
 /// Nearly every answer of Gecode's is proved with this many; more would take it long and change little.
 constexpr std::uint64_t mostFailures = 20'000;
 
-Question drawn(std::uint64_t seed, std::size_t mostZones)
+Question drawn(std::uint64_t seed, Sizes sizes)
 {
-    if (seed % 5 == 0)
-        return randomQuestion(seed,
-                              {.mostZones = mostZones, .looks = false, .unit = core::measure::Seconds{30}});
-    return randomQuestion(seed, {.mostZones = mostZones});
+    if (seed % 5 == 0) {
+        sizes.looks = false;
+        sizes.unit = core::measure::Seconds{30};
+    }
+    return randomQuestion(seed, sizes);
 }
 
 /// Gecode gave up: its best plan, if any, is still no better than the planner's, which is proved.
@@ -43,8 +43,9 @@ Opinions& Opinions::operator+=(const Opinions& other)
     return *this;
 }
 
-Opinions expectSameOpinion(const Question& question, bool everyStart)
+Opinions expectSameOpinion(const Question& question, Compare compare)
 {
+    const bool everyStart = compare == Compare::EveryStart;
     const GecodeAnswer answer =
         planWithGecode(question, {.earliestStarts = everyStart, .mostFailures = mostFailures});
     const auto plan = core::stagger::plan(question);
@@ -71,13 +72,13 @@ Opinions expectSameOpinion(const Question& question, bool everyStart)
     return {.planned = 1, .open = answer.kind == Kind::Open ? 1 : 0};
 }
 
-Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, std::size_t mostZones)
+Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, const Sizes& sizes, Compare compare)
 {
     Opinions opinions;
     for (std::uint64_t seed = first; seed <= last; ++seed) {
-        const Question question = drawn(seed, mostZones);
+        const Question question = drawn(seed, sizes);
         SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << questionText(question));
-        opinions += expectSameOpinion(question, mostZones <= 2);
+        opinions += expectSameOpinion(question, compare);
     }
     return opinions;
 }

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/stagger/plan.h"
+#include "tests/oracle/random_service.h"
 
 #include <cstdint>
 
@@ -15,12 +15,20 @@ struct Opinions {
     Opinions& operator+=(const Opinions& other);
 };
 
+/// Whether every start is compared, or only what is worth something.
+enum class Compare { Worth, EveryStart };
+
 /// Plans `question` with the planner and with Gecode and expects, as GoogleTest does, that they agree:
 /// whether anything fits, and on harm, waste and staleness; and that the planner's plan passes the checker.
-Opinions expectSameOpinion(const core::stagger::Question& question);
+Opinions expectSameOpinion(const core::stagger::Question& question, Compare compare);
 
 /// The same for the questions of seeds `first` to `last`: most of them in seconds, every fifth in half
-/// minutes and without looks. Every start is compared where no coat has more than two zones.
-Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, std::size_t mostZones);
+/// minutes and without looks.
+Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, const Sizes& sizes,
+                            Compare compare = Compare::Worth);
+
+/// Two or three heads on one crew, with up to a dozen tasks in all.
+inline constexpr Sizes severalHeads{
+    .leastHeads = 2, .mostHeads = 3, .mostTasks = 12, .mostZones = 3, .mostCoats = 2};
 
 }  // namespace oracle
