@@ -142,6 +142,10 @@ Outcome Searcher::run()
         m_outcome.complete = true;
         return m_outcome;
     }
+    if (m_limits.known) {
+        m_price = m_limits.known->price;
+        record(m_limits.known->times);
+    }
     while (true) {
         m_conflict.clear();
         if (conclude() == Step::Conflict) {

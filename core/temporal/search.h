@@ -9,14 +9,16 @@
 
 namespace core::temporal {
 
-struct Limits {
-    std::uint64_t conflicts = UINT64_MAX;
-    std::function<bool()> stop;  ///< Asked every few dozen steps.
-};
-
 struct Answer {
     std::vector<Time> times;
     Price price = 0;
+};
+
+struct Limits {
+    std::uint64_t conflicts = UINT64_MAX;
+    std::function<bool()> stop;  ///< Asked every few dozen steps.
+    std::optional<Answer>
+        known{};  ///< An answer to begin with: it keeps all lags and clauses, lazy ones too.
 };
 
 struct Outcome {

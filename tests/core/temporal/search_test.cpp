@@ -175,6 +175,26 @@ Problem lateJobs()
     return problem;
 }
 
+// Three jobs of 2, 3 and 4 within 9: what is known is kept where nothing is better, and left where something
+// is.
+TEST(Search, BeginsWithTheAnswerThatIsKnown)
+{
+    Problem problem = oneMachine({2, 3, 4}, 9);
+    problem.softLags.push_back({{origin, 3, 0}, 1});
+    const Answer late{{0, 0, 2, 5}, 5};
+    const Outcome stopped = search(problem, {.conflicts = 0, .stop = {}, .known = late});
+    ASSERT_TRUE(stopped.best);
+    EXPECT_FALSE(stopped.complete);
+    EXPECT_EQ(stopped.best->times, late.times);
+    const Outcome better = search(problem, {.conflicts = UINT64_MAX, .stop = {}, .known = late});
+    ASSERT_TRUE(better.best && better.complete);
+    EXPECT_EQ(shown(better.best->price), 0);
+    const Answer first{{0, 7, 4, 0}, 0};
+    const Outcome kept = search(problem, {.conflicts = UINT64_MAX, .stop = {}, .known = first});
+    ASSERT_TRUE(kept.best && kept.complete);
+    EXPECT_EQ(kept.best->times, first.times);
+}
+
 TEST(Search, StopsWhenToldAndSaysThatItIsNotProved)
 {
     const Problem problem = lateJobs();
