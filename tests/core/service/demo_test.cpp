@@ -41,6 +41,8 @@ TEST(Demo, HasFiveServicesThatAreReadOnAnyDay)
     std::size_t count = 0;
     for (const auto& file :
          std::filesystem::directory_iterator{std::filesystem::path{SOURCE_DIR} / "resources/demo"}) {
+        if (file.is_directory())
+            continue;
         const auto service = readService(contentOf(file.path()), context());
         ASSERT_TRUE(service) << file.path() << testing::PrintToString(textsOf(service.error()));
         EXPECT_TRUE(service->demo) << file.path();
@@ -49,6 +51,23 @@ TEST(Demo, HasFiveServicesThatAreReadOnAnyDay)
         ++count;
     }
     EXPECT_EQ(count, 5U);
+}
+
+// Planned together by the crew that one of them names.
+TEST(Demo, HasThreeHeadsOfOneEvening)
+{
+    std::size_t count = 0;
+    std::size_t crews = 0;
+    for (const auto& file :
+         std::filesystem::directory_iterator{std::filesystem::path{SOURCE_DIR} / "resources/demo/premiere"}) {
+        const auto service = readService(contentOf(file.path()), context());
+        ASSERT_TRUE(service) << file.path() << testing::PrintToString(textsOf(service.error()));
+        EXPECT_TRUE(service->demo && service->readyBy) << file.path();
+        ++count;
+        crews += service->crew.hands.size() > 1 ? 1 : 0;
+    }
+    EXPECT_EQ(count, 3U);
+    EXPECT_EQ(crews, 1U);
 }
 
 TEST(Documentation, HasExamplesThatAreRead)
