@@ -1,5 +1,9 @@
 #include "tests/core/temporal/uncertain_networks.h"
 
+#include "core/temporal/executor.h"
+
+#include <gtest/gtest.h>
+
 namespace core::temporal {
 
 UncertainNetwork randomNetwork(Dice& dice, const Shape& shape)
@@ -41,6 +45,94 @@ UncertainNetwork only(const UncertainNetwork& network, const std::vector<int>& l
     for (const int link : links)
         left.links.push_back(network.links[static_cast<std::size_t>(link)]);
     return left;
+}
+
+void forAllLengths(const UncertainNetwork& network,
+                   const std::function<void(const std::vector<Time>&)>& visit)
+{
+    std::vector<Time> lengths;
+    for (const Uncertain& link : network.links)
+        lengths.push_back(link.least);
+    while (true) {
+        visit(lengths);
+        std::size_t place = 0;
+        while (place < lengths.size() && lengths[place] == network.links[place].most) {
+            lengths[place] = network.links[place].least;
+            ++place;
+        }
+        if (place == lengths.size())
+            return;
+        ++lengths[place];
+    }
+}
+
+void forExtremeLengths(const UncertainNetwork& network,
+                       const std::function<void(const std::vector<Time>&)>& visit)
+{
+    for (unsigned choice = 0; choice < 1U << network.links.size(); ++choice) {
+        std::vector<Time> lengths;
+        for (const Uncertain& link : network.links)
+            lengths.push_back((choice >> lengths.size() & 1U) != 0 ? link.most : link.least);
+        visit(lengths);
+    }
+}
+
+std::vector<std::vector<Time>> someWishes(const UncertainNetwork& network, Dice& dice)
+{
+    const auto points = static_cast<std::size_t>(network.points);
+    std::vector<std::vector<Time>> wishes = {std::vector<Time>(points, -farTime),
+                                             std::vector<Time>(points, farTime), std::vector<Time>(points)};
+    for (Time& time : wishes.back())
+        time = dice.between(0, 80);
+    return wishes;
+}
+
+bool isRunOf(const UncertainNetwork& network, const std::vector<Time>& lengths,
+             const std::vector<Time>& times)
+{
+    for (std::size_t index = 0; index < lengths.size(); ++index) {
+        const Uncertain& link = network.links[index];
+        if (times[static_cast<std::size_t>(link.end)] - times[static_cast<std::size_t>(link.start)]
+            != lengths[index])
+            return false;
+    }
+    return times[origin] == 0 && keepsAll(network.lags, times);
+}
+
+int runManyLinks(std::uint64_t seed, int networks, int randomRuns)
+{
+    int runs = 0;
+    std::vector<Time> times;
+    while (networks > 0 && !testing::Test::HasFailure()) {
+        Dice dice{seed};
+        const UncertainNetwork network = randomNetwork(dice,
+                                                       {.links = dice.between(5, 10),
+                                                        .free = dice.between(0, 4),
+                                                        .last = 80,
+                                                        .lags = dice.between(6, 14),
+                                                        .longest = 10,
+                                                        .lagLeast = -10,
+                                                        .lagMost = 25,
+                                                        .chained = dice.between(0, 1) == 1});
+        SCOPED_TRACE(testing::Message() << "seed " << seed++ << '\n' << textOf(network));
+        auto executor = Executor::of(network);
+        if (!executor)
+            continue;
+        --networks;
+        const auto wishes = someWishes(network, dice);
+        const auto runOnce = [&](const std::vector<Time>& lengths) {
+            executor->run(lengths, wishes[static_cast<std::size_t>(runs++) % wishes.size()], times);
+            ASSERT_TRUE(isRunOf(network, lengths, times)) << textOf(lengths) << '\n' << textOf(times);
+        };
+        forExtremeLengths(network, runOnce);
+        for (int run = 0; run < randomRuns; ++run) {
+            std::vector<Time> lengths;
+            for (const Uncertain& link : network.links)
+                lengths.push_back(dice.between(link.least, link.most));
+            runOnce(lengths);
+        }
+    }
+    return runs;
 }
 
 std::string textOf(const UncertainNetwork& network)

@@ -3,6 +3,8 @@
 #include "core/temporal/controllability.h"
 #include "tests/core/temporal/small_networks.h"
 
+#include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -29,6 +31,23 @@ void window(UncertainNetwork& network, Point from, Point to, Time least, Time mo
 /// What is left of a network when only these lags and links bind; the others' ends come when they like.
 UncertainNetwork only(const UncertainNetwork& network, const std::vector<int>& lags,
                       const std::vector<int>& links);
+
+/// Calls `visit` with every choice of whole lengths, or with every choice of least or most only.
+void forAllLengths(const UncertainNetwork& network,
+                   const std::function<void(const std::vector<Time>&)>& visit);
+void forExtremeLengths(const UncertainNetwork& network,
+                       const std::function<void(const std::vector<Time>&)>& visit);
+
+/// Wishes for the start of each point: as soon as may be, as late as may be, and at random.
+std::vector<std::vector<Time>> someWishes(const UncertainNetwork& network, Dice& dice);
+
+/// `times` have these lengths and keep all lags.
+[[nodiscard]] bool isRunOf(const UncertainNetwork& network, const std::vector<Time>& lengths,
+                           const std::vector<Time>& times);
+
+/// Runs so many controllable networks of five to ten links for all extreme lengths and for so many random
+/// ones, and expects each run to keep all lags. How many runs there were.
+int runManyLinks(std::uint64_t seed, int networks, int randomRuns);
 
 std::string textOf(const UncertainNetwork& network);
 std::string textOf(const std::vector<Time>& times);

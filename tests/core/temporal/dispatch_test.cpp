@@ -1,0 +1,166 @@
+#include "core/temporal/dispatch.h"
+
+#include "core/temporal/controllability.h"
+#include "tests/core/temporal/game.h"
+#include "tests/core/temporal/uncertain_networks.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace core::temporal {
+namespace {
+
+/// A [1, 10] C, and X in [C - 3, C + 5].
+UncertainNetwork waitForAnEnd()
+{
+    UncertainNetwork network{.points = 4, .lags = {{1, 0, 0}}, .links = {{1, 2, 1, 5, 10}}};
+    window(network, 3, 2, -5, 3);
+    return network;
+}
+
+// X decided upon now must suit C at A + 10, so X >= A + 7, and C at A + 1, so X <= A + 6: it has to wait.
+TEST(SafeStart, IsNoneWhereAnEndHasToBeAwaited)
+{
+    EXPECT_FALSE(safeStart(waitForAnEnd(), {{1, 0}}, 0, 3));
+}
+
+// At 3, C comes at 4 or later, so that X may come at 4 + 5 = 9 at the latest; at 9 the wait of 7 is long
+// over.
+TEST(SafeStart, OpensAsTimeGoesByWithoutTheEnd)
+{
+    EXPECT_EQ(safeStart(waitForAnEnd(), {{1, 0}}, 3, 3), (SafeStart{7, 9}));
+    EXPECT_EQ(safeStart(waitForAnEnd(), {{1, 0}}, 9, 3), (SafeStart{9, 15}));
+}
+
+TEST(SafeStart, OpensAtOnceWithTheEnd)
+{
+    EXPECT_EQ(safeStart(waitForAnEnd(), {{1, 0}, {2, 4}}, 4, 3), (SafeStart{4, 9}));
+}
+
+TEST(SafeStart, HasNoLimitWhereNothingSetsOne)
+{
+    EXPECT_EQ(safeStart(waitForAnEnd(), {}, 2, 1), (SafeStart{2, farTime}));
+}
+
+TEST(SafeStart, IsNoneWhereNothingWinsAnyMore)
+{
+    EXPECT_FALSE(safeStart(waitForAnEnd(), {{1, 0}, {2, 4}}, 10, 3));
+}
+
+// What has happened against the lags binds no more; what it binds is open: X may still come by C + 5.
+TEST(SafeStart, ForgivesWhatHasHappened)
+{
+    UncertainNetwork network = waitForAnEnd();
+    network.lags.push_back({1, 2, 3});
+    EXPECT_EQ(safeStart(network, {{1, 0}, {2, 8}}, 8, 3), (SafeStart{8, 13}));
+}
+
+// Past its most, C is taken to come in the next unit.
+TEST(SafeStart, ExpectsAnOverdueEndAtAnyMoment)
+{
+    EXPECT_EQ(safeStart(waitForAnEnd(), {{1, 0}}, 14, 3), (SafeStart{14, 20}));
+}
+
+/// Some state of a random play: what happened up to and in the unit `now`, by nobody's strategy.
+std::vector<Seen> someHistory(const UncertainNetwork& network, Dice& dice, Time now)
+{
+    std::vector<Seen> seen;
+    for (const Uncertain& link : network.links) {
+        if (dice.between(0, 2) == 0)
+            continue;
+        const Time start = dice.between(0, now);
+        seen.push_back({link.start, start});
+        const Time end = start + dice.between(link.least, link.most);
+        if (end <= now)
+            seen.push_back({link.end, end});
+        else if (start + link.most <= now)
+            seen.push_back({link.end, now});
+    }
+    return seen;
+}
+
+/// By definition: the point is started at `time`, come what may, and the game is won.
+bool isWonWith(UncertainNetwork left, Point point, Time time)
+{
+    window(left, origin, point, time, time);
+    return Game{left}.isWon();
+}
+
+TEST(SafeStart, IsEveryTimeWithWhichTheGameIsWon)
+{
+    int windows = 0;
+    int none = 0;
+    for (std::uint64_t seed = 1; seed <= 4000 && !HasFailure(); ++seed) {
+        Dice dice{seed};
+        constexpr Time last = 8;
+        const UncertainNetwork network =
+            randomNetwork(dice, {.links = 2, .free = 1, .last = last, .lags = 4});
+        const Time now = dice.between(0, 4);
+        const std::vector<Seen> seen = someHistory(network, dice, now);
+        const UncertainNetwork left = seenSoFar(network, seen, now);
+        SCOPED_TRACE(testing::Message() << "seed " << seed << ", now " << now << '\n' << textOf(left));
+        const auto safe = safeStart(network, seen, now, 5);
+        for (Time time = now; time <= last; ++time)
+            EXPECT_EQ(isWonWith(left, 5, time), safe && safe->earliest <= time && time <= safe->latest)
+                << "started at " << time;
+        (safe ? windows : none) += 1;
+    }
+    EXPECT_GT(windows, 300);
+    EXPECT_GT(none, 300);
+}
+
+/// Goes on unit by unit and starts each point as soon as it is safe, asking anew each time.
+std::vector<Time> runAsSoonAsSafe(const UncertainNetwork& network, const std::vector<Time>& lengths,
+                                  Time last)
+{
+    std::vector<Time> times(static_cast<std::size_t>(network.points), -1);
+    std::vector<Seen> seen;
+    const auto happen = [&](Point point, Time now) {
+        times[static_cast<std::size_t>(point)] = now;
+        seen.push_back({point, now});
+    };
+    std::vector<bool> isEnd(times.size(), false);
+    for (const Uncertain& link : network.links)
+        isEnd[static_cast<std::size_t>(link.end)] = true;
+    times[origin] = 0;
+    for (Time now = 0; now <= last; ++now) {
+        for (std::size_t index = 0; index < lengths.size(); ++index) {
+            const Uncertain& link = network.links[index];
+            const Time start = times[static_cast<std::size_t>(link.start)];
+            if (start >= 0 && start + lengths[index] == now)
+                happen(link.end, now);
+        }
+        for (Point point = 1; point < network.points; ++point) {
+            if (isEnd[static_cast<std::size_t>(point)] || times[static_cast<std::size_t>(point)] >= 0)
+                continue;
+            if (const auto safe = safeStart(network, seen, now, point); safe && safe->earliest == now) {
+                happen(point, now);
+                point = 0;  // What was not safe before may be safe together with this.
+            }
+        }
+    }
+    return times;
+}
+
+TEST(SafeStart, FollowedUnitByUnitKeepsEveryLagForAllLengths)
+{
+    int networks = 0;
+    for (std::uint64_t seed = 1; networks < 400 && !HasFailure(); ++seed) {
+        Dice dice{seed + 50'000};
+        const UncertainNetwork network = randomNetwork(
+            dice, {.links = 3, .free = 1, .last = 10, .lags = 6, .longest = 3, .chained = true});
+        if (notControllable(network))
+            continue;
+        ++networks;
+        SCOPED_TRACE(testing::Message() << "seed " << seed + 50'000 << '\n' << textOf(network));
+        forAllLengths(network, [&](const std::vector<Time>& lengths) {
+            const auto times = runAsSoonAsSafe(network, lengths, 30);
+            EXPECT_TRUE(keepsAll(network.lags, times)) << textOf(lengths) << '\n' << textOf(times);
+            EXPECT_EQ(std::ranges::count(times, -1), 0) << textOf(lengths) << '\n' << textOf(times);
+        });
+    }
+}
+
+}  // namespace
+}  // namespace core::temporal
