@@ -64,13 +64,14 @@ function(basinbell_program name)
 endfunction()
 
 # basinbell_test(name LABEL fast|slow|simulation SOURCES a_test.cpp ... [LINKS target ...]
-#                [DEPENDS program ...] [DEFINITIONS X=1 ...] [TIMEOUT seconds] [SERIAL])
+#                [DEPENDS program ...] [DEFINITIONS X=1 ...] [TIMEOUT seconds] [SERIAL] [OPTIMIZED])
 # One test executable for one folder; every TEST in it becomes a test of ctest that bears the label.
 # GoogleTest, GoogleMock and a main are linked. A test that links a target of app or Qt gets a main that makes an
 # offscreen QApplication with a home of its own. SOURCE_DIR is defined as the root of the tree. Name in DEPENDS the
-# programs that the test starts; PROGRAM_DIR is then the folder they are in. Use SERIAL where time is measured.
+# programs that the test starts; PROGRAM_DIR is then the folder they are in. Use SERIAL where time is measured, and
+# OPTIMIZED where the test itself computes: the others are compiled in the shortest time, what they test is optimised.
 function(basinbell_test name)
-    cmake_parse_arguments(PARSE_ARGV 1 room "SERIAL" "LABEL;TIMEOUT" "SOURCES;LINKS;DEPENDS;DEFINITIONS")
+    cmake_parse_arguments(PARSE_ARGV 1 room "SERIAL;OPTIMIZED" "LABEL;TIMEOUT" "SOURCES;LINKS;DEPENDS;DEFINITIONS")
     if(NOT room_LABEL MATCHES "^(fast|slow|simulation)$")
         message(FATAL_ERROR "basinbell_test(${name}): LABEL is '${room_LABEL}'; it must be fast, slow or simulation.")
     endif()
@@ -84,7 +85,12 @@ function(basinbell_test name)
         target_link_libraries(${name} PRIVATE qt_test_main)
     else()
         target_link_libraries(${name} PRIVATE GTest::gtest_main)
-        target_precompile_headers(${name} REUSE_FROM test_headers)
+    endif()
+    if(NOT room_OPTIMIZED)
+        target_compile_options(${name} PRIVATE -O0)
+        if(NOT "${room_LINKS}" MATCHES "(^|;)(app_|Qt6::)")
+            target_precompile_headers(${name} REUSE_FROM test_headers)
+        endif()
     endif()
     if(room_DEPENDS)
         add_dependencies(${name} ${room_DEPENDS})
