@@ -226,6 +226,19 @@ TEST(Controllability, IsWhatAllReductionsSayForSixLinks)
         20'000'000, 4'000);
 }
 
+TEST(Controllability, IsWhatAllReductionsSayForLinksThatMayTakeNoTime)
+{
+    compareWithNaive({.links = 4,
+                      .free = 1,
+                      .last = 20,
+                      .lags = 9,
+                      .shortest = 0,
+                      .longest = 2,
+                      .lagLeast = -4,
+                      .lagMost = 6},
+                     40'000'000, 6'000);
+}
+
 TEST(Controllability, IsWhatAllReductionsSayForLinksThatStartWhereOthersEnd)
 {
     compareWithNaive({.links = 5,

@@ -131,6 +131,22 @@ TEST(Controllability, AnswersAtOnceButForeseesNothing)
     EXPECT_TRUE(wins(network));
 }
 
+// Ours. A2 waits for C1 or A1 + 10 - 8, A1 waits for C2 or A2 + 5 - 4: neither can be first. Both at once
+// will not do either, for no link need end at once even if it may take no time.
+TEST(Controllability, IsLostWhereTwoStartsWaitForEachOther)
+{
+    constexpr Point a1 = 1, c1 = 2, a2 = 3, c2 = 4;
+    for (const Time least : {1, 0}) {
+        const UncertainNetwork network{.points = 5,
+                                       .lags = {{a2, c1, 8}, {a1, c2, 4}},
+                                       .links = {turnsOut(a1, c1, least, 10), turnsOut(a2, c2, least, 5)}};
+        const auto objection = notControllable(network);
+        ASSERT_TRUE(objection) << least;
+        EXPECT_EQ(objection->lags, (std::vector<int>{0, 1})) << least;
+        EXPECT_EQ(objection->links, (std::vector<int>{0, 1})) << least;
+    }
+}
+
 struct Window {
     Time least;
     Time most;

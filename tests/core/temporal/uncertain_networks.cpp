@@ -13,7 +13,7 @@ UncertainNetwork randomNetwork(Dice& dice, const Shape& shape)
         Uncertain link{.start = 1 + 2 * index, .end = 2 + 2 * index};
         if (shape.chained && dice.between(0, 3) == 0)
             link.start = 2 * dice.between(0, index);
-        link.least = dice.between(1, shape.longest);
+        link.least = dice.between(shape.shortest, shape.longest);
         link.most = link.least + dice.between(0, shape.longest);
         link.usual = dice.between(link.least, link.most);
         network.links.push_back(link);

@@ -13,10 +13,11 @@ namespace core::temporal {
 /// What random networks are made of.
 struct Shape {
     int links = 2;
-    int free = 1;        ///< Points that neither start nor end a link.
-    Time last = 8;       ///< Every point that is started lies in [0, last].
-    int lags = 5;        ///< Random ones, besides those that say so.
-    Time longest = 3;    ///< A link's least is at most this, its most up to as much again.
+    int free = 1;   ///< Points that neither start nor end a link.
+    Time last = 8;  ///< Every point that is started lies in [0, last].
+    int lags = 5;   ///< Random ones, besides those that say so.
+    Time shortest = 1;
+    Time longest = 3;    ///< A link's least is from shortest to this, its most up to as much again.
     Time lagLeast = -3;  ///< What the random lags lie between.
     Time lagMost = 5;
     bool chained = false;  ///< Links may start at the origin and where others end.
