@@ -26,13 +26,13 @@ CrewAt::CrewAt(const Draft& draft, const std::vector<Time>& times)
     for (std::size_t place = 0; place < draft.demands.size(); ++place) {
         const DraftedDemand& demand = draft.demands[place];
         const bool counts = !draft.isLeft(place);
-        if (demand.kind == DraftedDemand::Kind::Hands)
+        if (demand.kind == DemandKind::Hands)
             m_handsCount = counts;
-        if (demand.kind == DraftedDemand::Kind::Basins)
+        if (demand.kind == DemandKind::Basins)
             m_basinsCount = counts;
-        if (demand.kind == DraftedDemand::Kind::HeadAtBasin)
+        if (demand.kind == DemandKind::HeadAtBasin)
             m_headCounts = counts;
-        if (demand.kind == DraftedDemand::Kind::Away && counts) {
+        if (demand.kind == DemandKind::Away && counts) {
             const Interval& away = m_crew.hands[demand.place / 1000].away[demand.place % 1000];
             m_away[demand.place / 1000].push_back({static_cast<Time>((away.from - draft.zero).count()),
                                                    static_cast<Time>((away.until - draft.zero).count())});

@@ -37,6 +37,9 @@ Seconds longestSpan(const service::Service& service)
     return span;
 }
 
+/// Nobody waits for somebody who is away for longer: they count as gone for good.
+constexpr std::chrono::days longestAbsence{30};
+
 /// How long absences can hold up a service of `span`: as long as they last, and
 /// the time between two of them where it is too short for what has to be done.
 Seconds longestWait(const service::Crew& crew, Seconds span)
@@ -45,7 +48,8 @@ Seconds longestWait(const service::Crew& crew, Seconds span)
     for (const service::Hands& hands : crew.hands) {
         for (std::size_t place = 0; place < hands.away.size(); ++place) {
             const Interval& away = hands.away[place];
-            wait += away.until - away.from;
+            if (away.until - away.from <= longestAbsence)
+                wait += away.until - away.from;
             if (place > 0)
                 wait += std::min(span, away.from - hands.away[place - 1].until);
         }
@@ -129,12 +133,11 @@ Moment Drafter::startOf(const TaskId& id)
     return {newPoint(), 0};
 }
 
-std::size_t Drafter::demand(std::string what, std::optional<TaskId> task, std::int64_t breachRate)
+std::size_t Drafter::demand(DemandKind kind, std::string what, std::optional<TaskId> task,
+                            std::int64_t breachRate, std::size_t place)
 {
-    m_draft.demands.push_back({.kind = DraftedDemand::Kind::Limit,
-                               .task = task,
-                               .what = std::move(what),
-                               .breachRate = breachRate});
+    m_draft.demands.push_back(
+        {.kind = kind, .task = task, .what = std::move(what), .breachRate = breachRate, .place = place});
     return m_draft.demands.size() - 1;
 }
 
@@ -153,8 +156,7 @@ void Drafter::limit(std::size_t demand, const Moment& earlier, const Moment& lat
         m_draft.settled.push_back({demand, earlier, later, most});
         return;
     }
-    const bool breakable = m_draft.strictness == Strictness::Break && m_draft.demands[demand].breachRate > 0;
-    if (breakable)
+    if (mayBreak(demand))
         m_draft.breakable.push_back({demand, earlier, later, most});
     else
         keep(earlier, later, most);
@@ -223,18 +225,16 @@ bool Drafter::setHorizon()
 void Drafter::registerCrewDemands()
 {
     const service::Crew& crew = m_question.services.front().crew;
-    const auto add = [this](DraftedDemand::Kind kind, std::string what, std::size_t place = 0) {
-        m_draft.demands.push_back(
-            {.kind = kind, .task = {}, .what = std::move(what), .breachRate = 0, .place = place});
+    const auto add = [this](DemandKind kind, std::string what, std::size_t place = 0) {
+        demand(kind, std::move(what), {}, 0, place);
     };
-    add(DraftedDemand::Kind::Hands,
+    add(DemandKind::Hands,
         crew.hands.size() == 1 ? "one pair of hands" : std::to_string(crew.hands.size()) + " pairs of hands");
-    add(DraftedDemand::Kind::Basins,
-        crew.basins == 1 ? "one basin" : std::to_string(crew.basins) + " basins");
-    add(DraftedDemand::Kind::HeadAtBasin, "nothing else is done to a head at the basin");
+    add(DemandKind::Basins, crew.basins == 1 ? "one basin" : std::to_string(crew.basins) + " basins");
+    add(DemandKind::HeadAtBasin, "nothing else is done to a head at the basin");
     for (std::size_t hands = 0; hands < crew.hands.size(); ++hands) {
         for (std::size_t place = 0; place < crew.hands[hands].away.size(); ++place)
-            add(DraftedDemand::Kind::Away, crew.hands[hands].name + " is away", hands * 1000 + place);
+            add(DemandKind::Away, crew.hands[hands].name + " is away", hands * 1000 + place);
     }
 }
 
@@ -282,7 +282,8 @@ void Drafter::writeWaste(std::size_t index, std::optional<Time> start, const std
         const Time promise = timeOf(*service.readyBy - service.buffer);
         const std::string spare =
             service.buffer > Seconds{0} ? " with " + measure::lengthText(service.buffer) + " to spare" : "";
-        const std::size_t promised = demand("ready by the promised time" + spare, {}, brokenPromise);
+        const std::size_t promised =
+            demand(DemandKind::Promise, "ready by the promised time" + spare, {}, brokenPromise, index);
         for (const Moment& end : ends)
             limit(promised, {temporal::origin, promise}, end, 0);
         if (m_draft.startsLate[index]) {

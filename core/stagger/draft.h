@@ -66,12 +66,11 @@ struct DraftedZone {
 /// A demand of the service that a reason can name, with what it costs to break
 /// it where that is allowed.
 struct DraftedDemand {
-    enum class Kind { Limit, Hands, Away, Basins, HeadAtBasin };
-    Kind kind = Kind::Limit;
+    DemandKind kind = DemandKind::Promise;
     std::optional<TaskId> task;
     std::string what;
     std::int64_t breachRate = 0;  ///< Hundredths of harm a minute; 0: it is never broken.
-    std::size_t place = 0;        ///< For Away: hands * 1000 + interval.
+    std::size_t place = 0;        ///< As in `Demand`.
 };
 
 /// A limit that may be broken, to be looked at once the times are known.
@@ -123,10 +122,12 @@ struct Draft {
     }
 };
 
-/// Starts that are settled already, for planning one coat after another.
+/// What is settled already: starts, for planning one coat after another, and limits.
 struct Pins {
     std::map<TaskId, Instant> starts;
     std::size_t coats = SIZE_MAX;  ///< Only that many coats of each service are written down.
+    /// Where limits may be broken: which, by the place of the demand. Empty: all that may ever be.
+    std::vector<bool> mayBreak;
 };
 
 /// Writes the question down, without the demands in `left`. `question` must outlive the draft.

@@ -97,11 +97,13 @@ void Drafter::writeGroup(const TaskId& rinse, CoatDraft& draft)
         keep(start, {temporal::origin, *m_now}, 0);
     if (group.waterEarliest) {
         const std::size_t booked = demand(
+            DemandKind::WaterEarliest,
             named(rinse, group.name + ": the basin is booked from a fixed time on"), rinse, missedBasin);
         limit(booked, start, {temporal::origin, timeOf(*group.waterEarliest)}, 0);
     }
     if (group.waterLatest) {
         const std::size_t booked = demand(
+            DemandKind::WaterLatest,
             named(rinse, group.name + ": the basin is booked, water by a fixed time"), rinse, missedBasin);
         limit(booked, {temporal::origin, timeOf(*group.waterLatest)}, start, 0);
     }
@@ -150,14 +152,17 @@ void Drafter::writePotLife(const TaskId& mix, const CoatDraft& draft, const std:
     const service::Bowl& bowl = coatOf(mix).bowls[mix.item];
     if (!bowl.potLife)
         return;
-    const std::size_t fresh = demand(
-        named(mix, bowl.name + ": used up within " + measure::lengthText(*bowl.potLife) + " of mixing"), mix,
-        staleBowl);
     std::vector<DraftedZone> zones;
     for (const auto& place : draft.zonePlaces) {
         if (place && zoneOf(m_draft.zones[*place].apply).bowl == mix.item)
             zones.push_back(m_draft.zones[*place]);
     }
+    // Where nobody mixes it, there is no such task to name.
+    const bool mixed = bowl.mix > Seconds{0} || zones.empty();
+    const std::size_t fresh = demand(
+        DemandKind::PotLife,
+        named(mix, bowl.name + ": used up within " + measure::lengthText(*bowl.potLife) + " of mixing"),
+        mixed ? mix : zones.front().apply, staleBowl, mix.item);
     for (const DraftedZone& zone : zones) {
         if (ready) {
             limit(fresh, *ready, zone.applicationEnd, secondsOf(*bowl.potLife));
@@ -240,6 +245,7 @@ void Drafter::writeGap(std::size_t service, std::size_t coat, const std::vector<
     }
     if (before.gapLeast) {
         const std::size_t least = demand(
+            DemandKind::CoatGapLeast,
             coatOf(id).name + ": at least " + measure::lengthText(*before.gapLeast) + " after " + before.name,
             id, wrongGap);
         for (const Moment& end : previousEnds) {
@@ -249,7 +255,8 @@ void Drafter::writeGap(std::size_t service, std::size_t coat, const std::vector<
     }
     if (!before.gapMost || previousEnds.empty() || contacts.empty())
         return;
-    const std::size_t most = demand(coatOf(id).name + ": at most " + measure::lengthText(*before.gapMost)
+    const std::size_t most = demand(DemandKind::CoatGapMost,
+                                    coatOf(id).name + ": at most " + measure::lengthText(*before.gapMost)
                                         + " after " + before.name,
                                     id, wrongGap);
     const bool begun = std::ranges::any_of(contacts, [](const Moment& contact) { return contact.isFixed(); });

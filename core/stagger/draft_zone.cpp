@@ -105,18 +105,21 @@ void Drafter::writeWindow(const DraftedZone& drafted)
     const auto say = [&](const std::string& what, Seconds length) {
         return named(drafted.apply, zone.name + ": " + what + " " + lengthText(length));
     };
-    limit(demand(say("development of at least", zone.develop.least), drafted.apply, tooShort), *drafted.water,
-          drafted.clockStart, -secondsOf(zone.develop.least));
-    limit(demand(say("development of at most", zone.develop.most), drafted.apply, tooLong),
+    limit(demand(DemandKind::Least, say("development of at least", zone.develop.least), drafted.apply,
+                 tooShort),
+          *drafted.water, drafted.clockStart, -secondsOf(zone.develop.least));
+    limit(demand(DemandKind::Most, say("development of at most", zone.develop.most), drafted.apply, tooLong),
           drafted.clockStart, *drafted.water, secondsOf(zone.develop.most));
     if (zone.firstStrandMost) {
-        limit(demand(say("first strand, from contact to water, at most", *zone.firstStrandMost),
+        limit(demand(DemandKind::FirstStrand,
+                     say("first strand, from contact to water, at most", *zone.firstStrandMost),
                      drafted.apply, tooLong),
               drafted.contact, *drafted.water, secondsOf(*zone.firstStrandMost));
     }
     if (zone.lastStrandLeast) {
         limit(
-            demand(say("last strand, from the end of application to water, at least", *zone.lastStrandLeast),
+            demand(DemandKind::LastStrand,
+                   say("last strand, from the end of application to water, at least", *zone.lastStrandLeast),
                    drafted.apply, tooShort),
             *drafted.water, drafted.applicationEnd, -secondsOf(*zone.lastStrandLeast));
     }
@@ -131,7 +134,8 @@ void Drafter::writeLooks(const DraftedZone& drafted)
     const service::Zone& zone = zoneOf(drafted.apply);
     if (!zone.looks)
         return;
-    const std::size_t demanded = demand(named(drafted.apply, looksText(zone)), drafted.apply, wrongMoment);
+    const std::size_t demanded =
+        demand(DemandKind::Looks, named(drafted.apply, looksText(zone)), drafted.apply, wrongMoment);
     const std::vector<Seconds> moments = zone.looks->moments();
     TaskId look = drafted.apply;
     look.kind = TaskKind::Look;
@@ -180,7 +184,7 @@ void Drafter::writeOpenLook(const DraftedZone& drafted, const TaskId& look, Time
         else
             always({negation(due), lagBetween(earlier, later, most)});
     };
-    if (m_draft.strictness == Strictness::Break) {
+    if (mayBreak(demand)) {
         // One that is not due may lie in the past, where it costs nothing.
         if (m_now)
             bind(start, {temporal::origin, *m_now}, 0);
@@ -205,7 +209,8 @@ void Drafter::writeLateJobs(const DraftedZone& drafted)
     for (late.part = 0; late.part < zone.late.size(); ++late.part) {
         const service::LateJob& job = zone.late[late.part];
         const std::size_t demanded =
-            demand(named(drafted.apply,
+            demand(DemandKind::LateJob,
+                   named(drafted.apply,
                          job.name + " " + zone.name + ": " + lengthText(job.before)
                              + " before its water, within " + lengthText(job.tolerance)),
                    late, wrongMoment);
@@ -232,21 +237,24 @@ void Drafter::writeLateJobs(const DraftedZone& drafted)
 void Drafter::writeAfter(const DraftedZone& drafted, const CoatDraft& draft)
 {
     const service::Zone& zone = zoneOf(drafted.apply);
-    for (const service::After& after : zone.after) {
+    for (std::size_t listed = 0; listed < zone.after.size(); ++listed) {
+        const service::After& after = zone.after[listed];
         const auto place = draft.zonePlaces[after.zone];
         if (!place || drafted.begun)
             continue;
         const Moment before = m_draft.zones[*place].applicationEnd;
         const std::string& beforeName = coatOf(drafted.apply).zones[after.zone].name;
         const std::size_t order =
-            demand(named(drafted.apply, zone.name + " goes on after " + beforeName), drafted.apply, 0);
+            demand(DemandKind::Order, named(drafted.apply, zone.name + " goes on after " + beforeName),
+                   drafted.apply, 0, listed);
         limit(order, drafted.contact, before, 0);
         if (!after.longestGap)
             continue;
         const std::size_t gap = demand(
+            DemandKind::BlendGap,
             named(drafted.apply,
                   zone.name + " goes on within " + lengthText(*after.longestGap) + " of " + beforeName),
-            drafted.apply, wrongMoment);
+            drafted.apply, wrongMoment, listed);
         limit(gap, before, drafted.contact, secondsOf(*after.longestGap));
     }
 }

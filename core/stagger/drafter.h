@@ -59,11 +59,17 @@ private:
     // Building blocks.
     Point newPoint();
     Moment startOf(const TaskId& id);
-    std::size_t demand(std::string what, std::optional<TaskId> task, std::int64_t breachRate);
+    std::size_t demand(DemandKind kind, std::string what, std::optional<TaskId> task, std::int64_t breachRate,
+                       std::size_t place = 0);
     void keep(const Moment& earlier, const Moment& later, Time most);
     void limit(std::size_t demand, const Moment& earlier, const Moment& later, Time most);
     void stretchCosts(const Moment& earlier, const Moment& later, Time most, Price price);
     void always(const std::vector<Lag>& clause) { m_draft.problem.clauses.push_back(clause); }
+    [[nodiscard]] bool mayBreak(std::size_t demand) const
+    {
+        return m_draft.strictness == Strictness::Break && m_draft.demands[demand].breachRate > 0
+            && (m_pins.mayBreak.empty() || m_pins.mayBreak[demand]);
+    }
     [[nodiscard]] Time timeOf(Instant instant) const
     {
         return static_cast<Time>((instant - m_draft.zero).count());

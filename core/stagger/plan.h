@@ -101,10 +101,36 @@ private:
     PlanData m_data;
 };
 
-/// One demand in a reason: dropping it would let the rest fit.
+/// What a demand is about, for whoever looks for a cure.
+enum class DemandKind {
+    Least,
+    Most,
+    FirstStrand,
+    LastStrand,
+    Looks,
+    LateJob,
+    PotLife,
+    WaterEarliest,
+    WaterLatest,
+    Order,
+    BlendGap,  ///< The longest gap after a zone that it goes on after.
+    CoatGapLeast,
+    CoatGapMost,
+    Promise,
+    Hands,
+    Basins,
+    HeadAtBasin,
+    Away,
+};
+
+/// One demand in a reason: dropping it would let the others hold together.
 struct Demand {
     std::optional<TaskId> task;  ///< The zone, group or task it belongs to, where it has one.
     std::string what;            ///< "Root: at most 31 min development"
+    DemandKind kind = DemandKind::Promise;
+    /// Which of several: for Order and BlendGap the place in the zone's `after`, for Promise
+    /// the service, for Away the pair of hands * 1000 + the time away, for PotLife the bowl.
+    std::size_t place = 0;
 
     friend bool operator==(const Demand&, const Demand&) = default;
 };

@@ -132,6 +132,22 @@ TaskId PlanBuilder::endingAt(const Moment& tail) const
     return last;
 }
 
+/// The task at which a limit is broken: the one it belongs to, the last before a broken
+/// promise, the first application of a coat that comes too early or too late.
+TaskId PlanBuilder::breakingTask(const BreakableLag& limit) const
+{
+    const DraftedDemand& demand = m_draft.demands[limit.demand];
+    if (!demand.task)
+        return endingAt(limit.later);
+    if (demand.kind != DemandKind::CoatGapLeast && demand.kind != DemandKind::CoatGapMost)
+        return *demand.task;
+    const auto first = std::ranges::find_if(m_data.tasks, [&](const PlannedTask& task) {
+        return task.id.kind == TaskKind::Apply && task.id.service == demand.task->service
+            && task.id.coat == demand.task->coat;
+    });
+    return first != m_data.tasks.end() ? first->id : *demand.task;
+}
+
 void PlanBuilder::addBroken()
 {
     const auto add = [this](const BreakableLag& limit, bool already) {
@@ -139,8 +155,7 @@ void PlanBuilder::addBroken()
         if (by <= 0)
             return;
         const DraftedDemand& demand = m_draft.demands[limit.demand];
-        const TaskId task = demand.task ? *demand.task : endingAt(limit.later);
-        m_data.broken.push_back({task, demand.what, Seconds{by}, already});
+        m_data.broken.push_back({breakingTask(limit), demand.what, Seconds{by}, already});
     };
     for (const BreakableLag& limit : m_draft.breakable)
         add(limit, false);

@@ -21,6 +21,7 @@ private:
     void addZones();
     void addBroken();
     [[nodiscard]] TaskId endingAt(const Moment& tail) const;
+    [[nodiscard]] TaskId breakingTask(const BreakableLag& limit) const;
     void addEnds();
     void addWorth(const temporal::Outcome& outcome);
     [[nodiscard]] Worth worthOf() const;

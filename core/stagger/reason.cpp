@@ -1,5 +1,6 @@
-#include "core/stagger/coat_by_coat.h"
+#include "core/stagger/draft.h"
 #include "core/stagger/plan_builder.h"
+#include "core/stagger/trials.h"
 
 #include <algorithm>
 #include <numeric>
@@ -8,42 +9,14 @@
 namespace core::stagger {
 namespace {
 
-enum class Fits { Yes, No, Unknown };
-
-/// Asks whether anything fits without some demands, within one budget for all the questions.
-class Trials {
-public:
-    Trials(const Question& question, const Budget& budget)
-        : m_question{question}
-        , m_budget{budget}
-        , m_conflicts{budget.conflicts}
-    {
-    }
-
-    Fits fits(const std::vector<bool>& left)
-    {
-        Draft draft = draftOf(m_question, Strictness::OnlyFits, left);
-        const temporal::Outcome outcome = solve(draft, {.conflicts = m_conflicts, .stop = m_budget.stop});
-        m_conflicts -= std::min(m_conflicts, outcome.conflicts);
-        if (outcome.best)
-            return Fits::Yes;
-        return outcome.complete ? Fits::No : Fits::Unknown;
-    }
-
-private:
-    const Question& m_question;
-    const Budget& m_budget;
-    std::uint64_t m_conflicts;
-};
-
 /// The order in which demands are tried for leaving out: what a person would
 /// rather not hear about first, so that windows and hands stay in the reason.
 std::vector<std::size_t> trialOrder(const std::vector<DraftedDemand>& demands)
 {
     const auto rank = [&](std::size_t place) {
         const DraftedDemand& demand = demands[place];
-        const bool crew = demand.kind != DraftedDemand::Kind::Limit;
-        const bool hands = demand.kind == DraftedDemand::Kind::Hands;
+        const bool crew = demand.kind >= DemandKind::Hands;
+        const bool hands = demand.kind == DemandKind::Hands;
         return std::tuple{hands ? 2 : crew ? 0 : 1, demand.breachRate};
     };
     std::vector<std::size_t> order(demands.size());
@@ -66,14 +39,19 @@ std::string textOf(const std::vector<Demand>& demands)
 
 NoPlan reasonFor(const Question& question, const Budget& budget)
 {
+    Trials trials{budget};
+    return reasonFor(question, trials);
+}
+
+NoPlan reasonFor(const Question& question, Trials& trials)
+{
     const std::vector<DraftedDemand> demands = draftOf(question, Strictness::OnlyFits).demands;
-    Trials trials{question, budget};
     std::vector<bool> left(demands.size(), false);
     NoPlan answer;
     answer.minimal = true;
     for (const std::size_t place : trialOrder(demands)) {
         left[place] = true;
-        const Fits fits = trials.fits(left);
+        const Fits fits = trials.fits(question, left);
         if (fits == Fits::No)
             continue;
         answer.minimal = answer.minimal && fits == Fits::Yes;
@@ -81,7 +59,10 @@ NoPlan reasonFor(const Question& question, const Budget& budget)
     }
     for (std::size_t place = 0; place < demands.size(); ++place) {
         if (!left[place])
-            answer.demands.push_back({demands[place].task, demands[place].what});
+            answer.demands.push_back({.task = demands[place].task,
+                                      .what = demands[place].what,
+                                      .kind = demands[place].kind,
+                                      .place = demands[place].place});
     }
     answer.text = textOf(answer.demands);
     return answer;

@@ -1,0 +1,81 @@
+#include "core/stagger/cures/edit.h"
+
+#include "core/service/minutes.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace core::stagger {
+
+using measure::lengthText;
+
+measure::Harm perMinute(std::int64_t rate, Seconds length)
+{
+    return {rate * length.count()};
+}
+
+std::string placed(const Services& services, const TaskId& task, std::string sentence)
+{
+    const service::Service& service = services[task.service];
+    std::string place;
+    if (services.size() > 1)
+        place = service.head.name;
+    if (service.coats.size() > 1)
+        place += (place.empty() ? "" : ", ") + service.coats[task.coat].name;
+    if (place.empty())
+        return sentence;
+    sentence.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(sentence.front())));
+    return place + ": " + sentence;
+}
+
+std::string freeName(const std::string& name, const std::vector<std::string>& taken)
+{
+    std::string free = name;
+    for (int number = 2; std::ranges::find(taken, free) != taken.end(); ++number)
+        free = name + " " + std::to_string(number);
+    return free;
+}
+
+Edit lengthEdit(const Question& question, LengthEdit wanted)
+{
+    Services asked = question.services;
+    const Seconds now = wanted.length(asked);
+    const Seconds longest = std::min(wanted.longest, service::longestLength);
+    const auto lengthAfter = [now, grows = wanted.grows](Seconds by) { return grows ? now + by : now - by; };
+    Edit edit;
+    edit.most = wanted.grows ? std::max(longest - now, Seconds{0}) : now;
+    edit.apply = [length = wanted.length, lengthAfter](Services& services, Seconds by) {
+        length(services) = lengthAfter(by);
+    };
+    edit.change = [rate = wanted.rate](Seconds by) { return perMinute(rate, by); };
+    edit.step = [services = question.services, wanted, lengthAfter, now](Seconds by) {
+        const std::string words = wanted.words(lengthText(lengthAfter(by)), lengthText(now));
+        return CureStep{.kind = wanted.kind,
+                        .service = wanted.task.service,
+                        .task = wanted.task,
+                        .what = placed(services, wanted.task, words),
+                        .note = wanted.note,
+                        .by = by};
+    };
+    return edit;
+}
+
+Edit plainEdit(CureStep step, measure::Harm change, std::function<void(Services&)> apply)
+{
+    Edit edit;
+    edit.apply = [apply = std::move(apply)](Services& services, Seconds) { apply(services); };
+    edit.change = [change](Seconds) { return change; };
+    edit.step = [step = std::move(step)](Seconds) { return step; };
+    return edit;
+}
+
+std::vector<Edit> editsFor(const Question& question, const Demand& demand)
+{
+    std::vector<Edit> edits;
+    addZoneEdits(question, demand, edits);
+    addCoatEdits(question, demand, edits);
+    std::erase_if(edits, [](const Edit& edit) { return edit.most && *edit.most <= Seconds{0}; });
+    return edits;
+}
+
+}  // namespace core::stagger
