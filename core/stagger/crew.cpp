@@ -1,5 +1,7 @@
 #include "core/stagger/crew.h"
 
+#include "core/stagger/hands_search.h"
+
 #include <algorithm>
 
 namespace core::stagger {
@@ -75,79 +77,10 @@ bool CrewAt::isAwayDuring(std::size_t place, std::size_t hands) const
         m_away[hands], [&](const Span& away) { return start(place) < away.end && away.start < end(place); });
 }
 
-/// Whether one of the applications that a look is made in is done by `hands`, or
-/// may yet be: those from `next` on have nobody so far.
-bool CrewAt::canBeGlance(std::size_t look, std::size_t hands, const std::vector<std::size_t>& places,
-                         std::size_t next, const Hands& given) const
+/// Whether it makes no difference which of the two does something.
+bool CrewAt::areAlike(std::size_t hands, std::size_t others) const
 {
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        if (isMadeWhile(look, places[i]) && (i >= next || given[places[i]] == hands))
-            return true;
-    }
-    return false;
-}
-
-bool CrewAt::canTake(std::size_t next, std::size_t hands, const std::vector<std::size_t>& places,
-                     Hands& given) const
-{
-    const std::size_t place = places[next];
-    for (std::size_t i = 0; i < next; ++i) {
-        if (given[places[i]] == hands && clash(place, places[i]))
-            return false;
-    }
-    given[place] = hands;
-    // A look that was given hands before the application it is made in: is that still possible?
-    for (std::size_t i = 0; i < next && isApplication(place); ++i) {
-        if (isMadeWhile(places[i], place)
-            && !canBeGlance(places[i], *given[places[i]], places, next + 1, given))
-            return false;
-    }
-    const bool glance =
-        std::ranges::any_of(places, [&](std::size_t apply) { return isMadeWhile(place, apply); });
-    if (!glance)
-        return mayDo(place, hands);
-    return canBeGlance(place, hands, places, next, given) && !isAwayDuring(place, hands);
-}
-
-/// Whether nothing that `hands` were given so far goes on when the next of `places` starts.
-bool CrewAt::isFree(std::size_t hands, std::size_t next, const std::vector<std::size_t>& places,
-                    const Hands& given) const
-{
-    const Time from = start(places[next]);
-    return std::ranges::none_of(
-        places.begin(), places.begin() + static_cast<std::ptrdiff_t>(next),
-        [&](std::size_t place) { return given[place] == hands && end(place) > from; });
-}
-
-bool CrewAt::hasFreeTwin(std::size_t hands, std::size_t next, const std::vector<std::size_t>& places,
-                         const Hands& given) const
-{
-    for (std::size_t other = 0; other < hands; ++other) {
-        if (m_crew.hands[other].kinds == m_crew.hands[hands].kinds && m_away[other] == m_away[hands]
-            && isFree(other, next, places, given))
-            return true;
-    }
-    return false;
-}
-
-bool CrewAt::giveHandsFrom(std::size_t next, const std::vector<std::size_t>& places, Hands& hands) const
-{
-    if (next == places.size())
-        return true;
-    for (std::size_t candidate = 0; candidate < m_crew.hands.size(); ++candidate) {
-        // Where one free pair of hands cannot, another like it cannot either.
-        const bool tried =
-            isFree(candidate, next, places, hands) && hasFreeTwin(candidate, next, places, hands);
-        if (!tried && canTake(next, candidate, places, hands) && giveHandsFrom(next + 1, places, hands))
-            return true;
-    }
-    hands[places[next]].reset();
-    return false;
-}
-
-bool CrewAt::giveHands(const std::vector<std::size_t>& places, Hands& hands) const
-{
-    return giveHandsFrom(0, places, hands);
+    return m_crew.hands[hands].kinds == m_crew.hands[others].kinds && m_away[hands] == m_away[others];
 }
 
 Assignment CrewAt::assign() const
@@ -155,7 +88,7 @@ Assignment CrewAt::assign() const
     Assignment assignment{std::vector<std::optional<std::size_t>>(count()),
                           std::vector<std::optional<std::size_t>>(count()),
                           std::vector<std::optional<std::size_t>>(count())};
-    giveHands(m_present, assignment.hands);
+    HandsSearch{*this, m_present}.run(assignment.hands);
     std::vector<std::optional<Time>> freeFrom(m_crew.basins);
     for (const std::size_t place : m_present) {
         if (isLook(place)) {

@@ -22,16 +22,25 @@ public:
     CrewAt(const Draft& draft, const std::vector<Time>& times);
 
     [[nodiscard]] std::vector<temporal::Clause> broken() const;
+    [[nodiscard]] bool suffices() const;
     [[nodiscard]] Assignment assign() const;
+
+    // What is asked to share tasks out, by place in the draft.
+    [[nodiscard]] std::size_t count() const { return m_draft.busy.size(); }
+    [[nodiscard]] std::size_t hands() const { return m_crew.hands.size(); }
+    [[nodiscard]] Time start(std::size_t place) const { return m_spans[place].start; }
+    [[nodiscard]] Time end(std::size_t place) const { return m_spans[place].end; }
+    [[nodiscard]] bool isLook(std::size_t place) const { return task(place).id.kind == TaskKind::Look; }
+    [[nodiscard]] bool isMadeWhile(std::size_t look, std::size_t apply) const;
+    [[nodiscard]] bool clash(std::size_t a, std::size_t b) const;
+    [[nodiscard]] bool mayDo(std::size_t place, std::size_t hands) const;
+    [[nodiscard]] bool isAwayDuring(std::size_t place, std::size_t hands) const;
+    [[nodiscard]] bool areAlike(std::size_t hands, std::size_t others) const;
 
 private:
     using Clause = temporal::Clause;
-    using Hands = std::vector<std::optional<std::size_t>>;
 
-    [[nodiscard]] std::size_t count() const { return m_draft.busy.size(); }
     [[nodiscard]] const Busy& task(std::size_t place) const { return m_draft.busy[place]; }
-    [[nodiscard]] Time start(std::size_t place) const { return m_spans[place].start; }
-    [[nodiscard]] Time end(std::size_t place) const { return m_spans[place].end; }
     [[nodiscard]] bool overlap(std::size_t a, std::size_t b) const
     {
         return start(a) < end(b) && start(b) < end(a);
@@ -40,7 +49,6 @@ private:
     {
         return task(a).id.service == task(b).id.service;
     }
-    [[nodiscard]] bool isLook(std::size_t place) const { return task(place).id.kind == TaskKind::Look; }
     [[nodiscard]] bool isApplication(std::size_t place) const
     {
         return task(place).id.kind == TaskKind::Apply;
@@ -52,25 +60,7 @@ private:
     {
         return m_draft.question->services[task(place).id.service].head.piecesComeApart;
     }
-    [[nodiscard]] bool isMadeWhile(std::size_t look, std::size_t apply) const;
-    [[nodiscard]] bool clash(std::size_t a, std::size_t b) const;
     [[nodiscard]] bool headClash(std::size_t a, std::size_t b) const;
-    [[nodiscard]] bool mayDo(std::size_t place, std::size_t hands) const;
-
-    /// Assigns `places` (by start, then id); false if nobody can.
-    bool giveHands(const std::vector<std::size_t>& places, Hands& hands) const;
-    [[nodiscard]] bool isFree(std::size_t hands, std::size_t next, const std::vector<std::size_t>& places,
-                              const Hands& given) const;
-    [[nodiscard]] bool hasFreeTwin(std::size_t hands, std::size_t next,
-                                   const std::vector<std::size_t>& places, const Hands& given) const;
-    bool giveHandsFrom(std::size_t next, const std::vector<std::size_t>& places, Hands& hands) const;
-    bool canTake(std::size_t next, std::size_t hands, const std::vector<std::size_t>& places,
-                 Hands& given) const;
-    [[nodiscard]] bool canBeGlance(std::size_t look, std::size_t hands,
-                                   const std::vector<std::size_t>& places, std::size_t next,
-                                   const Hands& given) const;
-    [[nodiscard]] bool isAwayDuring(std::size_t place, std::size_t hands) const;
-    [[nodiscard]] std::vector<std::size_t> smallest(std::vector<std::size_t> places) const;
     [[nodiscard]] Clause orderClause(std::size_t a, std::size_t b) const;
     void appendOrders(std::size_t a, std::size_t b, Clause& clause) const;
     [[nodiscard]] Clause clauseFor(const std::vector<std::size_t>& places) const;

@@ -1,4 +1,5 @@
 #include "core/stagger/crew.h"
+#include "core/stagger/hands_search.h"
 
 #include <algorithm>
 
@@ -9,7 +10,7 @@ using temporal::Clause;
 /// While a head is at a basin nothing but mixing is done for it.
 bool CrewAt::headClash(std::size_t a, std::size_t b) const
 {
-    if (a == b || !sameHead(a, b) || bothHappened(a, b) || pieces(a) || !overlap(a, b))
+    if (a == b || !sameHead(a, b) || bothHappened(a, b) || pieces(a) || !overlap(a, b) || task(a).elsewhere)
         return false;
     const bool mixes = task(a).id.kind == TaskKind::Mix || task(b).id.kind == TaskKind::Mix;
     return !mixes && (task(a).needsBasin || task(b).needsBasin);
@@ -126,22 +127,6 @@ Clause CrewAt::clauseFor(const std::vector<std::size_t>& places) const
     return clause;
 }
 
-/// Drops tasks as long as the rest still cannot be shared out.
-std::vector<std::size_t> CrewAt::smallest(std::vector<std::size_t> places) const
-{
-    Hands hands(count());
-    for (std::size_t i = places.size(); i-- > 0;) {
-        std::vector<std::size_t> fewer = places;
-        fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
-        // A look stays with the application that it is made in, else it would lose its hands.
-        const bool carries =
-            std::ranges::any_of(fewer, [&](std::size_t look) { return isMadeWhile(look, places[i]); });
-        if (!carries && !giveHands(fewer, hands))
-            places = std::move(fewer);
-    }
-    return places;
-}
-
 /// Tasks that hang together by overlapping, in order of their starts.
 std::vector<std::vector<std::size_t>> CrewAt::clusters() const
 {
@@ -158,10 +143,12 @@ std::vector<std::vector<std::size_t>> CrewAt::clusters() const
 
 void CrewAt::brokenByHands(std::vector<Clause>& clauses) const
 {
-    Hands hands(count());
     for (const std::vector<std::size_t>& cluster : clusters()) {
-        if (!giveHands(cluster, hands))
-            clauses.push_back(clauseFor(smallest(cluster)));
+        if (std::ranges::all_of(cluster, [this](std::size_t place) { return task(place).elsewhere; }))
+            continue;
+        const std::vector<std::size_t> stuck = smallestStuck(*this, cluster);
+        if (!stuck.empty())
+            clauses.push_back(clauseFor(stuck));
     }
 }
 
@@ -200,6 +187,27 @@ std::vector<Clause> CrewAt::broken() const
         return clauses;
     brokenByHands(clauses);
     return clauses;
+}
+
+/// As when nothing is broken, without looking for what is in the way.
+bool CrewAt::suffices() const
+{
+    std::vector<Clause> clauses;
+    brokenByPairs(clauses);
+    if (m_basinsCount)
+        brokenByBasins(clauses);
+    if (!clauses.empty() || !m_handsCount)
+        return clauses.empty();
+    HandsOf hands(count());
+    return std::ranges::all_of(clusters(), [&](const std::vector<std::size_t>& cluster) {
+        return std::ranges::all_of(cluster, [this](std::size_t place) { return task(place).elsewhere; })
+            || HandsSearch{*this, cluster}.run(hands);
+    });
+}
+
+bool crewSuffices(const Draft& draft, const std::vector<Time>& times)
+{
+    return CrewAt{draft, times}.suffices();
 }
 
 std::vector<temporal::Clause> brokenByCrew(const Draft& draft, const std::vector<Time>& times)

@@ -1,6 +1,7 @@
 #include "core/stagger/draft.h"
 
 #include "core/stagger/drafter.h"
+#include "core/stagger/head_name.h"
 
 #include <algorithm>
 #include <cassert>
@@ -105,12 +106,16 @@ const service::Zone& Drafter::zoneOf(const TaskId& id) const
     return coatOf(id).zones[id.item];
 }
 
+/// "Ada, " where there are several heads.
+std::string Drafter::headed(std::size_t service) const
+{
+    return m_question.services.size() > 1 ? headName(m_question.services, service) + ", " : std::string{};
+}
+
 /// "Root: ..." and, where there are several coats or heads, "Coat 2, Root: ...".
 std::string Drafter::named(const TaskId& id, const std::string& what) const
 {
-    std::string text;
-    if (m_question.services.size() > 1)
-        text += serviceOf(id).head.name + ", ";
+    std::string text = headed(id.service);
     if (serviceOf(id).coats.size() > 1)
         text += coatOf(id).name + ", ";
     return text + what;
@@ -201,6 +206,8 @@ bool Drafter::setHorizon()
 {
     std::vector<Instant> instants;
     mention(m_question, instants);
+    for (const PlannedTask& task : m_pins.elsewhere)
+        instants.push_back(task.end);
     Seconds span{0};
     for (const service::Service& service : m_question.services)
         span += longestSpan(service);
@@ -235,6 +242,17 @@ void Drafter::registerCrewDemands()
     for (std::size_t hands = 0; hands < crew.hands.size(); ++hands) {
         for (std::size_t place = 0; place < crew.hands[hands].away.size(); ++place)
             add(DemandKind::Away, crew.hands[hands].name + " is away", hands * 1000 + place);
+    }
+}
+
+/// The crew is taken by heads that are not planned here.
+void Drafter::writeElsewhere()
+{
+    for (const PlannedTask& task : m_pins.elsewhere) {
+        addOpen(task.id, {temporal::origin, timeOf(task.start)},
+                static_cast<Time>((task.end - task.start).count()));
+        m_draft.busy.back().state = task.state;
+        m_draft.busy.back().elsewhere = true;
     }
 }
 
@@ -283,7 +301,8 @@ void Drafter::writeWaste(std::size_t index, std::optional<Time> start, const std
         const std::string spare =
             service.buffer > Seconds{0} ? " with " + measure::lengthText(service.buffer) + " to spare" : "";
         const std::size_t promised =
-            demand(DemandKind::Promise, "ready by the promised time" + spare, {}, brokenPromise, index);
+            demand(DemandKind::Promise, headed(index) + "ready by the promised time" + spare, {},
+                   brokenPromise, index);
         for (const Moment& end : ends)
             limit(promised, {temporal::origin, promise}, end, 0);
         if (m_draft.startsLate[index]) {
@@ -366,6 +385,7 @@ Draft Drafter::write()
     registerCrewDemands();
     for (std::size_t index = 0; index < m_question.services.size(); ++index)
         writeService(index);
+    writeElsewhere();
     if (m_draft.problem.points > mostPoints) {
         m_draft.impossible = "This is more than can be planned at once: "
             + std::to_string(m_draft.problem.points) + " moments, at most " + std::to_string(mostPoints)

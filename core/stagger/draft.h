@@ -47,6 +47,7 @@ struct Busy {
     std::optional<Lag> due;  ///< For looks that may turn out not to be due: it is made if this holds.
     TaskState state = TaskState::Open;
     bool needsBasin = false;
+    bool elsewhere = false;  ///< For a head that is not planned here: it only takes the crew.
 
     [[nodiscard]] Moment end() const { return start + length; }
 };
@@ -125,7 +126,8 @@ struct Draft {
 /// What is settled already: starts, for planning one coat after another, and limits.
 struct Pins {
     std::map<TaskId, Instant> starts;
-    std::size_t coats = SIZE_MAX;  ///< Only that many coats of each service are written down.
+    std::size_t coats = SIZE_MAX;          ///< Only that many coats of each service are written down.
+    std::vector<PlannedTask> elsewhere{};  ///< What services do that have no coats in the question.
     /// Where limits may be broken: which, by the place of the demand. Empty: all that may ever be.
     std::vector<bool> mayBreak;
 };
@@ -136,6 +138,9 @@ Draft draftOf(const Question& question, Strictness strictness, std::vector<bool>
 
 /// Hands and basins: the clauses that answers must keep and `times` does not.
 std::vector<temporal::Clause> brokenByCrew(const Draft& draft, const std::vector<Time>& times);
+
+/// Whether hands and basins suffice at `times`.
+bool crewSuffices(const Draft& draft, const std::vector<Time>& times);
 
 /// Who does what at `times`, by place in `draft.busy`.
 struct Assignment {

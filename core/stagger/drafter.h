@@ -32,6 +32,7 @@ private:
     void setScale();
     void writeRanking();
     void registerCrewDemands();
+    void writeElsewhere();
 
     // draft_coat.cpp: bowls, rinses, what follows them.
     CoatDraft writeCoat(std::size_t service, std::size_t coat, const std::vector<Moment>& previousEnds);
@@ -77,6 +78,7 @@ private:
     [[nodiscard]] const service::Service& serviceOf(const TaskId& id) const;
     [[nodiscard]] const service::Coat& coatOf(const TaskId& id) const;
     [[nodiscard]] const service::Zone& zoneOf(const TaskId& id) const;
+    [[nodiscard]] std::string headed(std::size_t service) const;
     [[nodiscard]] std::string named(const TaskId& id, const std::string& what) const;
     [[nodiscard]] Time runningEnd(const TaskProgress& progress, Seconds usual) const;
     void addRunning(const TaskId& id, const TaskProgress& progress, Time end);

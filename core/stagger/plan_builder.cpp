@@ -48,6 +48,8 @@ void PlanBuilder::addTasks()
     const Assignment assignment = assignCrew(m_draft, m_times);
     for (std::size_t place = 0; place < m_draft.busy.size(); ++place) {
         const Busy& busy = m_draft.busy[place];
+        if (busy.elsewhere)
+            continue;
         if (busy.due && time({busy.due->to, 0}) - time({busy.due->from, 0}) > busy.due->most) {
             m_data.looksNotDue.push_back(busy.id);
             continue;
@@ -228,6 +230,16 @@ void PlanBuilder::addWorth(const temporal::Outcome& outcome)
     if (!outcome.complete)
         m_data.provedBound = lessBy(m_data.worth, levelsOf(outcome.best->price, m_draft.scale),
                                     levelsOf(outcome.bound, m_draft.scale));
+}
+
+Plan PlanBuilder::join(const Draft& draft, const temporal::Outcome& outcome, Joined parts)
+{
+    Plan plan = build(draft, outcome);
+    plan.m_data.worth = parts.worth;
+    plan.m_data.proved = parts.worth == parts.bound;
+    plan.m_data.provedBound = parts.bound;
+    plan.m_data.broken = std::move(parts.broken);
+    return plan;
 }
 
 Plan PlanBuilder::build(const Draft& draft, const temporal::Outcome& outcome)

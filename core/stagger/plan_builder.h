@@ -10,6 +10,15 @@ class PlanBuilder {
 public:
     static Plan build(const Draft& draft, const temporal::Outcome& outcome);
 
+    /// What was found out about a plan while its parts were planned.
+    struct Joined {
+        Worth worth;
+        Worth bound;
+        std::vector<BrokenLimit> broken;
+    };
+    /// The plan of a draft in which all starts are settled.
+    static Plan join(const Draft& draft, const temporal::Outcome& outcome, Joined parts);
+
 private:
     PlanBuilder(const Draft& draft, const std::vector<Time>& times)
         : m_draft{draft}

@@ -2,7 +2,10 @@
 
 #include "core/stagger/coat_by_coat.h"
 #include "core/stagger/draft.h"
+#include "core/stagger/floor/floor.h"
 #include "core/stagger/plan_builder.h"
+
+#include <algorithm>
 
 namespace core::stagger {
 temporal::Outcome solve(Draft& draft, const temporal::Limits& limits)
@@ -13,7 +16,10 @@ temporal::Outcome solve(Draft& draft, const temporal::Limits& limits)
     return temporal::search(draft.problem, limits);
 }
 
-tl::expected<Plan, NoPlan> plan(const Question& question, const Budget& budget)
+namespace {
+
+/// All heads at once, exactly.
+tl::expected<Plan, NoPlan> planTogether(const Question& question, const Budget& budget)
 {
     const temporal::Limits limits{.conflicts = budget.conflicts, .stop = budget.stop};
     if (std::optional<Plan> plan = planCoatByCoat(question, limits))
@@ -36,6 +42,34 @@ tl::expected<Plan, NoPlan> plan(const Question& question, const Budget& budget)
             break;
     }
     return tl::unexpected{reasonFor(question, budget)};
+}
+
+/// Several heads that are not proved within this are better made better one after the other.
+constexpr std::uint64_t forSeveralHeads = 20'000;
+
+bool isSettled(const tl::expected<Plan, NoPlan>& answer)
+{
+    return answer ? (*answer)->proved : !answer.error().stopped;
+}
+
+}  // namespace
+
+tl::expected<Plan, NoPlan> plan(const Question& question, const Budget& budget)
+{
+    if (question.services.size() < 2)
+        return planTogether(question, budget);
+    if (floor::isLarge(question))
+        return floor::planFloor(question, budget);
+    Budget rest = budget;
+    rest.conflicts = std::min(budget.conflicts, forSeveralHeads);
+    auto together = planTogether(question, rest);
+    if (isSettled(together) || budget.conflicts <= forSeveralHeads || (budget.stop && budget.stop()))
+        return together;
+    rest.conflicts = budget.conflicts - forSeveralHeads;
+    auto better = floor::planFloor(question, rest, together ? std::optional{*together} : std::nullopt);
+    if (!better && better.error().stopped)
+        return planTogether(question, rest);
+    return better;
 }
 
 }  // namespace core::stagger
