@@ -55,9 +55,12 @@ std::optional<Pattern> patternOf(const Question& whole, std::size_t head, std::s
 /// Looks for room for one pattern beside what others do.
 class Room {
 public:
-    Room(Draft draft, const Pattern& pattern)
-        : m_draft{std::move(draft)}
+    Room(const Draft& others, const Pattern& pattern)
+        : m_others{others}
+        , m_near{others}
+        , m_length{static_cast<Time>(pattern.length.count())}
     {
+        m_near.busy.clear();
         for (const PlannedTask& task : pattern.tasks) {
             if (task.start == task.end)
                 continue;
@@ -66,17 +69,29 @@ public:
                       .length = static_cast<Time>((task.end - task.start).count()),
                       .due = {}};
             busy.needsBasin = task.id.kind == TaskKind::Rinse;
-            m_draft.busy.push_back(busy);
+            m_near.busy.push_back(busy);
         }
+        m_own = m_near.busy.size();
     }
 
-    [[nodiscard]] bool isAt(Instant start) const
+    /// Most moments fail for what goes on just then, which is seen sooner than looking at the whole day.
+    [[nodiscard]] bool isAt(Instant start)
     {
-        return crewSuffices(m_draft, {0, static_cast<Time>((start - m_draft.zero).count())});
+        const auto from = static_cast<Time>((start - m_others.zero).count());
+        m_near.busy.resize(m_own);
+        for (const Busy& busy : m_others.busy) {
+            if (busy.start.offset < from + m_length && from < busy.end().offset)
+                m_near.busy.push_back(busy);
+        }
+        if (!crewSuffices(m_near, {0, from}))
+            return false;
+        m_near.busy.resize(m_own);
+        m_near.busy.insert(m_near.busy.end(), m_others.busy.begin(), m_others.busy.end());
+        return crewSuffices(m_near, {0, from});
     }
 
     /// The first of the starts from `from` to `until` that has room.
-    [[nodiscard]] std::optional<Instant> find(Instant from, Instant until) const
+    [[nodiscard]] std::optional<Instant> find(Instant from, Instant until)
     {
         const Seconds direction = from <= until ? step : -step;
         for (Instant start = from; direction > Seconds{0} ? start <= until : start >= until;
@@ -88,7 +103,10 @@ public:
     }
 
 private:
-    Draft m_draft;
+    const Draft& m_others;
+    Draft m_near;           ///< The pattern, and what others do at the same time.
+    std::size_t m_own = 0;  ///< Tasks of the pattern, which come first.
+    Time m_length;
 };
 
 }  // namespace
@@ -132,7 +150,7 @@ std::optional<std::vector<PlannedTask>> placed(const Question& question, const s
     for (std::size_t count = 0; edge && count < patterns.size(); ++count) {
         const std::size_t coat = bounds.late ? patterns.size() - 1 - count : count;
         const Pattern& pattern = patterns[coat];
-        const Room room{nobody, pattern};
+        Room room{nobody, pattern};
         const Instant last = bounds.until ? *bounds.until - pattern.length : *edge + furthest;
         const Instant first = bounds.from.value_or(*edge - furthest);
         std::optional<Instant> start;
