@@ -9,6 +9,7 @@ constexpr const char* program = R"(Usage: basinbell COMMAND [OPTION]... [FILE]
 Plans when each zone of a colour service is mixed, applied, looked at and rinsed, and keeps time while it runs.
 
   plan FILE      print the timetable
+  explain FILE   say why nothing fits, and what would help
   check FILE     say what is wrong with a service file
   run FILE       run a service: what to do now, the lanes, the alarms
   cautions       what comes before any plan
@@ -34,6 +35,24 @@ Plans the service in FILE (- is standard input) and prints the timetable.
   --help                this text
 
 The exit status is 0 when a plan was found, 2 when nothing fits (the reason is printed), 1 when the file is wrong.
+)";
+
+constexpr const char* explain = R"(Usage: basinbell explain [OPTION]... FILE
+
+Says why nothing fits for the service in FILE (- is standard input): what cannot hold together, and changes of the
+service that were each planned and fit, the least change first. Where it fits, says what keeps the zones from being
+nearer their targets.
+
+  --cure N              show the plan with the Nth change made
+  --save NEW            with --cure N: save the changed service in the file NEW (- is standard output)
+  --json                everything as JSON, as docs/explanation-json.md describes it; with --cure N, that plan
+  --from TIME           as in plan
+  --preference WHAT     as in plan
+  --seconds N           look for changes for N seconds at most (20 if not said)
+  --help                this text
+
+The exit status is 0 when it fits or the changed service was saved, 2 when nothing fits, 1 when the file or the command
+is wrong.
 )";
 
 constexpr const char* check = R"(Usage: basinbell check FILE
@@ -94,6 +113,8 @@ QString helpText(const QString& command)
 {
     if (command == QLatin1String{"plan"})
         return QString::fromUtf8(plan);
+    if (command == QLatin1String{"explain"})
+        return QString::fromUtf8(explain);
     if (command == QLatin1String{"check"})
         return QString::fromUtf8(check);
     if (command == QLatin1String{"run"})

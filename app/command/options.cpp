@@ -20,6 +20,8 @@ std::optional<Command> commandOf(const QString& word)
 {
     if (word == QLatin1String{"plan"})
         return Command::Plan;
+    if (word == QLatin1String{"explain"})
+        return Command::Explain;
     if (word == QLatin1String{"check"})
         return Command::Check;
     if (word == QLatin1String{"run"})
@@ -32,13 +34,18 @@ std::optional<Command> commandOf(const QString& word)
 void addOptions(QCommandLineParser& parser, Command command)
 {
     parser.addOption({{words("h"), words("help")}, {}});
-    const bool plans = command == Command::Plan || command == Command::Run;
+    const bool plans = command == Command::Plan || command == Command::Explain || command == Command::Run;
     if (plans) {
         parser.addOption({words("from"), {}, words("time")});
         parser.addOption({words("preference"), {}, words("what")});
     }
     if (command == Command::Plan)
         parser.addOptions({{words("json"), {}}, {words("look-all"), {}}});
+    if (command == Command::Explain) {
+        parser.addOption({words("json"), {}});
+        for (const char* const name : {"cure", "save", "seconds"})
+            parser.addOption({words(name), {}, words("value")});
+    }
     if (command == Command::Run) {
         parser.addOptions({{words("answer-all"), {}}, {words("resume"), {}}});
         for (const char* const name : {"speed", "sound-file", "data"})
@@ -68,6 +75,31 @@ tl::expected<std::optional<double>, QString> speedOf(const QString& word)
     return std::optional{speed};
 }
 
+tl::expected<std::optional<double>, QString> secondsOf(const QString& word)
+{
+    if (word.isEmpty())
+        return std::optional<double>{};
+    bool isNumber = false;
+    const double seconds = word.toDouble(&isNumber);
+    if (!isNumber || !(seconds > 0 && seconds <= 86'400))
+        return tl::unexpected{
+            words("--seconds %1: it must be a number above 0, 86400 (a day) at most.").arg(word)};
+    return std::optional{seconds};
+}
+
+tl::expected<std::optional<int>, QString> cureOf(const QString& word, const QString& save)
+{
+    if (word.isEmpty() && !save.isEmpty())
+        return tl::unexpected{words("--save %1: say which cure with --cure N.").arg(save)};
+    if (word.isEmpty())
+        return std::optional<int>{};
+    bool isNumber = false;
+    const int number = word.toInt(&isNumber);
+    if (!isNumber || number < 1)
+        return tl::unexpected{words("--cure %1: it must be the number of a cure, 1 or more.").arg(word)};
+    return std::optional{number};
+}
+
 tl::expected<Options, QString> filled(Options options, const QCommandLineParser& parser)
 {
     const auto flag = [&](const char* name) { return parser.optionNames().contains(words(name)); };
@@ -79,13 +111,22 @@ tl::expected<Options, QString> filled(Options options, const QCommandLineParser&
     options.from = value("from");
     options.soundFile = value("sound-file");
     options.data = value("data");
+    options.save = value("save");
+    const auto cure = cureOf(value("cure"), options.save);
+    const auto seconds = secondsOf(value("seconds"));
     const auto preference = preferenceOf(value("preference"));
     const auto speed = speedOf(value("speed"));
     if (!preference)
         return tl::unexpected{preference.error()};
     if (!speed)
         return tl::unexpected{speed.error()};
+    if (!seconds)
+        return tl::unexpected{seconds.error()};
+    if (!cure)
+        return tl::unexpected{cure.error()};
+    options.cure = *cure;
     options.preference = *preference;
+    options.seconds = *seconds;
     options.speed = *speed;
     return options;
 }
@@ -114,7 +155,7 @@ Options help(const QString& about)
 tl::expected<Options, QString> readOptions(const QStringList& arguments)
 {
     if (arguments.isEmpty())
-        return tl::unexpected{words("Say what to do: plan, check, run or cautions.")};
+        return tl::unexpected{words("Say what to do: plan, explain, check, run or cautions.")};
     const QString first = arguments.first();
     if (first == QLatin1String{"--help"} || first == QLatin1String{"-h"} || first == QLatin1String{"help"})
         return help(arguments.value(1));
@@ -126,7 +167,7 @@ tl::expected<Options, QString> readOptions(const QStringList& arguments)
     const auto command = commandOf(first);
     if (!command)
         return tl::unexpected{
-            words("There is no command %1: it must be plan, check, run or cautions.").arg(first)};
+            words("There is no command %1: it must be plan, explain, check, run or cautions.").arg(first)};
     options.command = *command;
 
     QCommandLineParser parser;

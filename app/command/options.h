@@ -13,11 +13,14 @@ namespace app::command {
 
 /// What was asked for on the command line.
 struct Options {
-    enum class Command { Help, Version, Plan, Check, Run, Cautions };
+    enum class Command { Help, Version, Plan, Explain, Check, Run, Cautions };
     Command command = Command::Help;
     QString helpAbout;  ///< A command, or empty.
     QString file;
+    std::optional<double> seconds;  ///< How long may be planned.
     bool json = false;
+    std::optional<int> cure;  ///< From 1.
+    QString save;
     QString from;
     core::stagger::Preference preference = core::stagger::Preference::AsAsked;
     bool lookAll = false;

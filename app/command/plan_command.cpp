@@ -1,6 +1,7 @@
 #include "app/command/plan_command.h"
 
 #include "app/command/input.h"
+#include "app/command/question.h"
 #include "app/output/plan_json.h"
 #include "app/output/timetable.h"
 #include "app/session/time_zones.h"
@@ -9,16 +10,9 @@
 
 namespace app::command {
 
-using core::measure::Instant;
 using core::service::Service;
-using core::stagger::Question;
 
 namespace {
-
-Instant nextFullMinute()
-{
-    return std::chrono::ceil<std::chrono::minutes>(std::chrono::system_clock::now());
-}
 
 int complain(Outside& outside, const std::vector<std::string>& lines)
 {
@@ -35,27 +29,21 @@ int planCommand(const Options& options, Outside& outside)
     auto service = readServiceFile(options.file, outside.in, zones);
     if (!service)
         return complain(outside, service.error());
-    Question question;
-    question.services = {*service};
-    question.preference = options.preference;
-    question.now = nextFullMinute();
-    if (!options.from.isEmpty()) {
-        const auto from = readMoment(options.from, service->timeZone, zones, *question.now);
-        if (!from)
-            return complain(outside, {from.error()});
-        question.now = *from;
-    }
+    const auto question = questionOf(options, {*std::move(service)}, zones);
+    if (!question)
+        return complain(outside, {question.error()});
 
-    const auto plan = core::stagger::plan(question);
+    const auto plan = core::stagger::plan(*question);
     if (!plan) {
-        outside.out << (options.json ? output::noPlanJson(question.services, plan.error())
-                                     : output::noPlanText(plan.error()));
+        outside.out << (options.json ? output::noPlanJson(question->services, plan.error())
+                                     : output::noPlanText(plan.error())
+                                + "What would help: basinbell explain " + options.file.toStdString() + "\n");
         return NothingFits;
     }
     if (options.json)
-        outside.out << output::planJson(question.services, *plan, zones);
+        outside.out << output::planJson(question->services, *plan, zones);
     else
-        outside.out << output::timetable(question.services, *plan, zones,
+        outside.out << output::timetable(question->services, *plan, zones,
                                          options.lookAll ? output::Remarks::EveryLook
                                                          : output::Remarks::Counted)
                     << "The product's leaflet comes first: basinbell cautions.\n";

@@ -1,5 +1,6 @@
 #include "app/command/program.h"
 
+#include "app/command/explain_command.h"
 #include "app/command/help.h"
 #include "app/command/options.h"
 #include "app/command/plan_command.h"
@@ -24,6 +25,7 @@ int runProgram(const QStringList& arguments, Outside& outside)
         outside.out << "basinbell " << QCoreApplication::applicationVersion().toStdString() << '\n';
         return Planned;
     case Options::Command::Plan: return planCommand(*options, outside);
+    case Options::Command::Explain: return explainCommand(*options, outside);
     case Options::Command::Check: return checkCommand(*options, outside);
     case Options::Command::Run: return runCommand(*options, outside);
     case Options::Command::Cautions: return cautionsCommand(outside);

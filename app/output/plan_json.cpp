@@ -1,8 +1,7 @@
 #include "app/output/plan_json.h"
 
+#include "app/output/json_parts.h"
 #include "app/output/wall_clock.h"
-
-#include <nlohmann/json.hpp>
 
 namespace app::output {
 
@@ -17,25 +16,8 @@ using core::stagger::PlannedZone;
 using core::stagger::TaskId;
 using core::stagger::TaskKind;
 using core::stagger::TaskState;
-using core::stagger::Worth;
-using Json = nlohmann::ordered_json;  // People read it too, so keys keep their order.
 
 namespace {
-
-std::string dump(const Json& json)
-{
-    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
-}
-
-const char* kindWord(core::service::HeadKind kind)
-{
-    switch (kind) {
-    case core::service::HeadKind::Person: return "person";
-    case core::service::HeadKind::Wefts: return "wefts";
-    case core::service::HeadKind::Wig: break;
-    }
-    return "wig";
-}
 
 const char* stateWord(TaskState state)
 {
@@ -47,17 +29,6 @@ const char* stateWord(TaskState state)
     return "open";
 }
 
-Json head(const Services& services)
-{
-    Json list = Json::array();
-    for (const Service& service : services)
-        list.push_back({{"name", service.name},
-                        {"head", service.head.name},
-                        {"kind", kindWord(service.head.kind)},
-                        {"time_zone", service.timeZone}});
-    return {{"basinbell_plan", 1}, {"services", list}};
-}
-
 Json seconds(Seconds length)
 {
     return length.count();
@@ -66,14 +37,6 @@ Json seconds(Seconds length)
 Json orNull(const std::optional<Seconds>& length)
 {
     return length ? Json(length->count()) : Json(nullptr);
-}
-
-Json worthJson(const Worth& worth)
-{
-    return {{"breach_hundredth_seconds", worth.breach.hundredthSeconds},
-            {"deviation_hundredth_seconds", worth.deviation.hundredthSeconds},
-            {"waste_seconds", seconds(worth.waste)},
-            {"staleness_seconds", seconds(worth.staleness)}};
 }
 
 /// What the number of an id points at, by its name.
@@ -168,7 +131,7 @@ void addRemarks(Json& json, const Plan& plan)
 std::string planJson(const Services& services, const Plan& plan, const core::measure::TimeZones& zones)
 {
     const WallClock clock = wallClockOf(plan, services.front(), zones);
-    Json json = head(services);
+    Json json = jsonHead("basinbell_plan", services);
     json["start"] = clock.isoText(plan->start);
     json["end"] = clock.isoText(plan->end);
     json["proved"] = plan->proved;
@@ -181,22 +144,14 @@ std::string planJson(const Services& services, const Plan& plan, const core::mea
     for (const PlannedZone& zone : plan->zones)
         json["zones"].push_back(zoneJson(services, zone, clock));
     addRemarks(json, plan);
-    return dump(json);
+    return jsonText(json);
 }
 
 std::string noPlanJson(const Services& services, const NoPlan& noPlan)
 {
-    Json demands = Json::array();
-    for (const auto& demand : noPlan.demands)
-        demands.push_back(
-            {{"task", demand.task ? Json(core::stagger::taskIdText(*demand.task)) : Json(nullptr)},
-             {"what", demand.what}});
-    Json json = head(services);
-    json["nothing_fits"] = {{"text", noPlan.text},
-                            {"minimal", noPlan.minimal},
-                            {"stopped", noPlan.stopped},
-                            {"demands", demands}};
-    return dump(json);
+    Json json = jsonHead("basinbell_plan", services);
+    json["nothing_fits"] = nothingFitsJson(noPlan);
+    return jsonText(json);
 }
 
 }  // namespace app::output

@@ -21,18 +21,6 @@ const Service& serviceOf(const Services& services, const TaskId& task)
     return services.at(task.service);
 }
 
-/// Zone-minutes with as many decimals as they have, two at most: harm is kept in hundredths.
-std::string zoneMinutes(core::measure::Harm harm)
-{
-    char digits[32];
-    std::snprintf(digits, sizeof digits, "%.2f", harm.minutes());
-    std::string text = digits;
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.')
-        text.pop_back();
-    return text + " zone-minutes";
-}
-
 bool harmsDiffer(const Services& services)
 {
     for (const Service& service : services)
@@ -74,6 +62,17 @@ std::string brokenSentence(const Services& services, const BrokenLimit& broken)
 }
 
 }  // namespace
+
+std::string zoneMinutes(core::measure::Harm harm)
+{
+    char digits[32];
+    std::snprintf(digits, sizeof digits, "%.2f", harm.minutes());
+    std::string text = digits;
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.')
+        text.pop_back();
+    return text + " zone-minutes";
+}
 
 std::string handsName(const Services& services, std::size_t hands)
 {
@@ -142,7 +141,7 @@ std::string noPlanText(const NoPlan& noPlan)
     if (noPlan.stopped)
         text += "The search was stopped before it was known whether anything fits.\n";
     else if (!noPlan.demands.empty())
-        text += noPlan.minimal ? "Without any one of these the rest fits.\n"
+        text += noPlan.minimal ? "Without any one of these the others can hold together.\n"
                                : "Not all of these may be needed for the clash.\n";
     return text;
 }

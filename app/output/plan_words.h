@@ -15,6 +15,9 @@ std::string handsName(const Services& services, std::size_t hands);
 
 const core::service::Zone& zoneOf(const Services& services, const core::stagger::PlannedZone& zone);
 
+/// "7.5 zone-minutes": as many decimals as there are, two at most.
+std::string zoneMinutes(core::measure::Harm harm);
+
 /// "25 to 40 min, target 30 min"
 std::string windowText(const core::service::Window& window);
 

@@ -31,6 +31,12 @@ TEST(Options, AreReadForEachCommand)
     EXPECT_EQ(plan->preference, core::stagger::Preference::EndEarly);
     EXPECT_EQ(plan->file, QLatin1String{"service.json"});
 
+    const auto explain = read("explain service.json --cure 2 --save new.json --seconds 5");
+    ASSERT_TRUE(explain.has_value()) << explain.error().toStdString();
+    EXPECT_EQ(explain->command, Command::Explain);
+    EXPECT_EQ(explain->cure, 2);
+    EXPECT_EQ(explain->save, QLatin1String{"new.json"});
+
     const auto run = read("run - --speed 60 --answer-all --sound-file a.wav --data d --resume");
     ASSERT_TRUE(run.has_value()) << run.error().toStdString();
     EXPECT_EQ(run->speed, 60.0);
@@ -56,6 +62,9 @@ TEST(Options, RefuseWhatTheyDoNotKnow)
     EXPECT_NE(problemOf("check --json a").find("json"), std::string::npos);
     EXPECT_NE(problemOf("plan a --from").find("from"), std::string::npos);
     EXPECT_NE(problemOf("plan a --preference best").find("start-late"), std::string::npos);
+    for (const char* const cure : {"explain a --cure 0", "explain a --cure all", "explain a --cure -1"})
+        EXPECT_NE(problemOf(cure).find("1 or more"), std::string::npos) << cure;
+    EXPECT_NE(problemOf("explain a --save b").find("--cure"), std::string::npos);
     for (const char* const speed :
          {"run a --speed 0", "run a --speed -1", "run a --speed fast", "run a --speed nan"})
         EXPECT_NE(problemOf(speed).find("0.01 to 1000000"), std::string::npos) << speed;
@@ -65,7 +74,7 @@ TEST(Options, HaveHelpForTheProgramAndEachCommand)
 {
     EXPECT_EQ(read("--help")->command, Command::Help);
     EXPECT_EQ(read("--version")->command, Command::Version);
-    for (const char* const command : {"plan", "check", "run", "cautions"}) {
+    for (const char* const command : {"plan", "explain", "check", "run", "cautions"}) {
         const auto options = readOptions({QString::fromUtf8(command), QStringLiteral("--help")});
         ASSERT_TRUE(options.has_value()) << command;
         EXPECT_EQ(options->command, Command::Help);
@@ -78,6 +87,9 @@ TEST(Options, AreAllNamedInTheHelp)
 {
     for (const char* const option : {"--json", "--from", "--preference", "--look-all", "--help"})
         EXPECT_TRUE(helpText(QStringLiteral("plan")).contains(QString::fromUtf8(option))) << option;
+    for (const char* const option :
+         {"--json", "--cure", "--save", "--from", "--preference", "--seconds", "--help"})
+        EXPECT_TRUE(helpText(QStringLiteral("explain")).contains(QString::fromUtf8(option))) << option;
     for (const char* const option :
          {"--resume", "--speed", "--from", "--preference", "--answer-all", "--sound-file", "--data"})
         EXPECT_TRUE(helpText(QStringLiteral("run")).contains(QString::fromUtf8(option))) << option;

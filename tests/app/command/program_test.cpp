@@ -73,17 +73,63 @@ TEST(Program, PlansAFileOrStandardInputAlike)
     EXPECT_EQ(file.err, "");
 }
 
-TEST(Program, EndsWithTwoWhenNothingFits)
+QByteArray tightDemo()
 {
     QByteArray tight = fileText(demo);
     tight.replace("\"demo\": true,", "\"demo\": true, \"ready_by\": \"09:20\",");
+    return tight;
+}
 
-    const Ran plan =
-        ran({QStringLiteral("plan"), QStringLiteral("-"), QStringLiteral("--from"), QStringLiteral("09:00")},
-            tight);
+TEST(Program, ExplainsWhyNothingFitsAndWhatWouldHelp)
+{
+    const QStringList from{QStringLiteral("--from"), QStringLiteral("09:00")};
+    const Ran plan = ran(QStringList{QStringLiteral("plan"), QStringLiteral("-")} + from, tightDemo());
+    EXPECT_THAT(plan.out, HasSubstr("basinbell explain"));
+    const Ran why = ran(QStringList{QStringLiteral("explain"), QStringLiteral("-")} + from, tightDemo());
 
-    EXPECT_EQ(plan.status, 2) << plan.err;
-    EXPECT_FALSE(plan.out.empty());
+    EXPECT_EQ(why.status, 2) << why.err;
+    EXPECT_THAT(why.out, HasSubstr("ready by the promised time"));
+    EXPECT_THAT(why.out, HasSubstr("1   Promise it "));
+    EXPECT_EQ(ran(QStringList{QStringLiteral("explain"), demo} + from).status, 0);
+}
+
+TEST(Program, SavesTheServiceWithACureAndItFits)
+{
+    const QTemporaryDir folder;
+    const QString cured = folder.filePath(QStringLiteral("cured.json"));
+    const QStringList ask{QStringLiteral("explain"), QStringLiteral("-"),      QStringLiteral("--from"),
+                          QStringLiteral("09:00"),   QStringLiteral("--cure"), QStringLiteral("1")};
+    const Ran saved = ran(ask + QStringList{QStringLiteral("--save"), cured}, tightDemo());
+    EXPECT_EQ(saved.status, 0) << saved.err;
+    EXPECT_THAT(saved.out, HasSubstr("Saved in " + cured.toStdString()));
+    EXPECT_EQ(ran({QStringLiteral("plan"), cured, QStringLiteral("--from"), QStringLiteral("09:00")}).status,
+              0);
+
+    const Ran printed = ran(ask + QStringList{QStringLiteral("--save"), QStringLiteral("-")}, tightDemo());
+    EXPECT_EQ(printed.status, 0) << printed.err;
+    EXPECT_EQ(printed.out, fileText(cured).toStdString());
+    const Ran shown = ran(ask, tightDemo());
+    EXPECT_EQ(shown.status, 2);
+    EXPECT_THAT(shown.out, HasSubstr("Rinse All together"));
+}
+
+TEST(Program, RefusesACureThatIsNotThere)
+{
+    const QStringList from{QStringLiteral("--from"), QStringLiteral("09:00")};
+    const QStringList ask =
+        QStringList{QStringLiteral("explain"), QStringLiteral("-"), QStringLiteral("--cure")};
+    const Ran none = ran(ask + QStringList{QStringLiteral("99")} + from, tightDemo());
+    EXPECT_EQ(none.status, 1);
+    EXPECT_THAT(none.err, HasSubstr("--cure 99: there "));
+    const Ran fits = ran(ask + QStringList{QStringLiteral("1")} + from, fileText(demo));
+    EXPECT_EQ(fits.status, 1);
+    EXPECT_THAT(fits.err, HasSubstr("it fits as it is"));
+    const Ran nowhere = ran(
+        ask + QStringList{QStringLiteral("1"), QStringLiteral("--save"), QStringLiteral("/proc/no/a.json")}
+            + from,
+        tightDemo());
+    EXPECT_EQ(nowhere.status, 1);
+    EXPECT_THAT(nowhere.err, HasSubstr("it was not saved"));
 }
 
 TEST(Program, EndsWithOneAndALineForEachProblem)

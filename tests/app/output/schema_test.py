@@ -1,4 +1,4 @@
-"""The published schema of plans: it is sound, accepts what the program prints, refuses what is broken.
+"""The published schemas of plans and explanations: they are sound, accept what the program prints, refuse what is broken.
 
 Usage: schema_test.py ROOT PROGRAM, with ROOT the top of the tree. Needs the Debian package python3-jsonschema.
 """
@@ -13,6 +13,39 @@ import jsonschema
 
 ROOT, PROGRAM = pathlib.Path(sys.argv[1]), sys.argv[2]
 SCHEMA = json.loads((ROOT / "resources/schema/basinbell-plan-1.schema.json").read_text(encoding="utf-8"))
+EXPLANATION = json.loads((ROOT / "resources/schema/basinbell-explanation-1.schema.json").read_text(encoding="utf-8"))
+
+# Two toners, one pair of hands, one rinse: mids develop at least 8 min longer than ends, or ends 10 longer than mids.
+TONERS = {
+    "basinbell": 1,
+    "name": "Toners",
+    "zone": "Europe/London",
+    "crew": {"hands": [{"name": "Wig room"}]},
+    "coats": [
+        {
+            "zones": [
+                {"name": "Mids", "apply": 10, "develop": {"least": 12, "target": 15, "most": 18}},
+                {"name": "Ends", "apply": 8, "develop": {"least": 12, "target": 15, "most": 18}},
+            ],
+            "rinse": [{"length": 5}],
+        }
+    ],
+}
+
+# Each breaks a right explanation of those at one place.
+BROKEN_EXPLANATION = [
+    (["basinbell_explanation"], "1"),
+    (["fits"], True),
+    (["complete"], None),
+    (["cures"], None),
+    (["cures", 0, "number"], 0),
+    (["cures", 0, "steps"], []),
+    (["cures", 0, "steps", 0, "kind"], "hope"),
+    (["cures", 0, "steps", 0, "by_seconds"], -60),
+    (["cures", 0, "plan", "worth"], None),
+    (["cures", 2, "steps", 0, "until"], None),
+    (["nothing_fits", "demands"], "all"),
+]
 
 # Each breaks a right plan at one place; None removes the key.
 BROKEN = [
@@ -36,9 +69,10 @@ BROKEN = [
 ]
 
 
-def planned(path, start):
+def printed(command, service, start):
     """What the program prints for a service, and its exit status."""
-    run = subprocess.run([PROGRAM, "plan", "--json", "--from", start, "-"], input=path, capture_output=True, check=False)
+    line = [PROGRAM, command, "--json", "--from", start, "-"]
+    run = subprocess.run(line, input=service, capture_output=True, check=False)
     assert run.returncode in (0, 2), (run.returncode, run.stderr)
     return json.loads(run.stdout), run.returncode
 
@@ -56,27 +90,47 @@ def broken(plan, place, value):
     return plan
 
 
+def look_at_explanations():
+    """How many explanations of each kind were looked at."""
+    jsonschema.Draft202012Validator.check_schema(EXPLANATION)
+    validator = jsonschema.Draft202012Validator(EXPLANATION)
+    why_not, status = printed("explain", json.dumps(TONERS).encode(), "09:00")
+    assert status == 2 and len(why_not["cures"]) == 5, why_not
+    validator.validate(why_not)
+    for place, value in BROKEN_EXPLANATION:
+        assert not validator.is_valid(broken(why_not, place, value)), f"{place} = {value} was accepted"
+    loose = broken(TONERS, ["coats", 0, "zones", 0, "develop", "most"], 30)
+    why_so, status = printed("explain", json.dumps(loose).encode(), "09:00")
+    assert status == 0 and why_so["holds"], why_so
+    validator.validate(why_so)
+    assert not validator.is_valid(broken(why_so, ["holds", 0, "what"], ""))
+    return len(BROKEN_EXPLANATION) + 1
+
+
 def main():
     jsonschema.Draft202012Validator.check_schema(SCHEMA)
     validator = jsonschema.Draft202012Validator(SCHEMA)
     plans = []
     for path in sorted((ROOT / "resources/demo").glob("*.json")):
-        plan, status = planned(path.read_bytes(), "09:00")
+        plan, status = printed("plan", path.read_bytes(), "09:00")
         assert status == 0, f"{path.name}: nothing fits from 09:00"
         validator.validate(plan)
         plans.append(plan)
     assert len(plans) >= 4, "the demo has at least four services"
+
 
     for place, value in BROKEN:
         assert not validator.is_valid(broken(plans[0], place, value)), f"{place} = {value} was accepted"
 
     tight = json.loads((ROOT / "resources/demo/wig-room-three-zones.json").read_text(encoding="utf-8"))
     tight["ready_by"] = "09:20"
-    answer, status = planned(json.dumps(tight).encode(), "09:00")
+    answer, status = printed("plan", json.dumps(tight).encode(), "09:00")
     assert status == 2 and answer["nothing_fits"]["text"], answer
     validator.validate(answer)
     assert not validator.is_valid(broken(answer, ["nothing_fits", "text"], None))
+    explained = look_at_explanations()
     print(f"{len(plans)} plans and one refusal are as the schema says; {len(BROKEN) + 1} broken ones are not.")
+    print(f"Two explanations are as theirs says; {explained} broken ones are not.")
 
 
 main()

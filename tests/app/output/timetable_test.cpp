@@ -90,7 +90,7 @@ TEST(PlanWords, NameWhatCannotHoldTogether)
               "These cannot all hold together.\n"
               "  - Root: at least 30 min development\n"
               "  - Ready by 15:00\n"
-              "Without any one of these the rest fits.\n");
+              "Without any one of these the others can hold together.\n");
 }
 
 TEST(PlanWords, CountOrNameTheLooksThatDoNotFallDue)

@@ -1,0 +1,154 @@
+#include "app/command/explain_command.h"
+
+#include "app/command/input.h"
+#include "app/command/question.h"
+#include "app/output/explanation.h"
+#include "app/output/plan_json.h"
+#include "app/output/timetable.h"
+#include "app/session/time_zones.h"
+#include "core/service/service_file.h"
+
+#include <QSaveFile>
+
+#include <ostream>
+#include <sstream>
+
+namespace app::command {
+
+using core::measure::TimeZones;
+using core::service::Service;
+using core::stagger::Budget;
+using core::stagger::Cure;
+using core::stagger::Question;
+
+namespace {
+
+/// What is explained, for so long at most. Most is known at once.
+constexpr double usualSeconds = 20;
+
+/// Stops what it is asked about when the time is up, and knows that it did.
+class Deadline {
+public:
+    explicit Deadline(double seconds)
+        : m_end{Clock::now()
+                + std::chrono::duration_cast<Clock::duration>(std::chrono::duration<double>{seconds})}
+    {
+    }
+
+    [[nodiscard]] Budget budget()
+    {
+        Budget budget;
+        budget.stop = [this] { return m_over = m_over || Clock::now() >= m_end; };
+        return budget;
+    }
+    [[nodiscard]] bool isOver() const { return m_over; }
+
+private:
+    using Clock = std::chrono::steady_clock;
+    Clock::time_point m_end;
+    bool m_over = false;
+};
+
+int complain(Outside& outside, const std::string& line)
+{
+    outside.err << line << '\n';
+    return BadInput;
+}
+
+/// The whole file or nothing of it; what went wrong, or nothing.
+std::string save(const QString& path, const Service& service, const TimeZones& zones, std::ostream& out)
+{
+    std::ostringstream text;
+    core::service::writeService(text, service, zones);
+    if (path == QLatin1String{"-"}) {
+        out << text.view();
+        return {};
+    }
+    QSaveFile file{path};
+    const auto size = static_cast<qint64>(text.view().size());
+    if (file.open(QIODevice::WriteOnly) && file.write(text.view().data(), size) == size && file.commit())
+        return {};
+    return "--save " + path.toStdString() + ": it was not saved (" + file.errorString().toStdString()
+        + "). What was there before is as it was.";
+}
+
+int showCure(const Options& options, Outside& outside, const Cure& cure, const TimeZones& zones)
+{
+    if (options.save.isEmpty()) {
+        outside.out << (options.json
+                            ? output::planJson(cure.services, cure.plan, zones)
+                            : cure.what() + ".\n\n" + output::timetable(cure.services, cure.plan, zones));
+        return NothingFits;
+    }
+    const std::string problem = save(options.save, cure.services.front(), zones, outside.out);
+    if (!problem.empty())
+        return complain(outside, problem);
+    if (options.save != QLatin1String{"-"})
+        outside.out << cure.what() << ".\nSaved in " << options.save.toStdString() << ".\n";
+    return Planned;
+}
+
+int explainWhyNot(const Options& options, Outside& outside, const Question& question, output::WhyNot whyNot,
+                  const TimeZones& zones)
+{
+    if (options.cure) {
+        const auto count = static_cast<int>(whyNot.cures.size());
+        if (*options.cure <= count)
+            return showCure(options, outside, whyNot.cures[static_cast<std::size_t>(*options.cure - 1)],
+                            zones);
+        return complain(outside,
+                        "--cure " + std::to_string(*options.cure) + ": there "
+                            + (count == 0       ? "is none."
+                                   : count == 1 ? "is only one."
+                                                : "are only " + std::to_string(count) + "."));
+    }
+    if (options.json) {
+        outside.out << output::explanationJson(question.services, whyNot, zones);
+        return NothingFits;
+    }
+    outside.out << output::explanationText(question.services, whyNot, zones);
+    if (!whyNot.cures.empty())
+        outside.out << "\nSee the plan of one with --cure N, and save the changed service with --cure N "
+                       "--save FILE.\n"
+                       "The product's leaflet comes first: basinbell cautions.\n";
+    return NothingFits;
+}
+
+int explainWhySo(const Options& options, Outside& outside, const Question& question,
+                 const output::WhySo& whySo, const TimeZones& zones)
+{
+    if (options.cure)
+        return complain(outside,
+                        "--cure " + std::to_string(*options.cure)
+                            + ": it fits as it is, so there is nothing to cure.");
+    outside.out << (options.json ? output::explanationJson(question.services, whySo, zones)
+                                 : output::explanationText(question.services, whySo, zones));
+    return Planned;
+}
+
+}  // namespace
+
+int explainCommand(const Options& options, Outside& outside)
+{
+    const session::QtTimeZones zones;
+    auto service = readServiceFile(options.file, outside.in, zones);
+    if (!service) {
+        for (const std::string& line : service.error())
+            outside.err << line << '\n';
+        return BadInput;
+    }
+    const auto question = questionOf(options, {*std::move(service)}, zones);
+    if (!question)
+        return complain(outside, question.error());
+    Deadline deadline{options.seconds.value_or(usualSeconds)};
+    const auto plan = core::stagger::plan(*question, deadline.budget());
+    if (plan)
+        return explainWhySo(options, outside, *question,
+                            {*plan, core::stagger::holdsOf(*question, deadline.budget())}, zones);
+    output::WhyNot whyNot{plan.error(), {}, false};
+    whyNot.cures = core::stagger::curesFor(*question, plan.error(), deadline.budget());
+    whyNot.complete = !deadline.isOver();
+    return explainWhyNot(options, outside, *question, std::move(whyNot), zones);
+}
+
+}  // namespace app::command
