@@ -45,7 +45,7 @@ tl::expected<Plan, NoPlan> planTogether(const Question& question, const Budget& 
 }
 
 /// Several heads that are not proved within this are better made better one after the other.
-constexpr std::uint64_t forSeveralHeads = 20'000;
+constexpr std::uint64_t forSeveralHeads = 5'000;
 
 bool isSettled(const tl::expected<Plan, NoPlan>& answer)
 {

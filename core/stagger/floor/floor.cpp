@@ -61,7 +61,7 @@ bool isLarge(const Question& question)
     std::size_t tasks = 0;
     for (std::size_t head = 0; head < question.services.size(); ++head)
         tasks += tasksOf(question.services[head], head).size();
-    return question.services.size() > 1 && tasks > mostTasksAtOnce + question.progress.tasks.size();
+    return question.services.size() > 1 && tasks > mostTasksTogether + question.progress.tasks.size();
 }
 
 tl::expected<Plan, NoPlan> planFloor(const Question& asked, const Budget& budget,

@@ -9,7 +9,10 @@
 /// alone or a few together, as long as that makes the whole better.
 namespace core::stagger::floor {
 
-/// From that many tasks on the search for the whole is not tried first.
+/// With more tasks than that the search for the whole is not tried first.
+inline constexpr std::size_t mostTasksTogether = 60;
+
+/// So many tasks are set free at once.
 inline constexpr std::size_t mostTasksAtOnce = 90;
 
 /// Whether several heads have more tasks still open than are settled at once.
