@@ -8,7 +8,7 @@ constexpr const char* program = R"(Usage: basinbell COMMAND [OPTION]... [FILE]
 
 Plans when each zone of a colour service is mixed, applied, looked at and rinsed, and keeps time while it runs.
 
-  plan FILE      print the timetable
+  plan FILE...   print the timetable of one head, or of several on one crew
   explain FILE   say why nothing fits, and what would help
   check FILE     say what is wrong with a service file
   run FILE       run a service: what to do now, the lanes, the alarms
@@ -21,9 +21,10 @@ FILE is a service file; - reads it from standard input. The exit status is 0 whe
 fits, 1 when something was wrong with the file or the command.
 )";
 
-constexpr const char* plan = R"(Usage: basinbell plan [OPTION]... FILE
+constexpr const char* plan = R"(Usage: basinbell plan [OPTION]... FILE...
 
-Plans the service in FILE (- is standard input) and prints the timetable.
+Plans the service in FILE (- is standard input) and prints the timetable. Several files are planned together: several
+heads on one crew. The files name the same crew, or only some name one, or --crew says whose it is.
 
   --json                the whole plan as JSON, as docs/plan-json.md describes it
   --from TIME           nothing starts before TIME: 14:30, 2026-03-14T14:30, or 2026-03-14T14:30+01:00, by the clocks
@@ -32,6 +33,9 @@ Plans the service in FILE (- is standard input) and prints the timetable.
                         start-late: start as late as the promise allows
                         end-early: be done as early as possible
   --look-all            name every look that does not fall due, not only how many
+  --crew FILE           the crew of the service in FILE does it, whatever the files say
+  --seconds N           plan for N seconds at most (several heads: 10 if not said); the timetable says whether the plan
+                        is proved best, or how far from the best it can be
   --help                this text
 
 The exit status is 0 when a plan was found, 2 when nothing fits (the reason is printed), 1 when the file is wrong.

@@ -39,8 +39,11 @@ void addOptions(QCommandLineParser& parser, Command command)
         parser.addOption({words("from"), {}, words("time")});
         parser.addOption({words("preference"), {}, words("what")});
     }
-    if (command == Command::Plan)
+    if (command == Command::Plan) {
         parser.addOptions({{words("json"), {}}, {words("look-all"), {}}});
+        parser.addOption({words("crew"), {}, words("file")});
+        parser.addOption({words("seconds"), {}, words("number")});
+    }
     if (command == Command::Explain) {
         parser.addOption({words("json"), {}});
         for (const char* const name : {"cure", "save", "seconds"})
@@ -111,9 +114,10 @@ tl::expected<Options, QString> filled(Options options, const QCommandLineParser&
     options.from = value("from");
     options.soundFile = value("sound-file");
     options.data = value("data");
+    options.crewFile = value("crew");
+    const auto seconds = secondsOf(value("seconds"));
     options.save = value("save");
     const auto cure = cureOf(value("cure"), options.save);
-    const auto seconds = secondsOf(value("seconds"));
     const auto preference = preferenceOf(value("preference"));
     const auto speed = speedOf(value("speed"));
     if (!preference)
@@ -136,8 +140,11 @@ QString fileProblem(const Options& options, const QStringList& files)
 {
     const bool none = options.command == Command::Cautions;
     const bool maybe = options.command == Command::Run && options.resume;
-    if (files.size() > (none ? 0 : 1))
+    const bool several = options.command == Command::Plan;
+    if (!several && files.size() > (none ? 0 : 1))
         return words("%1: one too many. Only one file can be given at a time.").arg(files.last());
+    if (files.count(QLatin1String{"-"}) > 1)
+        return words("-: standard input can be read only once.");
     if (files.isEmpty() && !none && !maybe)
         return words("A service file is needed; - reads it from standard input.");
     return {};
@@ -181,7 +188,8 @@ tl::expected<Options, QString> readOptions(const QStringList& arguments)
         return read;
     if (const QString problem = fileProblem(*read, parser.positionalArguments()); !problem.isEmpty())
         return tl::unexpected{problem};
-    read->file = parser.positionalArguments().value(0);
+    read->files = parser.positionalArguments();
+    read->file = read->files.value(0);
     return read;
 }
 

@@ -16,7 +16,9 @@ struct Options {
     enum class Command { Help, Version, Plan, Explain, Check, Run, Cautions };
     Command command = Command::Help;
     QString helpAbout;  ///< A command, or empty.
-    QString file;
+    QString file;       ///< The first, or the only one.
+    QStringList files;  ///< All of them; more than one only where heads are planned together.
+    QString crewFile;
     std::optional<double> seconds;  ///< How long may be planned.
     bool json = false;
     std::optional<int> cure;  ///< From 1.

@@ -2,6 +2,7 @@
 
 #include "app/command/input.h"
 #include "app/command/question.h"
+#include "app/command/services.h"
 #include "app/output/plan_json.h"
 #include "app/output/timetable.h"
 #include "app/session/time_zones.h"
@@ -13,6 +14,30 @@ namespace app::command {
 using core::service::Service;
 
 namespace {
+
+/// Nobody waits for a proof of many heads for ever.
+constexpr double usualSeconds = 10;
+
+/// Stops planning when the time is up, where there is an end.
+core::stagger::Budget budgetOf(const Options& options)
+{
+    core::stagger::Budget budget;
+    if (!options.seconds && options.files.size() < 2)
+        return budget;
+    using Clock = std::chrono::steady_clock;
+    const std::chrono::duration<double> seconds{options.seconds.value_or(usualSeconds)};
+    const auto end = Clock::now() + std::chrono::duration_cast<Clock::duration>(seconds);
+    budget.conflicts = UINT64_MAX;
+    budget.stop = [end] { return Clock::now() >= end; };
+    return budget;
+}
+
+/// Where to go on reading.
+std::string whatWouldHelp(const Options& options)
+{
+    const QString file = options.files.size() == 1 ? options.files.front() : QStringLiteral("FILE");
+    return "What would help: basinbell explain " + file.toStdString() + "\n";
+}
 
 int complain(Outside& outside, const std::vector<std::string>& lines)
 {
@@ -26,18 +51,17 @@ int complain(Outside& outside, const std::vector<std::string>& lines)
 int planCommand(const Options& options, Outside& outside)
 {
     const session::QtTimeZones zones;
-    auto service = readServiceFile(options.file, outside.in, zones);
-    if (!service)
-        return complain(outside, service.error());
-    const auto question = questionOf(options, {*std::move(service)}, zones);
+    auto services = readServices(options.files, options.crewFile, outside.in, zones);
+    if (!services)
+        return complain(outside, services.error());
+    const auto question = questionOf(options, *std::move(services), zones);
     if (!question)
         return complain(outside, {question.error()});
 
-    const auto plan = core::stagger::plan(*question);
+    const auto plan = core::stagger::plan(*question, budgetOf(options));
     if (!plan) {
         outside.out << (options.json ? output::noPlanJson(question->services, plan.error())
-                                     : output::noPlanText(plan.error())
-                                + "What would help: basinbell explain " + options.file.toStdString() + "\n");
+                                     : output::noPlanText(plan.error()) + whatWouldHelp(options));
         return NothingFits;
     }
     if (options.json)

@@ -2,6 +2,7 @@
 
 #include "app/output/json_parts.h"
 #include "app/output/wall_clock.h"
+#include "core/stagger/head_name.h"
 
 namespace app::output {
 
@@ -60,6 +61,13 @@ void addSubject(Json& json, const Coat& coat, const TaskId& id)
     }
 }
 
+/// Whose it is, where there are several heads.
+void addHead(Json& json, const Services& services, std::size_t head)
+{
+    if (services.size() > 1)
+        json["head"] = core::stagger::headName(services, head);
+}
+
 std::string kindOf(const TaskId& id)
 {
     // The third part of "0.0.apply.2.0": the word that journals and plans share.
@@ -75,8 +83,9 @@ Json taskJson(const Services& services, const PlannedTask& task, const WallClock
     Json json{{"id", core::stagger::taskIdText(task.id)},
               {"kind", kindOf(task.id)},
               {"name", core::stagger::taskName(service, task.id)},
-              {"service", task.id.service},
-              {"coat", coat.name}};
+              {"service", task.id.service}};
+    addHead(json, services, task.id.service);
+    json["coat"] = coat.name;
     addSubject(json, coat, task.id);
     json["start"] = clock.isoText(task.start);
     json["end"] = clock.isoText(task.end);
@@ -94,23 +103,25 @@ Json zoneJson(const Services& services, const PlannedZone& planned, const WallCl
 {
     const Zone& zone = zoneOf(services, planned);
     const bool fromFirst = zone.clock == core::service::ClockStart::FirstContact;
-    return {{"service", planned.service},
-            {"coat", services.at(planned.service).coats.at(planned.coat).name},
-            {"zone", zone.name},
-            {"first_contact", clock.isoText(planned.firstContact)},
-            {"application_end", clock.isoText(planned.applicationEnd)},
-            {"clock", fromFirst ? "first" : "end"},
-            {"clock_start", clock.isoText(planned.clockStart)},
-            {"water", clock.isoText(planned.water)},
-            {"rinsed_alone", planned.rinsedAlone},
-            {"development_seconds", seconds(planned.development())},
-            {"least_seconds", seconds(zone.develop.least)},
-            {"target_seconds", seconds(zone.develop.target)},
-            {"most_seconds", seconds(zone.develop.most)},
-            {"first_strand_seconds", seconds(planned.water - planned.firstContact)},
-            {"first_strand_most_seconds", orNull(zone.firstStrandMost)},
-            {"last_strand_seconds", seconds(planned.water - planned.applicationEnd)},
-            {"last_strand_least_seconds", orNull(zone.lastStrandLeast)}};
+    Json json{{"service", planned.service}};
+    addHead(json, services, planned.service);
+    json.update(Json{{"coat", services.at(planned.service).coats.at(planned.coat).name},
+                     {"zone", zone.name},
+                     {"first_contact", clock.isoText(planned.firstContact)},
+                     {"application_end", clock.isoText(planned.applicationEnd)},
+                     {"clock", fromFirst ? "first" : "end"},
+                     {"clock_start", clock.isoText(planned.clockStart)},
+                     {"water", clock.isoText(planned.water)},
+                     {"rinsed_alone", planned.rinsedAlone},
+                     {"development_seconds", seconds(planned.development())},
+                     {"least_seconds", seconds(zone.develop.least)},
+                     {"target_seconds", seconds(zone.develop.target)},
+                     {"most_seconds", seconds(zone.develop.most)},
+                     {"first_strand_seconds", seconds(planned.water - planned.firstContact)},
+                     {"first_strand_most_seconds", orNull(zone.firstStrandMost)},
+                     {"last_strand_seconds", seconds(planned.water - planned.applicationEnd)},
+                     {"last_strand_least_seconds", orNull(zone.lastStrandLeast)}});
+    return json;
 }
 
 void addRemarks(Json& json, const Plan& plan)

@@ -1,5 +1,7 @@
 #include "app/output/plan_words.h"
 
+#include "core/stagger/head_name.h"
+
 #include <cstdio>
 
 namespace app::output {
@@ -40,28 +42,52 @@ std::string targetSentence(const Services& services, const Plan& plan)
         const Zone& zone = zoneOf(services, planned);
         if (planned.development() == zone.develop.target)
             continue;
-        off += (off.empty() ? "" : ", ") + zone.name + " " + deviationText(zone, planned.development());
+        off += (off.empty() ? "" : ", ") + ofHead(services, planned.service) + zone.name + " "
+            + deviationText(zone, planned.development());
     }
     return "Off target by " + zoneMinutes(plan->worth.deviation) + " in all"
         + (harmsDiffer(services) ? ", weighed by the harms of the service: " : ": ") + off + ".";
 }
 
+/// How far from the best it can be: on the first level on which it may be worse at all.
+std::string gapText(const Plan& plan)
+{
+    const core::stagger::Worth& worth = plan->worth;
+    const core::stagger::Worth& bound = plan->provedBound;
+    if (worth.breach > bound.breach)
+        return "The limits are passed by at most "
+            + zoneMinutes({worth.breach.hundredthSeconds - bound.breach.hundredthSeconds})
+            + " of harm more than they must be.";
+    if (worth.deviation > bound.deviation)
+        return "At most " + zoneMinutes({worth.deviation.hundredthSeconds - bound.deviation.hundredthSeconds})
+            + " of deviation from the best.";
+    if (worth.waste > bound.waste)
+        return "No plan is nearer to the targets; at most " + lengthText(worth.waste - bound.waste)
+            + " of waiting from the best.";
+    return "No plan is nearer to the targets or has less waiting; bowls wait at most "
+        + lengthText(worth.staleness - bound.staleness) + " longer than in the best.";
+}
+
 std::string proofSentence(const Plan& plan)
 {
-    if (plan->proved)
+    if (plan->proved || plan->worth == plan->provedBound)
         return "Proved: there is no better plan.";
-    std::string text = "Not proved best: the search was stopped. No plan can be off target by less than ";
-    text += zoneMinutes(plan->provedBound.deviation);
-    return text + ".";
+    return "Not proved best: the search was stopped. " + gapText(plan);
 }
 
 std::string brokenSentence(const Services& services, const BrokenLimit& broken)
 {
     return "Past a limit by " + lengthText(broken.by) + (broken.already ? " already" : "") + ": "
-        + broken.what + " (" + core::stagger::taskName(serviceOf(services, broken.task), broken.task) + ").";
+        + broken.what + " (" + ofHead(services, broken.task.service)
+        + core::stagger::taskName(serviceOf(services, broken.task), broken.task) + ").";
 }
 
 }  // namespace
+
+std::string ofHead(const Services& services, std::size_t head)
+{
+    return services.size() > 1 ? core::stagger::headName(services, head) + ", " : std::string{};
+}
 
 std::string zoneMinutes(core::measure::Harm harm)
 {
@@ -127,7 +153,8 @@ std::vector<std::string> remarks(const Services& services, const Plan& plan, Rem
                                      : std::to_string(looks) + " looks do not fall due.");
     if (wanted == Remarks::EveryLook)
         for (const TaskId& look : plan->looksNotDue)
-            remarks.push_back(core::stagger::taskName(serviceOf(services, look), look)
+            remarks.push_back(ofHead(services, look.service)
+                              + core::stagger::taskName(serviceOf(services, look), look)
                               + " does not fall due.");
     return remarks;
 }

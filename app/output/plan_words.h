@@ -10,6 +10,9 @@ namespace app::output {
 
 using Services = std::vector<core::service::Service>;
 
+/// "Harbour master, " where there are several heads, else nothing: to say whose a thing is.
+std::string ofHead(const Services& services, std::size_t head);
+
 /// Who does a task: the name of a pair of hands, or "Hands 2" where it has none.
 std::string handsName(const Services& services, std::size_t hands);
 

@@ -2,6 +2,7 @@
 
 #include "app/output/text_table.h"
 #include "app/output/wall_clock.h"
+#include "core/stagger/head_name.h"
 
 namespace app::output {
 
@@ -66,6 +67,11 @@ std::string stateText(const PlannedTask& task)
     return {};
 }
 
+std::string headColumn(const Services& services, std::size_t head)
+{
+    return services.size() > 1 ? core::stagger::headName(services, head) : std::string{};
+}
+
 std::string tasks(const Services& services, const Plan& plan, const WallClock& clock)
 {
     TextTable table{
@@ -74,7 +80,7 @@ std::string tasks(const Services& services, const Plan& plan, const WallClock& c
         const Service& service = services.at(task.id.service);
         table.addRow({clock.text(task.start), clock.text(task.end), lengthText(task.end - task.start),
                       task.hands ? handsName(services, *task.hands) : std::string{},
-                      services.size() > 1 ? service.head.name : std::string{},
+                      headColumn(services, task.id.service),
                       service.coats.size() > 1 ? service.coats.at(task.id.coat).name : std::string{},
                       core::stagger::taskName(service, task.id), stateText(task), note(services, task)});
     }
@@ -98,7 +104,8 @@ std::string lastStrandText(const Zone& zone, const PlannedZone& planned)
 
 std::string zones(const Services& services, const Plan& plan, const WallClock& clock)
 {
-    TextTable table{{{"Zone"},
+    TextTable table{{{"Head"},
+                     {"Zone"},
                      {"First strand"},
                      {"Last strand"},
                      {"Counted from"},
@@ -113,7 +120,8 @@ std::string zones(const Services& services, const Plan& plan, const WallClock& c
         const Service& service = services.at(planned.service);
         const std::string coat =
             service.coats.size() > 1 ? service.coats.at(planned.coat).name + ": " : std::string{};
-        table.addRow({coat + zone.name, clock.text(planned.firstContact), clock.text(planned.applicationEnd),
+        table.addRow({headColumn(services, planned.service), coat + zone.name,
+                      clock.text(planned.firstContact), clock.text(planned.applicationEnd),
                       zone.clock == ClockStart::FirstContact ? "first strand" : "last strand",
                       clock.text(planned.water) + (planned.rinsedAlone ? " alone" : ""),
                       lengthText(planned.development()), windowText(zone.develop),

@@ -54,6 +54,20 @@ TEST(Options, NeedAFileButForARunThatIsTakenUp)
     EXPECT_NE(problemOf("cautions a").find("one too many"), std::string::npos);
 }
 
+TEST(Options, TakeSeveralFilesToPlanTogether)
+{
+    const auto plan = read("plan a.json b.json --crew c.json --seconds 2.5");
+    ASSERT_TRUE(plan.has_value()) << plan.error().toStdString();
+    EXPECT_EQ(plan->files, (QStringList{QStringLiteral("a.json"), QStringLiteral("b.json")}));
+    EXPECT_EQ(plan->file, QLatin1String{"a.json"});
+    EXPECT_EQ(plan->crewFile, QLatin1String{"c.json"});
+    EXPECT_EQ(plan->seconds, 2.5);
+    EXPECT_NE(problemOf("plan - a -").find("only once"), std::string::npos);
+    for (const char* const seconds : {"plan a --seconds 0", "plan a --seconds -1", "plan a --seconds soon",
+                                      "plan a --seconds inf", "plan a --seconds 100000"})
+        EXPECT_NE(problemOf(seconds).find("--seconds"), std::string::npos) << seconds;
+}
+
 TEST(Options, RefuseWhatTheyDoNotKnow)
 {
     EXPECT_NE(problemOf("").find("Say what to do"), std::string::npos);

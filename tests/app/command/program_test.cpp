@@ -73,6 +73,52 @@ TEST(Program, PlansAFileOrStandardInputAlike)
     EXPECT_EQ(file.err, "");
 }
 
+QStringList premiere(const QStringList& options)
+{
+    const QString folder = QStringLiteral(SOURCE_DIR "/resources/demo/premiere/");
+    return QStringList{QStringLiteral("plan"), folder + QStringLiteral("ghost.json"),
+                       folder + QStringLiteral("countess.json"), folder + QStringLiteral("fishmonger.json")}
+    + options;
+}
+
+TEST(Program, PlansSeveralHeadsOnOneCrew)
+{
+    const Ran plan = ran(premiere({QStringLiteral("--from"), QStringLiteral("14:00")}));
+    EXPECT_EQ(plan.status, 0) << plan.err;
+    EXPECT_THAT(plan.out, HasSubstr("2 pairs of hands, 1 basin."));
+    EXPECT_THAT(plan.out, HasSubstr("Proved: there is no better plan."));
+    for (const char* const head : {"The ghost", "The countess", "The fishmonger"})
+        EXPECT_THAT(plan.out, HasSubstr(std::string{"  "} + head + "  "));
+    EXPECT_EQ(ran(premiere({QStringLiteral("--from"), QStringLiteral("17:30")})).status, 2);
+}
+
+TEST(Program, StopsPlanningWhenTheSecondsAreUp)
+{
+    // Four times the same three heads are more than can be proved in that time.
+    QStringList day = premiere({});
+    for (int times = 0; times < 2; ++times)
+        day += day.mid(1);
+    day += QStringList{QStringLiteral("--from"), QStringLiteral("08:00"), QStringLiteral("--seconds"),
+                       QStringLiteral("2")};
+    const Ran plan = ran(day);
+    EXPECT_EQ(plan.status, 0) << plan.out << plan.err;
+    EXPECT_THAT(plan.out, HasSubstr("Not proved best: the search was stopped. "));
+    EXPECT_THAT(plan.out, HasSubstr("  The ghost 4  "));
+}
+
+TEST(Program, EndsWithTwoWhenNothingFits)
+{
+    QByteArray tight = fileText(demo);
+    tight.replace("\"demo\": true,", "\"demo\": true, \"ready_by\": \"09:20\",");
+
+    const Ran plan =
+        ran({QStringLiteral("plan"), QStringLiteral("-"), QStringLiteral("--from"), QStringLiteral("09:00")},
+            tight);
+
+    EXPECT_EQ(plan.status, 2) << plan.err;
+    EXPECT_FALSE(plan.out.empty());
+}
+
 QByteArray tightDemo()
 {
     QByteArray tight = fileText(demo);

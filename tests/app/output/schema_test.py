@@ -69,9 +69,9 @@ BROKEN = [
 ]
 
 
-def printed(command, service, start):
-    """What the program prints for a service, and its exit status."""
-    line = [PROGRAM, command, "--json", "--from", start, "-"]
+def printed(command, service, start, *others):
+    """What the program prints for a service, with those in other files, and its exit status."""
+    line = [PROGRAM, command, "--json", "--from", start, "-", *others]
     run = subprocess.run(line, input=service, capture_output=True, check=False)
     assert run.returncode in (0, 2), (run.returncode, run.stderr)
     return json.loads(run.stdout), run.returncode
@@ -107,6 +107,18 @@ def look_at_explanations():
     return len(BROKEN_EXPLANATION) + 1
 
 
+def look_at_several_heads(validator):
+    """Every line names its head."""
+    heads = sorted((ROOT / "resources/demo/premiere").glob("*.json"))
+    together, status = printed("plan", heads[0].read_bytes(), "14:00", *heads[1:])
+    assert status == 0, "the heads of the premiere do not fit from 14:00"
+    validator.validate(together)
+    assert len(together["services"]) == len(heads) == 3
+    names = {service["head"] for service in together["services"]}
+    assert {task["head"] for task in together["tasks"]} == names == {zone["head"] for zone in together["zones"]}
+    assert not validator.is_valid(broken(together, ["tasks", 0, "head"], 3))
+
+
 def main():
     jsonschema.Draft202012Validator.check_schema(SCHEMA)
     validator = jsonschema.Draft202012Validator(SCHEMA)
@@ -118,6 +130,7 @@ def main():
         plans.append(plan)
     assert len(plans) >= 4, "the demo has at least four services"
 
+    look_at_several_heads(validator)
 
     for place, value in BROKEN:
         assert not validator.is_valid(broken(plans[0], place, value)), f"{place} = {value} was accepted"

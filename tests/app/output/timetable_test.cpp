@@ -6,6 +6,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <sstream>
+
 namespace app::output {
 namespace {
 
@@ -48,6 +50,30 @@ Every zone gets its target.
 It takes 1 h 6 min from the first task to the last.
 Proved: there is no better plan.
 )");
+}
+
+TEST(Timetable, NamesTheHeadOnEveryLineWhereThereAreSeveral)
+{
+    const session::QtTimeZones zones;
+    core::stagger::Question question;
+    for (const char* const name : {"The lamplighter", "The miller"}) {
+        question.services.push_back(samples::service(samples::oneZone({}), zones));
+        question.services.back().head.name = name;
+    }
+    question.now = utc(3, 14, 14, 0);
+    const auto plan = core::stagger::plan(question);
+    ASSERT_TRUE(plan) << plan.error().text;
+
+    std::istringstream lines{timetable(question.services, *plan, zones)};
+    int named = 0;
+    for (std::string line; std::getline(lines, line);) {
+        const bool isTask = line.starts_with("14:") || line.starts_with("15:");
+        const bool isHead =
+            line.find("The lamplighter") != std::string::npos || line.find("The miller") != std::string::npos;
+        EXPECT_TRUE(isHead || !isTask) << line;
+        named += isHead ? 1 : 0;
+    }
+    EXPECT_EQ(named, 2 + 8 + 2);  // In the title, with four tasks each, with a zone each.
 }
 
 TEST(Timetable, SaysByHowMuchATargetIsMissed)
