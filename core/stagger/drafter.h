@@ -23,7 +23,7 @@ private:
         std::vector<Moment> ends;     ///< When the coat is over.
     };
 
-    // draft.cpp: the frame.
+    // draft_horizon.cpp and draft.cpp: the frame.
     bool setHorizon();
     void writeService(std::size_t index);
     void writeWaste(std::size_t index, std::optional<Time> start, const std::vector<Moment>& sources,
