@@ -35,10 +35,11 @@ void pin(const Plan& plan, Pins& pins)
 }
 
 /// The plan with everything settled: says what it is worth, and that promises are kept.
-std::optional<Plan> settled(const Question& question, Pins pins, const temporal::Limits& limits)
+std::optional<Plan> settled(const Question& question, Pins pins, const temporal::Limits& limits, int give)
 {
     pins.coats = SIZE_MAX;
-    Draft draft = draftOf(question, Strictness::Keep, {}, pins);
+    pins.keepPoints = give > 0;  // Where the coats together have the give that each has alone.
+    Draft draft = draftOf(question, Strictness::Keep, {}, pins, give);
     const temporal::Outcome outcome = solve(draft, limits);
     if (!outcome.best || !outcome.complete)
         return std::nullopt;
@@ -50,10 +51,10 @@ std::optional<Plan> settled(const Question& question, Pins pins, const temporal:
 
 }  // namespace
 
-std::optional<Plan> planCoatByCoat(const Question& question, const temporal::Limits& limits)
+CoatByCoat planCoatByCoat(const Question& question, const temporal::Limits& limits, int give)
 {
     if (!hangTogetherByOrderAlone(question))
-        return std::nullopt;
+        return {};
     // Each coat ends as early as it can; a promise is looked at when all are known.
     Question forward = question;
     service::Service& service = forward.services.front();
@@ -67,12 +68,12 @@ std::optional<Plan> planCoatByCoat(const Question& question, const temporal::Lim
     std::optional<Plan> plan;
     temporal::Limits rest = limits;
     for (pins.coats = 1; pins.coats <= service.coats.size(); ++pins.coats) {
-        Draft draft = draftOf(forward, Strictness::Keep, {}, pins);
+        Draft draft = draftOf(forward, Strictness::Keep, {}, pins, give);
         if (draft.impossible)
-            return std::nullopt;
+            return {};
         const temporal::Outcome outcome = solve(draft, rest);
         if (!outcome.best || !outcome.complete)
-            return std::nullopt;
+            return {.plan = {}, .nothingFits = outcome.complete};
         rest.conflicts -= std::min(rest.conflicts, outcome.conflicts);
         plan = PlanBuilder::build(draft, outcome);
         pin(*plan, pins);
@@ -82,14 +83,14 @@ std::optional<Plan> planCoatByCoat(const Question& question, const temporal::Lim
         const Seconds shift = (*asked.readyBy - asked.buffer) - (*plan)->end;
         const Instant start = (*plan)->start + shift;
         if ((question.now && start < *question.now) || (asked.notBefore && start < *asked.notBefore))
-            return std::nullopt;
+            return {};
         for (auto& [id, instant] : pins.starts)
             instant += shift;
     } else if (const service::Service& asked = question.services.front();
                asked.readyBy && (*plan)->end > *asked.readyBy - asked.buffer) {
-        return std::nullopt;
+        return {};
     }
-    return settled(question, pins, limits);
+    return {.plan = settled(question, pins, limits, give)};
 }
 
 }  // namespace core::stagger

@@ -8,6 +8,7 @@ namespace core::stagger {
 
 CrewAt::CrewAt(const Draft& draft, const std::vector<Time>& times)
     : m_draft{draft}
+    , m_times{times}
     , m_crew{draft.question->services.front().crew}
     , m_away(m_crew.hands.size())
 {
@@ -85,19 +86,30 @@ bool CrewAt::areAlike(std::size_t hands, std::size_t others) const
 
 Assignment CrewAt::assign() const
 {
-    Assignment assignment{std::vector<std::optional<std::size_t>>(count()),
-                          std::vector<std::optional<std::size_t>>(count()),
-                          std::vector<std::optional<std::size_t>>(count())};
+    if (m_draft.handsByName)
+        return assignByNames();
+    Assignment assignment{HandsOf(count()), HandsOf(count()), HandsOf(count())};
     HandsSearch{*this, m_present}.run(assignment.hands);
+    assignGlances(assignment);
+    assignBasins(assignment);
+    return assignment;
+}
+
+void CrewAt::assignGlances(Assignment& assignment) const
+{
+    for (const std::size_t look : m_present) {
+        for (const std::size_t apply : m_present) {
+            if (isMadeWhile(look, apply) && assignment.hands[apply] == assignment.hands[look]
+                && !assignment.madeWhile[look])
+                assignment.madeWhile[look] = apply;
+        }
+    }
+}
+
+void CrewAt::assignBasins(Assignment& assignment) const
+{
     std::vector<std::optional<Time>> freeFrom(m_crew.basins);
     for (const std::size_t place : m_present) {
-        if (isLook(place)) {
-            for (const std::size_t apply : m_present) {
-                if (isMadeWhile(place, apply) && assignment.hands[apply] == assignment.hands[place]
-                    && !assignment.madeWhile[place])
-                    assignment.madeWhile[place] = apply;
-            }
-        }
         if (!task(place).needsBasin)
             continue;
         const auto basin = std::ranges::find_if(
@@ -107,7 +119,6 @@ Assignment CrewAt::assign() const
         *basin = end(place);
         assignment.basins[place] = static_cast<std::size_t>(basin - freeFrom.begin());
     }
-    return assignment;
 }
 
 Assignment assignCrew(const Draft& draft, const std::vector<Time>& times)

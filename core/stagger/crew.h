@@ -70,7 +70,24 @@ private:
     void brokenByBasins(std::vector<Clause>& clauses) const;
     [[nodiscard]] std::vector<std::vector<std::size_t>> clusters() const;
 
+    // crew_names.cpp: where hands and basins are decided by name.
+    [[nodiscard]] std::size_t namedHands(std::size_t place) const;
+    void appendNotDue(std::size_t place, Clause& clause) const;
+    void appendOtherGlances(std::size_t look, Clause& clause) const;
+    void brokenByNamedPairs(std::vector<Clause>& clauses) const;
+    void brokenByNamedGlance(std::size_t look, const std::vector<std::size_t>& applies,
+                             std::vector<Clause>& clauses) const;
+    void brokenByNamedHands(std::size_t place, bool glance, std::vector<Clause>& clauses) const;
+    void brokenByNames(std::vector<Clause>& clauses) const;
+    [[nodiscard]] Assignment assignByNames() const;
+    [[nodiscard]] Assignment named() const;
+    void renumber(std::vector<Time>& times) const;
+    void lower(std::size_t place, std::vector<Time>& times) const;
+    void assignGlances(Assignment& assignment) const;
+    void assignBasins(Assignment& assignment) const;
+
     const Draft& m_draft;
+    const std::vector<Time>& m_times;
     const service::Crew& m_crew;
     std::vector<Span> m_spans;
     std::vector<std::size_t> m_present;  ///< Tasks that are made, by start, then id.

@@ -19,7 +19,7 @@ bool CrewAt::headClash(std::size_t a, std::size_t b) const
 void CrewAt::appendOrders(std::size_t a, std::size_t b, Clause& clause) const
 {
     const auto append = [&](std::size_t first, std::size_t second) {
-        const Lag lag = inOrder(task(first).end(), task(second).start);
+        const Lag lag = inOrder(task(first).end, task(second).start);
         if (lag.from != lag.to)
             clause.push_back(lag);
     };
@@ -43,7 +43,7 @@ Clause CrewAt::orderClause(std::size_t a, std::size_t b) const
     const Busy& first = task(a);
     const Busy& second = task(b);
     for (const auto& [one, other] : {std::pair{&first, &second}, std::pair{&second, &first}}) {
-        const Lag lag = inOrder(one->end(), other->start);
+        const Lag lag = inOrder(one->end, other->start);
         if (lag.from != lag.to)
             clause.push_back(lag);
         if (one->due)
@@ -66,10 +66,8 @@ void CrewAt::brokenByPairs(std::vector<Clause>& clauses) const
             } else if (single && clash(a, b)) {
                 Clause clause;
                 appendOrders(a, b, clause);
-                for (const std::size_t place : {a, b}) {
-                    if (task(place).due)
-                        clause.push_back(negation(*task(place).due));
-                }
+                appendNotDue(a, clause);
+                appendNotDue(b, clause);
                 clauses.push_back(std::move(clause));
             }
         }
@@ -87,7 +85,7 @@ void CrewAt::appendAway(std::size_t place, Clause& clause) const
         for (const Span& away : m_away[hands]) {
             if (start(place) >= away.end || away.start >= end(place))
                 continue;
-            clause.push_back(inOrder(task(place).end(), {temporal::origin, away.start}));
+            clause.push_back(inOrder(task(place).end, {temporal::origin, away.start}));
             clause.push_back(inOrder({temporal::origin, away.end}, task(place).start));
         }
     }
@@ -105,23 +103,10 @@ Clause CrewAt::clauseFor(const std::vector<std::size_t>& places) const
             if (clash(a, places[j]))
                 appendOrders(a, places[j], clause);
         }
-        if (task(a).due)
-            clause.push_back(negation(*task(a).due));
+        appendNotDue(a, clause);
         appendAway(a, clause);
-        if (!isLook(a))
-            continue;
-        for (std::size_t apply = 0; apply < count(); ++apply) {
-            if (!isApplication(apply) || !sameHead(a, apply))
-                continue;
-            const Lag before = lagBetween(task(apply).start, task(a).start, -1);
-            const Lag after = inOrder(task(apply).end(), task(a).start);
-            if (isMadeWhile(a, apply)) {
-                clause.push_back(before);
-                clause.push_back(after);
-            } else {
-                clause.push_back(start(a) < start(apply) ? negation(before) : negation(after));
-            }
-        }
+        if (isLook(a))
+            appendOtherGlances(a, clause);
     }
     std::erase_if(clause, [](const Lag& lag) { return lag.from == lag.to; });
     return clause;
@@ -180,6 +165,12 @@ void CrewAt::brokenByBasins(std::vector<Clause>& clauses) const
 std::vector<Clause> CrewAt::broken() const
 {
     std::vector<Clause> clauses;
+    if (m_draft.handsByName) {
+        brokenByNames(clauses);
+        if (clauses.empty())
+            brokenByBasins(clauses);  // Holds by the names, but for one basin that nobody names.
+        return clauses;
+    }
     brokenByPairs(clauses);
     if (m_basinsCount)
         brokenByBasins(clauses);

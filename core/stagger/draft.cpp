@@ -9,21 +9,38 @@
 namespace core::stagger {
 namespace {
 
-/// Harm a minute of being late, in hundredths, where facts leave no choice.
-constexpr std::int64_t brokenPromise = 50;
-
 /// The search keeps tables of every pair of points: these take some hundred megabytes.
 constexpr int mostPoints = 4000;
 
+/// Of `room` so many tenths, rounded up.
+Seconds tenthsOf(Seconds room, int tenths)
+{
+    return Seconds{(room.count() * tenths + 9) / 10};
+}
+
 }  // namespace
 
-Drafter::Drafter(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins)
+service::Application covered(const service::Application& lengths, int give)
+{
+    return {.quickest = lengths.usual - tenthsOf(lengths.usual - lengths.quickest, give),
+            .usual = lengths.usual,
+            .slowest = lengths.usual + tenthsOf(lengths.slowest - lengths.usual, give)};
+}
+
+bool hasUncertainLengths(const Question& question)
+{
+    return !draftOf(question, Strictness::OnlyFits, {}, {}, 1).links.empty();
+}
+
+Drafter::Drafter(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins,
+                 int give)
     : m_question{question}
     , m_pins{pins}
 {
     m_draft.question = &question;
     m_draft.strictness = strictness;
     m_draft.left = std::move(left);
+    m_draft.give = give;
 }
 
 const service::Service& Drafter::serviceOf(const TaskId& id) const
@@ -68,9 +85,20 @@ Point Drafter::newPoint()
 Moment Drafter::startOf(const TaskId& id)
 {
     const auto pin = m_pins.starts.find(id);
-    if (pin != m_pins.starts.end())
-        return {temporal::origin, timeOf(pin->second)};
-    return {newPoint(), 0};
+    if (pin == m_pins.starts.end())
+        return {newPoint(), 0};
+    const Time time = timeOf(pin->second);
+    if (!m_pins.keepPoints)
+        return {temporal::origin, time};
+    const Moment moment{newPoint(), 0};
+    m_asPlanned.push_back({temporal::origin, moment.point, time});
+    m_asPlanned.push_back({moment.point, temporal::origin, -time});
+    return moment;
+}
+
+bool Drafter::isKnown(const Moment& moment) const
+{
+    return moment.isFixed() || std::ranges::find(m_known, moment.point) != m_known.end();
 }
 
 std::size_t Drafter::demand(DemandKind kind, std::string what, std::optional<TaskId> task,
@@ -84,7 +112,7 @@ std::size_t Drafter::demand(DemandKind kind, std::string what, std::optional<Tas
 /// Between two things that have happened no rule binds.
 void Drafter::keep(const Moment& earlier, const Moment& later, Time most)
 {
-    if (!earlier.isFixed() || !later.isFixed())
+    if (!isKnown(earlier) || !isKnown(later))
         m_draft.problem.lags.push_back(lagBetween(earlier, later, most));
 }
 
@@ -92,7 +120,7 @@ void Drafter::limit(std::size_t demand, const Moment& earlier, const Moment& lat
 {
     if (m_draft.isLeft(demand))
         return;
-    if (earlier.isFixed() && later.isFixed()) {
+    if (isKnown(earlier) && isKnown(later)) {
         m_draft.settled.push_back({demand, earlier, later, most});
         return;
     }
@@ -120,6 +148,7 @@ void Drafter::addRunning(const TaskId& id, const TaskProgress& progress, Time en
     const Time start = timeOf(progress.start);
     m_draft.busy.push_back({.id = id,
                             .start = {temporal::origin, start},
+                            .end = {temporal::origin, end},
                             .length = end - start,
                             .due = {},
                             .state = TaskState::Running,
@@ -130,103 +159,11 @@ void Drafter::addOpen(const TaskId& id, const Moment& start, Time length, std::o
 {
     m_draft.busy.push_back({.id = id,
                             .start = start,
+                            .end = start + length,
                             .length = length,
                             .due = due,
                             .state = TaskState::Open,
                             .needsBasin = id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone});
-}
-
-/// What can be dropped in looking for a reason, besides limits: the crew.
-void Drafter::registerCrewDemands()
-{
-    const service::Crew& crew = m_question.services.front().crew;
-    const auto add = [this](DemandKind kind, std::string what, std::size_t place = 0) {
-        demand(kind, std::move(what), {}, 0, place);
-    };
-    add(DemandKind::Hands,
-        crew.hands.size() == 1 ? "one pair of hands" : std::to_string(crew.hands.size()) + " pairs of hands");
-    add(DemandKind::Basins, crew.basins == 1 ? "one basin" : std::to_string(crew.basins) + " basins");
-    add(DemandKind::HeadAtBasin, "nothing else is done to a head at the basin");
-    for (std::size_t hands = 0; hands < crew.hands.size(); ++hands) {
-        for (std::size_t place = 0; place < crew.hands[hands].away.size(); ++place)
-            add(DemandKind::Away, crew.hands[hands].name + " is away", hands * 1000 + place);
-    }
-}
-
-/// The crew is taken by heads that are not planned here.
-void Drafter::writeElsewhere()
-{
-    for (const PlannedTask& task : m_pins.elsewhere) {
-        addOpen(task.id, {temporal::origin, timeOf(task.start)},
-                static_cast<Time>((task.end - task.start).count()));
-        m_draft.busy.back().state = task.state;
-        m_draft.busy.back().elsewhere = true;
-    }
-}
-
-/// The scale of each level is above all that the levels below it can reach.
-void Drafter::setScale()
-{
-    if (m_draft.strictness == Strictness::OnlyFits)
-        return;
-    const bool breaking = m_draft.strictness == Strictness::Break;
-    const Price span = m_high - m_low;
-    Price zones = 0;
-    Price deviation = 0;
-    for (const service::Service& service : m_question.services) {
-        for (const service::Coat& coat : service.coats) {
-            for (const service::Zone& zone : coat.zones) {
-                const Price below =
-                    breaking ? span : Price{(zone.develop.target - zone.develop.least).count()};
-                const Price above =
-                    breaking ? span : Price{(zone.develop.most - zone.develop.target).count()};
-                zones += 1;
-                deviation += std::max(below * zone.under.hundredths, above * zone.over.hundredths);
-            }
-        }
-    }
-    m_draft.scale.staleness = 1;
-    m_draft.scale.waste = zones * span + 1;
-    m_draft.scale.deviation =
-        m_draft.scale.waste * (static_cast<Price>(m_question.services.size()) * span + 1);
-    m_draft.scale.breach = breaking ? m_draft.scale.deviation * (deviation + 1) : Price{0};
-    for (const Price unit : {m_draft.scale.breach, m_draft.scale.deviation, m_draft.scale.waste}) {
-        if (unit > 0)
-            m_draft.problem.levels.push_back(unit);
-    }
-}
-
-void Drafter::writeWaste(std::size_t index, std::optional<Time> start, const std::vector<Moment>& sources,
-                         const std::vector<Moment>& ends)
-{
-    const service::Service& service = m_question.services[index];
-    const bool started = std::ranges::any_of(
-        m_question.progress.tasks, [&](const TaskProgress& task) { return task.id.service == index; });
-    const bool wantsEnd = m_question.preference == Preference::EndEarly && start;
-    m_draft.startsLate[index] = service.readyBy && !started && !wantsEnd;
-    if (service.readyBy) {
-        const Time promise = timeOf(*service.readyBy - service.buffer);
-        const std::string spare =
-            service.buffer > Seconds{0} ? " with " + measure::lengthText(service.buffer) + " to spare" : "";
-        const std::size_t promised =
-            demand(DemandKind::Promise, headed(index) + "ready by the promised time" + spare, {},
-                   brokenPromise, index);
-        for (const Moment& end : ends)
-            limit(promised, {temporal::origin, promise}, end, 0);
-        if (m_draft.startsLate[index]) {
-            m_draft.wasteFrom[index] = promise;
-            const Moment first{newPoint(), 0};
-            for (const Moment& source : sources)
-                keep(source, first, 0);
-            stretchCosts(first, {temporal::origin, promise}, 0, m_draft.scale.waste);
-            return;
-        }
-    }
-    m_draft.wasteFrom[index] = start.value_or(0);
-    const Moment last{newPoint(), 0};
-    for (const Moment& end : ends)
-        keep(last, end, 0);
-    stretchCosts({temporal::origin, m_low}, last, 0, m_draft.scale.waste);
 }
 
 /// When the service can begin: never before now, nor before it may.
@@ -267,18 +204,6 @@ void Drafter::writeService(std::size_t index)
     writeWaste(index, start, sources, ends);
 }
 
-void Drafter::writeRanking()
-{
-    std::vector<const Busy*> open;
-    for (const Busy& busy : m_draft.busy) {
-        if (!busy.start.isFixed())
-            open.push_back(&busy);
-    }
-    std::ranges::sort(open, {}, [](const Busy* busy) -> const TaskId& { return busy->id; });
-    for (const Busy* busy : open)
-        m_draft.problem.ranking.push_back({busy->start.point, busy->due});
-}
-
 Draft Drafter::write()
 {
     if (m_question.services.empty() || !setHorizon()) {
@@ -294,6 +219,9 @@ Draft Drafter::write()
     for (std::size_t index = 0; index < m_question.services.size(); ++index)
         writeService(index);
     writeElsewhere();
+    nameHands();
+    m_draft.ruleLags = m_draft.problem.lags.size();
+    m_draft.problem.lags.insert(m_draft.problem.lags.end(), m_asPlanned.begin(), m_asPlanned.end());
     if (m_draft.problem.points > mostPoints) {
         m_draft.impossible = "This is more than can be planned at once: "
             + std::to_string(m_draft.problem.points) + " moments, at most " + std::to_string(mostPoints)
@@ -309,9 +237,10 @@ Draft Drafter::write()
     return std::move(m_draft);
 }
 
-Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins)
+Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins,
+              int give)
 {
-    return Drafter{question, strictness, std::move(left), pins}.write();
+    return Drafter{question, strictness, std::move(left), pins, give}.write();
 }
 
 }  // namespace core::stagger

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/stagger/plan.h"
+#include "core/temporal/controllability.h"
 #include "core/temporal/problem.h"
 
 #include <cstdint>
@@ -43,13 +44,14 @@ constexpr Lag inOrder(const Moment& earlier, const Moment& later)
 struct Busy {
     TaskId id;
     Moment start;
-    Time length = 0;
+    Moment end;
+    Time length = 0;         ///< The usual one.
     std::optional<Lag> due;  ///< For looks that may turn out not to be due: it is made if this holds.
     TaskState state = TaskState::Open;
     bool needsBasin = false;
-    bool elsewhere = false;  ///< For a head that is not planned here: it only takes the crew.
-
-    [[nodiscard]] Moment end() const { return start + length; }
+    bool elsewhere = false;           ///< For a head that is not planned here: it only takes the crew.
+    std::optional<Point> hands = {};  ///< Where hands are decided by name: which pair of hands it is.
+    std::optional<Point> basin = {};
 };
 
 /// What the plan says about a zone, before the times are known.
@@ -58,6 +60,7 @@ struct DraftedZone {
     Moment contact;
     Moment applicationEnd;
     Moment clockStart;
+    Time applied = 0;             ///< From contact to the end of application, usually.
     std::optional<Moment> water;  ///< Absent when its rinse was dropped.
     bool rinsedAlone = false;
     bool begun = false;   ///< Its application has started, as a fact.
@@ -100,7 +103,11 @@ struct Draft {
     const Question* question = nullptr;
     Strictness strictness = Strictness::Keep;
     temporal::Problem problem;
-    Instant zero;  ///< What the origin of the problem stands for.
+    int give = 0;  ///< In tenths: how much of what applying may take longer or shorter the plan must stand.
+    std::vector<temporal::Uncertain> links;  ///< Applications whose length nobody controls.
+    std::size_t ruleLags = 0;  ///< So many lags of the problem are rules; the rest hold for usual lengths.
+    bool handsByName = false;  ///< Each task's hands and basin are decisions of the search.
+    Instant zero;              ///< What the origin of the problem stands for.
     std::vector<Busy> busy;
     std::vector<DraftedZone> zones;
     std::vector<TaskId> looksNotDue;  ///< Known before the search.
@@ -128,19 +135,31 @@ struct Pins {
     std::map<TaskId, Instant> starts;
     std::size_t coats = SIZE_MAX;          ///< Only that many coats of each service are written down.
     std::vector<PlannedTask> elsewhere{};  ///< What services do that have no coats in the question.
+    bool keepPoints = false;  ///< The tasks have points all the same, so that lengths can be uncertain.
     /// Where limits may be broken: which, by the place of the demand. Empty: all that may ever be.
     std::vector<bool> mayBreak;
 };
 
 /// Writes the question down, without the demands in `left`. `question` must outlive the draft.
+/// What lengths a give in tenths covers, ends rounded outwards.
+service::Application covered(const service::Application& lengths, int give);
+
+/// Whether nothing is certain about how long some application takes that is still open.
+bool hasUncertainLengths(const Question& question);
+
+/// With a `give` above 0 the ends of applications are points of their own, as `links`.
 Draft draftOf(const Question& question, Strictness strictness, std::vector<bool> left = {},
-              const Pins& pins = {});
+              const Pins& pins = {}, int give = 0);
 
 /// Hands and basins: the clauses that answers must keep and `times` does not.
 std::vector<temporal::Clause> brokenByCrew(const Draft& draft, const std::vector<Time>& times);
 
 /// Whether hands and basins suffice at `times`.
 bool crewSuffices(const Draft& draft, const std::vector<Time>& times);
+
+/// The give: clauses that every answer must keep so that it holds whatever applying
+/// takes, and `times`, which the crew can do, does not. None: it is guaranteed.
+std::vector<temporal::Clause> brokenByLengths(const Draft& draft, const std::vector<Time>& times);
 
 /// Who does what at `times`, by place in `draft.busy`.
 struct Assignment {

@@ -29,6 +29,34 @@ std::string looksText(const service::Zone& zone)
 
 }  // namespace
 
+/// So long after the start as usual, or, where the plan must stand that it takes
+/// longer or shorter, a point of its own.
+Moment Drafter::applicationEnd(const Moment& start, const service::Application& lengths)
+{
+    const service::Application room = covered(lengths, m_draft.give);
+    const Time usual = secondsOf(room.usual);
+    if (room.quickest == room.slowest)
+        return start + usual;
+    const Point end = newPoint();
+    m_draft.links.push_back({start.point, end, secondsOf(room.quickest), usual, secondsOf(room.slowest)});
+    m_asPlanned.push_back({start.point, end, usual});
+    m_asPlanned.push_back({end, start.point, -usual});
+    return {end, 0};
+}
+
+/// A link starts at a point, which what has happened does not have.
+Moment Drafter::runningApplicationEnd(Time start, const service::Application& lengths)
+{
+    if (m_draft.give == 0 || lengths.quickest == lengths.slowest)
+        return {temporal::origin, start + secondsOf(lengths.usual)};
+    const Moment begun{newPoint(), 0};
+    keep({temporal::origin, start}, begun, 0);
+    keep(begun, {temporal::origin, start}, 0);
+    const Moment end = applicationEnd(begun, lengths);
+    m_known.push_back(end.point);
+    return end;
+}
+
 /// What really happened, or a point of its own.
 void Drafter::writeApplication(const TaskId& apply, CoatDraft& draft)
 {
@@ -37,31 +65,44 @@ void Drafter::writeApplication(const TaskId& apply, CoatDraft& draft)
     const service::Zone& zone = zoneOf(apply);
     DraftedZone drafted{.apply = apply, .contact = {}, .applicationEnd = {}, .clockStart = {}, .water = {}};
     if (const TaskProgress* progress = m_question.progress.find(apply)) {
-        const Time start = timeOf(progress->start);
-        Time end = 0;
-        if (progress->end) {
-            end = timeOf(*progress->end);
-        } else {
-            // The longer it goes on, the later its usual end can still be.
-            const Seconds elapsed = m_question.now.value_or(progress->start) - progress->start;
-            const Seconds usual = std::clamp(zone.apply.usual, std::max(zone.apply.quickest, elapsed),
-                                             std::max(zone.apply.slowest, elapsed));
-            end = start + secondsOf(usual);
-            addRunning(apply, *progress, end);
-        }
-        drafted.begun = true;
-        drafted.contact = {temporal::origin, start};
-        drafted.applicationEnd = {temporal::origin, end};
+        writeBegun(*progress, drafted);
     } else {
         drafted.contact = startOf(apply);
-        drafted.applicationEnd = drafted.contact + secondsOf(zone.apply.usual);
-        addOpen(apply, drafted.contact, secondsOf(zone.apply.usual));
+        drafted.applied = secondsOf(zone.apply.usual);
+        addOpen(apply, drafted.contact, drafted.applied);
+        drafted.applicationEnd = drafted.contact + drafted.applied;
+        if (!drafted.contact.isFixed())
+            drafted.applicationEnd = applicationEnd(drafted.contact, zone.apply);
+        m_draft.busy.back().end = drafted.applicationEnd;
         draft.sources.push_back(drafted.contact);
     }
     drafted.clockStart =
         zone.clock == service::ClockStart::FirstContact ? drafted.contact : drafted.applicationEnd;
     draft.zonePlaces[apply.item] = m_draft.zones.size();
     m_draft.zones.push_back(drafted);
+}
+
+void Drafter::writeBegun(const TaskProgress& progress, DraftedZone& drafted)
+{
+    const Time start = timeOf(progress.start);
+    drafted.begun = true;
+    drafted.contact = {temporal::origin, start};
+    if (progress.end) {
+        drafted.applied = timeOf(*progress.end) - start;
+        drafted.applicationEnd = {temporal::origin, timeOf(*progress.end)};
+        return;
+    }
+    // The longer it goes on, the later its usual end can still be.
+    const service::Application& apply = zoneOf(progress.id).apply;
+    const Seconds elapsed = m_question.now.value_or(progress.start) - progress.start;
+    service::Application rest{.quickest = std::max(apply.quickest, elapsed),
+                              .usual = {},
+                              .slowest = std::max(apply.slowest, elapsed)};
+    rest.usual = std::clamp(apply.usual, rest.quickest, rest.slowest);
+    drafted.applied = secondsOf(rest.usual);
+    addRunning(progress.id, progress, start + drafted.applied);
+    drafted.applicationEnd = runningApplicationEnd(start, rest);
+    m_draft.busy.back().end = drafted.applicationEnd;
 }
 
 /// Rule 2, the moment of water: with its group, or alone where somebody chose that.
@@ -154,7 +195,8 @@ void Drafter::writeLook(const DraftedZone& drafted, const TaskId& look, Time mom
     if (m_question.progress.isDropped(look) || m_draft.isLeft(demand))
         return;
     // The glance at a zone that is still being applied is part of applying it.
-    const Time applying = drafted.applicationEnd.offset - drafted.clockStart.offset;
+    const bool fromContact = zoneOf(drafted.apply).clock == service::ClockStart::FirstContact;
+    const Time applying = fromContact ? drafted.applied : 0;
     if (moment + secondsOf(looks.tolerance) < applying) {
         m_draft.looksNotDue.push_back(look);
         return;

@@ -10,7 +10,8 @@ namespace core::stagger {
 /// Writes a question down as a `Draft`, rule by rule. Private to this folder.
 class Drafter {
 public:
-    Drafter(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins);
+    Drafter(const Question& question, Strictness strictness, std::vector<bool> left, const Pins& pins,
+            int give);
 
     Draft write();
 
@@ -49,6 +50,7 @@ private:
 
     // draft_zone.cpp: a zone and all that is tied to it.
     void writeApplication(const TaskId& apply, CoatDraft& draft);
+    void writeBegun(const TaskProgress& progress, DraftedZone& drafted);
     void writeWater(const TaskId& apply, CoatDraft& draft);
     void writeWindow(const DraftedZone& drafted);
     void writeLooks(const DraftedZone& drafted);
@@ -81,8 +83,12 @@ private:
     [[nodiscard]] std::string headed(std::size_t service) const;
     [[nodiscard]] std::string named(const TaskId& id, const std::string& what) const;
     [[nodiscard]] Time runningEnd(const TaskProgress& progress, Seconds usual) const;
+    Moment applicationEnd(const Moment& start, const service::Application& lengths);
+    Moment runningApplicationEnd(Time start, const service::Application& lengths);
+    [[nodiscard]] bool isKnown(const Moment& moment) const;
     void addRunning(const TaskId& id, const TaskProgress& progress, Time end);
     void addOpen(const TaskId& id, const Moment& start, Time length, std::optional<Lag> due = {});
+    void nameHands();
 
     const Question& m_question;
     const Pins& m_pins;
@@ -90,6 +96,8 @@ private:
     Time m_low = 0;   ///< Nothing open starts before.
     Time m_high = 0;  ///< Everything is over by then.
     std::optional<Time> m_now;
+    std::vector<Point> m_known;    ///< Ends of what runs: points of their own, but nobody's to decide.
+    std::vector<Lag> m_asPlanned;  ///< What holds where all goes as planned: usual lengths, pinned starts.
 };
 
 }  // namespace core::stagger

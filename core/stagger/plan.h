@@ -40,6 +40,10 @@ struct PlannedZone {
     Instant clockStart;
     Instant water;
     bool rinsedAlone = false;
+    /// The plan holds as long as applying takes no less and no more than this; both
+    /// as planned where only usual lengths are covered.
+    Seconds quickestHeld{0};
+    Seconds slowestHeld{0};
 
     [[nodiscard]] Seconds development() const { return water - clockStart; }
     friend bool operator==(const PlannedZone&, const PlannedZone&) = default;
@@ -73,8 +77,14 @@ struct PlanData {
     Worth worth;
     bool proved = false;  ///< Nothing better exists. Otherwise the search was stopped.
     Worth provedBound;    ///< Nothing can be better than this.
-    Instant start;        ///< Of the first task.
-    Instant end;          ///< Of the last, drying unattended included.
+    /// The give in percent, in steps of 10: so much of the room between usual and
+    /// quickest, usual and slowest may applying take, and some way to go on keeps every
+    /// limit. 100: guaranteed. Absent where no guarantee was asked for, nothing is
+    /// uncertain, or limits had to be broken.
+    std::optional<int> give;
+    bool giveProved = true;  ///< No plan has a greater one.
+    Instant start;           ///< Of the first task.
+    Instant end;             ///< Of the last, drying unattended included.
 
     friend bool operator==(const PlanData&, const PlanData&) = default;
 };
@@ -161,6 +171,8 @@ struct Question {
     /// If limits cannot all hold: break them by the least harm instead of answering
     /// that nothing fits. For a run that is under way.
     bool mayBreakLimits = false;
+    /// Seek the greatest give before all else.
+    bool guarantee = true;
 };
 
 struct Budget {
@@ -170,8 +182,8 @@ struct Budget {
     std::function<void(const Plan&)> better{};
 };
 
-/// Plans what is asked. Exact: the plan is proved best (levels of `Worth` in
-/// turn, then the earliest starts in the order of the service, then the lowest
+/// Plans what is asked. Exact: the plan is proved best (the greatest give, then the
+/// levels of `Worth` in turn, then the earliest starts in the order of the service, then the lowest
 /// hands and basins) unless `proved` says otherwise. The services must have
 /// passed `checkService`.
 tl::expected<Plan, NoPlan> plan(const Question& question, const Budget& budget = {});

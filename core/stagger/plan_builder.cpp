@@ -56,7 +56,7 @@ void PlanBuilder::addTasks()
         }
         PlannedTask task{.id = busy.id,
                          .start = at(busy.start),
-                         .end = at(busy.end()),
+                         .end = at(busy.end),
                          .state = busy.state,
                          .hands = assignment.hands[place],
                          .basin = assignment.basins[place],
@@ -105,6 +105,11 @@ void PlanBuilder::addZones()
     for (const DraftedZone& zone : m_draft.zones) {
         if (!zone.water)
             continue;
+        const service::Zone& asked =
+            m_draft.question->services[zone.apply.service].coats[zone.apply.coat].zones[zone.apply.item];
+        const Seconds planned{time(zone.applicationEnd) - time(zone.contact)};
+        const service::Application held =
+            zone.begun ? service::Application{planned, planned, planned} : covered(asked.apply, m_draft.give);
         m_data.zones.push_back({.service = zone.apply.service,
                                 .coat = zone.apply.coat,
                                 .zone = zone.apply.item,
@@ -112,7 +117,9 @@ void PlanBuilder::addZones()
                                 .applicationEnd = at(zone.applicationEnd),
                                 .clockStart = at(zone.clockStart),
                                 .water = at(*zone.water),
-                                .rinsedAlone = zone.rinsedAlone});
+                                .rinsedAlone = zone.rinsedAlone,
+                                .quickestHeld = held.quickest,
+                                .slowestHeld = held.slowest});
     }
 }
 
@@ -216,7 +223,7 @@ Worth PlanBuilder::worthOf() const
                                          .bowl;
             if (id.kind == TaskKind::Mix && id.service == zone.apply.service && id.coat == zone.apply.coat
                 && id.item == bowl)
-                worth.staleness += Seconds{time(zone.contact) - time(busy.end())};
+                worth.staleness += Seconds{time(zone.contact) - time(busy.end)};
         }
     }
     return worth;
@@ -239,6 +246,13 @@ Plan PlanBuilder::join(const Draft& draft, const temporal::Outcome& outcome, Joi
     plan.m_data.proved = parts.worth == parts.bound;
     plan.m_data.provedBound = parts.bound;
     plan.m_data.broken = std::move(parts.broken);
+    return plan;
+}
+
+Plan PlanBuilder::withGive(Plan plan, int give, bool proved)
+{
+    plan.m_data.give = 10 * give;
+    plan.m_data.giveProved = proved;
     return plan;
 }
 

@@ -19,6 +19,9 @@ public:
     /// The plan of a draft in which all starts are settled.
     static Plan join(const Draft& draft, const temporal::Outcome& outcome, Joined parts);
 
+    /// The same plan, saying what give it has (in tenths) and whether none has a greater one.
+    static Plan withGive(Plan plan, int give, bool proved);
+
 private:
     PlanBuilder(const Draft& draft, const std::vector<Time>& times)
         : m_draft{draft}

@@ -3,6 +3,7 @@
 #include "core/stagger/coat_by_coat.h"
 #include "core/stagger/draft.h"
 #include "core/stagger/floor/floor.h"
+#include "core/stagger/guarantee.h"
 #include "core/stagger/plan_builder.h"
 
 #include <algorithm>
@@ -11,27 +12,57 @@ namespace core::stagger {
 temporal::Outcome solve(Draft& draft, const temporal::Limits& limits)
 {
     draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
-        return brokenByCrew(draft, times);
+        std::vector<temporal::Clause> broken = brokenByCrew(draft, times);
+        return broken.empty() ? brokenByLengths(draft, times) : broken;
     };
     return temporal::search(draft.problem, limits);
 }
 
 namespace {
 
+Tried attempt(const Question& question, int give, bool onlyFits, const temporal::Limits& limits)
+{
+    CoatByCoat coats = planCoatByCoat(question, limits, give);
+    if (coats.plan || coats.nothingFits)
+        return {.plan = std::move(coats.plan), .complete = true, .conflicts = 0};
+    Draft draft = draftOf(question, onlyFits ? Strictness::OnlyFits : Strictness::Keep, {}, {}, give);
+    const temporal::Outcome outcome = solve(draft, limits);
+    Tried tried{.plan = {}, .complete = outcome.complete, .conflicts = outcome.conflicts};
+    if (outcome.best)
+        tried.plan = PlanBuilder::build(draft, outcome);
+    return tried;
+}
+
+/// The best of the plans with the greatest give, where something is uncertain.
+Plan withGreatestGive(const Question& question, Plan usual, const Budget& budget)
+{
+    if (!question.guarantee || !hasUncertainLengths(question))
+        return usual;
+    return greatestGive(
+        std::move(usual),
+        [&](int give, bool onlyFits, std::uint64_t conflicts) {
+            return attempt(question, give, onlyFits, {.conflicts = conflicts, .stop = budget.stop});
+        },
+        budget.conflicts);
+}
+
 /// All heads at once, exactly.
 tl::expected<Plan, NoPlan> planTogether(const Question& question, const Budget& budget)
 {
     const temporal::Limits limits{.conflicts = budget.conflicts, .stop = budget.stop};
-    if (std::optional<Plan> plan = planCoatByCoat(question, limits))
-        return *std::move(plan);
+    if (std::optional<Plan> plan = planCoatByCoat(question, limits).plan)
+        return withGreatestGive(question, *std::move(plan), budget);
     for (const Strictness strictness : {Strictness::Keep, Strictness::Break}) {
         Draft draft = draftOf(question, strictness);
         if (draft.impossible)
             return tl::unexpected{
                 NoPlan{.demands = {}, .minimal = false, .stopped = false, .text = *draft.impossible}};
         const temporal::Outcome outcome = solve(draft, limits);
-        if (outcome.best)
-            return PlanBuilder::build(draft, outcome);
+        if (outcome.best) {
+            Plan plan = PlanBuilder::build(draft, outcome);
+            return strictness == Strictness::Keep ? withGreatestGive(question, std::move(plan), budget)
+                                                  : std::move(plan);
+        }
         if (!outcome.complete) {
             return tl::unexpected{NoPlan{.demands = {},
                                          .minimal = false,

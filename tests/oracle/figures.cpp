@@ -88,10 +88,29 @@ void checkWorth(const PlanView& view, Report& report)
 
 }  // namespace
 
+namespace {
+
+/// What applying may take as far as the give goes, ends rounded outwards; what has begun stands as it is
+/// planned.
+std::pair<Seconds, Seconds> heldOf(const PlanView& view, const ZoneView& zone)
+{
+    const Seconds planned = zone.apply->end - zone.apply->start;
+    if (zone.apply->state != TaskState::Open)
+        return {planned, planned};
+    const int share = view.plan().give.value_or(0);
+    const auto& apply = zone.data->apply;
+    const auto upwards = [share](Seconds room) { return Seconds{(room.count() * share + 99) / 100}; };
+    return {apply.usual - upwards(apply.usual - apply.quickest),
+            apply.usual + upwards(apply.slowest - apply.usual)};
+}
+
+}  // namespace
+
 std::vector<PlannedZone> zoneFigures(const PlanView& view)
 {
     std::vector<PlannedZone> zones;
-    for (const ZoneView& zone : view.zones())
+    for (const ZoneView& zone : view.zones()) {
+        const auto [quickest, slowest] = heldOf(view, zone);
         zones.push_back({.service = zone.head,
                          .coat = zone.coat,
                          .zone = zone.place,
@@ -99,7 +118,10 @@ std::vector<PlannedZone> zoneFigures(const PlanView& view)
                          .applicationEnd = zone.apply->end,
                          .clockStart = zone.clockStart(),
                          .water = zone.water(),
-                         .rinsedAlone = zone.alone});
+                         .rinsedAlone = zone.alone,
+                         .quickestHeld = quickest,
+                         .slowestHeld = slowest});
+    }
     return zones;
 }
 

@@ -31,7 +31,7 @@ HeadPlan underWay(const Question& question, std::size_t head)
         if (busy.state == TaskState::Running)
             plan.tasks.push_back({.id = busy.id,
                                   .start = draft.instantOf(busy.start, {0}),
-                                  .end = draft.instantOf(busy.end(), {0}),
+                                  .end = draft.instantOf(busy.end, {0}),
                                   .state = TaskState::Running,
                                   .hands = {},
                                   .basin = {},

@@ -1,0 +1,230 @@
+#include "core/stagger/crew.h"
+#include "core/stagger/hands_search.h"
+
+#include <algorithm>
+
+namespace core::stagger {
+
+using temporal::Clause;
+
+namespace {
+
+Lag atMost(Point point, Time number)
+{
+    return {temporal::origin, point, number};
+}
+
+Lag atLeast(Point point, Time number)
+{
+    return {point, temporal::origin, -number};
+}
+
+/// The two lags of which one holds where the numbers differ.
+void appendDiffer(Point a, Point b, Clause& clause)
+{
+    clause.push_back({a, b, -1});
+    clause.push_back({b, a, -1});
+}
+
+}  // namespace
+
+std::size_t CrewAt::namedHands(std::size_t place) const
+{
+    const std::optional<Point>& hands = task(place).hands;
+    return hands ? static_cast<std::size_t>(m_times[static_cast<std::size_t>(*hands)]) : 0;
+}
+
+void CrewAt::appendNotDue(std::size_t place, Clause& clause) const
+{
+    if (task(place).due)
+        clause.push_back(negation(*task(place).due));
+}
+
+/// Everything by which a look's being made within applications could change.
+void CrewAt::appendOtherGlances(std::size_t look, Clause& clause) const
+{
+    for (std::size_t apply = 0; apply < count(); ++apply) {
+        if (!isApplication(apply) || !sameHead(look, apply))
+            continue;
+        const Lag before = lagBetween(task(apply).start, task(look).start, -1);
+        const Lag after = inOrder(task(apply).end, task(look).start);
+        if (isMadeWhile(look, apply)) {
+            clause.push_back(before);
+            clause.push_back(after);
+        } else {
+            clause.push_back(start(look) < start(apply) ? negation(before) : negation(after));
+        }
+    }
+}
+
+void CrewAt::brokenByNamedPairs(std::vector<Clause>& clauses) const
+{
+    const auto number = [this](Point point) { return m_times[static_cast<std::size_t>(point)]; };
+    for (std::size_t i = 0; i < m_present.size(); ++i) {
+        for (std::size_t j = i + 1; j < m_present.size(); ++j) {
+            const std::size_t a = m_present[i];
+            const std::size_t b = m_present[j];
+            if (start(b) >= end(a))
+                break;  // Sorted by start: nothing after this overlaps either.
+            if (headClash(a, b)) {
+                clauses.push_back(orderClause(a, b));
+                continue;
+            }
+            if (task(a).basin && task(b).basin && number(*task(a).basin) == number(*task(b).basin)
+                && !bothHappened(a, b)) {
+                Clause clause = orderClause(a, b);
+                appendDiffer(*task(a).basin, *task(b).basin, clause);
+                clauses.push_back(std::move(clause));
+            }
+            if (!clash(a, b) || namedHands(a) != namedHands(b))
+                continue;
+            Clause clause;
+            appendOrders(a, b, clause);
+            if (task(a).hands)
+                appendDiffer(*task(a).hands, *task(b).hands, clause);
+            appendNotDue(a, clause);
+            appendNotDue(b, clause);
+            clauses.push_back(std::move(clause));
+        }
+    }
+}
+
+/// A look within applications is made by the hands of one of them.
+void CrewAt::brokenByNamedGlance(std::size_t look, const std::vector<std::size_t>& applies,
+                                 std::vector<Clause>& clauses) const
+{
+    if (!task(look).hands || happened(look))
+        return;
+    Clause clause;
+    for (const std::size_t apply : applies) {
+        const std::size_t by = namedHands(apply);
+        if (by == namedHands(look))
+            return;
+        clause.push_back(by < namedHands(look) ? Lag{*task(apply).hands, *task(look).hands, 0}
+                                               : Lag{*task(look).hands, *task(apply).hands, 0});
+    }
+    appendNotDue(look, clause);
+    appendOtherGlances(look, clause);
+    clauses.push_back(std::move(clause));
+}
+
+/// Kinds of work, and absences, of the hands that were named for a task.
+void CrewAt::brokenByNamedHands(std::size_t place, bool glance, std::vector<Clause>& clauses) const
+{
+    const std::size_t hands = namedHands(place);
+    Clause others;
+    if (task(place).hands) {
+        const Time number = static_cast<Time>(hands);
+        others = {atMost(*task(place).hands, number - 1), atLeast(*task(place).hands, number + 1)};
+    }
+    appendNotDue(place, others);
+    const service::Work work = workOf(task(place).id.kind);
+    const auto does = [work](const service::Hands& each) { return each.does(work); };
+    // Somebody is at what runs, even where nobody is said to do such work.
+    const bool exempt = glance || (happened(place) && std::ranges::none_of(m_crew.hands, does));
+    if (!does(m_crew.hands[hands]) && !exempt) {
+        Clause clause = others;
+        if (isLook(place))
+            appendOtherGlances(place, clause);
+        clauses.push_back(std::move(clause));
+    }
+    if (happened(place))
+        return;
+    for (const Span& away : m_away[hands]) {
+        if (start(place) >= away.end || away.start >= end(place))
+            continue;
+        Clause clause = others;
+        clause.push_back(inOrder(task(place).end, {temporal::origin, away.start}));
+        clause.push_back(inOrder({temporal::origin, away.end}, task(place).start));
+        clauses.push_back(std::move(clause));
+    }
+}
+
+/// Where hands and basins are decided by name: what those who were named cannot do.
+void CrewAt::brokenByNames(std::vector<Clause>& clauses) const
+{
+    brokenByNamedPairs(clauses);
+    for (const std::size_t place : m_present) {
+        std::vector<std::size_t> applies;
+        for (const std::size_t apply : m_present) {
+            if (isMadeWhile(place, apply))
+                applies.push_back(apply);
+        }
+        if (!applies.empty())
+            brokenByNamedGlance(place, applies, clauses);
+        brokenByNamedHands(place, !applies.empty(), clauses);
+    }
+    for (Clause& clause : clauses)
+        std::erase_if(clause, [](const Lag& lag) { return lag.from == lag.to; });
+}
+
+/// Who was named, the lowest numbers first: like hands are interchangeable, and a lower
+/// number takes a task over where that breaks nothing.
+Assignment CrewAt::assignByNames() const
+{
+    std::vector<Time> times = m_times;
+    renumber(times);
+    for (const std::size_t place : m_present) {
+        if (task(place).hands && !happened(place))
+            lower(place, times);
+    }
+    return CrewAt{m_draft, times}.named();
+}
+
+/// Like hands, and basins, in the order in which they come to work.
+void CrewAt::renumber(std::vector<Time>& times) const
+{
+    const auto alike = [this](std::size_t a, std::size_t b) {
+        return m_crew.hands[a].kinds == m_crew.hands[b].kinds && m_away[a] == m_away[b];
+    };
+    std::vector<std::optional<std::size_t>> hands(m_crew.hands.size());
+    std::vector<std::optional<std::size_t>> basins(m_crew.basins);
+    std::vector<bool> taken(m_crew.hands.size(), false);
+    std::size_t nextBasin = 0;
+    for (const std::size_t place : m_present) {
+        if (task(place).hands) {
+            const std::size_t old = namedHands(place);
+            for (std::size_t other = 0; other < hands.size() && !hands[old]; ++other) {
+                if (taken[other] || !alike(old, other))
+                    continue;
+                hands[old] = other;
+                taken[other] = true;
+            }
+            times[static_cast<std::size_t>(*task(place).hands)] = static_cast<Time>(*hands[old]);
+        }
+        if (task(place).basin) {
+            Time& basin = times[static_cast<std::size_t>(*task(place).basin)];
+            std::optional<std::size_t>& number = basins[static_cast<std::size_t>(basin)];
+            if (!number)
+                number = nextBasin++;
+            basin = static_cast<Time>(*number);
+        }
+    }
+}
+
+/// Gives a task to the lowest hands that can do it without anything else changing.
+void CrewAt::lower(std::size_t place, std::vector<Time>& times) const
+{
+    Time& hands = times[static_cast<std::size_t>(*task(place).hands)];
+    const Time named = hands;
+    for (hands = 0; hands < named; ++hands) {
+        if (brokenByCrew(m_draft, times).empty() && brokenByLengths(m_draft, times).empty())
+            return;
+    }
+}
+
+Assignment CrewAt::named() const
+{
+    Assignment assignment{HandsOf(count()), HandsOf(count()), HandsOf(count())};
+    assignBasins(assignment);
+    for (const std::size_t place : m_present) {
+        assignment.hands[place] = namedHands(place);
+        if (task(place).basin)
+            assignment.basins[place] =
+                static_cast<std::size_t>(m_times[static_cast<std::size_t>(*task(place).basin)]);
+    }
+    assignGlances(assignment);
+    return assignment;
+}
+
+}  // namespace core::stagger
