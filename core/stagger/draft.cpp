@@ -179,7 +179,7 @@ std::optional<Time> Drafter::earliestStart(const service::Service& service) cons
             });
         });
     if (!start && !anchored)
-        start = 0;
+        start = m_freeStart;
     return start;
 }
 

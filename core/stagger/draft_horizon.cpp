@@ -94,6 +94,13 @@ bool Drafter::setHorizon()
         return false;
     m_low = static_cast<Time>(low.count());
     m_high = static_cast<Time>(high.count());
+    if (m_draft.give > 0) {
+        // A clock time cannot wait for an end, so in a network with links nothing comes before the origin.
+        m_draft.zero += low;
+        m_freeStart = -m_low;
+        m_high -= m_low;
+        m_low = 0;
+    }
     if (m_question.now)
         m_now = timeOf(*m_question.now);
     return true;

@@ -93,8 +93,9 @@ private:
     const Question& m_question;
     const Pins& m_pins;
     Draft m_draft;
-    Time m_low = 0;   ///< Nothing open starts before.
-    Time m_high = 0;  ///< Everything is over by then.
+    Time m_low = 0;        ///< Nothing open starts before.
+    Time m_high = 0;       ///< Everything is over by then.
+    Time m_freeStart = 0;  ///< Where a service begins that nothing ties to the clock.
     std::optional<Time> m_now;
     std::vector<Point> m_known;    ///< Ends of what runs: points of their own, but nobody's to decide.
     std::vector<Lag> m_asPlanned;  ///< What holds where all goes as planned: usual lengths, pinned starts.

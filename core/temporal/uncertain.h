@@ -21,7 +21,9 @@ struct Uncertain {
 
 /// A simple temporal network with uncertainty (STNU): lags that must hold and
 /// links whose lengths turn out. Points that end no link are started by
-/// whoever follows the network; point 0 is the origin.
+/// whoever follows the network; point 0 is the origin, a moment of the clock. As
+/// no strategy can put that off, nothing else may be able to come before it: give
+/// every point a lag that says so.
 struct UncertainNetwork {
     int points = 1;
     std::vector<Lag> lags;

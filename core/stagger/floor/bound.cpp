@@ -40,7 +40,7 @@ bool meet(const Heads& a, const Heads& b, const Standing& standing)
 Worth Bound::alone(std::size_t head, Meter& meter) const
 {
     const Question question = floor::alone(m_question, head);
-    if (const std::optional<Plan> plan = planCoatByCoat(question, meter.limits(forOneHead))) {
+    if (const std::optional<Plan> plan = planCoatByCoat(question, meter.limits(forOneHead)).plan) {
         meter.spend((*plan)->tasks.size());
         return (*plan)->provedBound;
     }

@@ -61,8 +61,9 @@ TEST(Give, OfFourZonesHangsOnTheFirstAndTheLast)
 
 TEST(Give, ComesBeforeTheTargets)
 {
-    // For usual lengths Ends begins a minute after Root: 1 + 11 + 27 = 39 for Root, both on target. So that Ends may
-    // take 14 min, still have 26 and Root no more than 40, it must begin at once: 11 + 27 = 38 for Root.
+    // For usual lengths Ends begins a minute after Root: 1 + 11 + 27 = 39 for Root, both on target. So that
+    // Ends may take 14 min, still have 26 and Root no more than 40, it must begin at once: 11 + 27 = 38 for
+    // Root.
     Question question = ask(fromOpening({slowZone("Root", 25, 39, 40), slowZone("Ends", 26, 27, 27)}));
     question.guarantee = false;
     EXPECT_EQ(deviationOf(planned(question)), 0.0);
@@ -104,6 +105,19 @@ TEST(Give, IsThatOfThePromiseTooWhereCoatsFollowEachOther)
     service.notBefore = opening;
 
     EXPECT_EQ(planned(service)->give, 80);
+}
+
+TEST(Give, StartsSoEarlyThatThePromiseHoldsAfterTheLongestApplication)
+{
+    // Backwards from 60: 5 min of rinsing, at least 29 of development, up to 14 of applying: it must begin
+    // by 12. For usual lengths alone 60 - 5 - 30 - 11 = 14 would do.
+    const Plan plan = planned(readyBy(60, {slowZone("Root", 29, 30, 60)}));
+    EXPECT_EQ(plan->give, 100);
+    EXPECT_EQ(startOf(plan, idOf(TaskKind::Apply)), 12);
+
+    Question question = ask(readyBy(60, {slowZone("Root", 29, 30, 60)}));
+    question.guarantee = false;
+    EXPECT_EQ(startOf(planned(question), idOf(TaskKind::Apply)), 14);
 }
 
 /// A service of a few seconds, so that everything can be tried.
