@@ -64,10 +64,9 @@ public:
         for (const PlannedTask& task : pattern.tasks) {
             if (task.start == task.end)
                 continue;
-            Busy busy{.id = task.id,
-                      .start = {1, static_cast<Time>((task.start - Instant{}).count())},
-                      .length = static_cast<Time>((task.end - task.start).count()),
-                      .due = {}};
+            const auto length = static_cast<Time>((task.end - task.start).count());
+            const Moment begins{1, static_cast<Time>((task.start - Instant{}).count())};
+            Busy busy{.id = task.id, .start = begins, .end = begins + length, .length = length, .due = {}};
             busy.needsBasin = task.id.kind == TaskKind::Rinse;
             m_near.busy.push_back(busy);
         }
@@ -80,7 +79,7 @@ public:
         const auto from = static_cast<Time>((start - m_others.zero).count());
         m_near.busy.resize(m_own);
         for (const Busy& busy : m_others.busy) {
-            if (busy.start.offset < from + m_length && from < busy.end().offset)
+            if (busy.start.offset < from + m_length && from < busy.end.offset)
                 m_near.busy.push_back(busy);
         }
         if (!crewSuffices(m_near, {0, from}))
