@@ -105,22 +105,25 @@ Json zoneJson(const Services& services, const PlannedZone& planned, const WallCl
     const bool fromFirst = zone.clock == core::service::ClockStart::FirstContact;
     Json json{{"service", planned.service}};
     addHead(json, services, planned.service);
-    json.update(Json{{"coat", services.at(planned.service).coats.at(planned.coat).name},
-                     {"zone", zone.name},
-                     {"first_contact", clock.isoText(planned.firstContact)},
-                     {"application_end", clock.isoText(planned.applicationEnd)},
-                     {"clock", fromFirst ? "first" : "end"},
-                     {"clock_start", clock.isoText(planned.clockStart)},
-                     {"water", clock.isoText(planned.water)},
-                     {"rinsed_alone", planned.rinsedAlone},
-                     {"development_seconds", seconds(planned.development())},
-                     {"least_seconds", seconds(zone.develop.least)},
-                     {"target_seconds", seconds(zone.develop.target)},
-                     {"most_seconds", seconds(zone.develop.most)},
-                     {"first_strand_seconds", seconds(planned.water - planned.firstContact)},
-                     {"first_strand_most_seconds", orNull(zone.firstStrandMost)},
-                     {"last_strand_seconds", seconds(planned.water - planned.applicationEnd)},
-                     {"last_strand_least_seconds", orNull(zone.lastStrandLeast)}});
+    json.update(
+        Json{{"coat", services.at(planned.service).coats.at(planned.coat).name},
+             {"zone", zone.name},
+             {"first_contact", clock.isoText(planned.firstContact)},
+             {"application_end", clock.isoText(planned.applicationEnd)},
+             {"clock", fromFirst ? "first" : "end"},
+             {"clock_start", clock.isoText(planned.clockStart)},
+             {"water", clock.isoText(planned.water)},
+             {"rinsed_alone", planned.rinsedAlone},
+             {"development_seconds", seconds(planned.development())},
+             {"least_seconds", seconds(zone.develop.least)},
+             {"target_seconds", seconds(zone.develop.target)},
+             {"most_seconds", seconds(zone.develop.most)},
+             {"first_strand_seconds", seconds(planned.water - planned.firstContact)},
+             {"first_strand_most_seconds", orNull(zone.firstStrandMost)},
+             {"last_strand_seconds", seconds(planned.water - planned.applicationEnd)},
+             {"last_strand_least_seconds", orNull(zone.lastStrandLeast)},
+             {"apply_held_seconds",
+              {{"quickest", seconds(planned.quickestHeld)}, {"slowest", seconds(planned.slowestHeld)}}}});
     return json;
 }
 
@@ -146,6 +149,8 @@ std::string planJson(const Services& services, const Plan& plan, const core::mea
     json["start"] = clock.isoText(plan->start);
     json["end"] = clock.isoText(plan->end);
     json["proved"] = plan->proved;
+    if (plan->give)
+        json["give"] = {{"percent", *plan->give}, {"proved", plan->giveProved}};
     json["worth"] = worthJson(plan->worth);
     json["proved_bound"] = worthJson(plan->provedBound);
     json["tasks"] = Json::array();

@@ -75,6 +75,39 @@ std::string proofSentence(const Plan& plan)
     return "Not proved best: the search was stopped. " + gapText(plan);
 }
 
+/// "Root 8 to 13 min, Ends 6 to 10 min": what applying may take, where that is open.
+std::string heldLengths(const Services& services, const Plan& plan)
+{
+    std::string text;
+    for (const auto& planned : plan->zones) {
+        if (planned.quickestHeld == planned.slowestHeld)
+            continue;
+        text += (text.empty() ? "" : ", ") + ofHead(services, planned.service)
+            + zoneOf(services, planned).name + " " + lengthText(planned.quickestHeld) + " to "
+            + lengthText(planned.slowestHeld);
+    }
+    return text;
+}
+
+/// How far the plan holds when applying takes longer or shorter than usual; nothing where that is not known.
+std::string giveSentence(const Services& services, const Plan& plan)
+{
+    if (!plan->give)
+        return {};
+    const std::string unproved =
+        plan->giveProved ? "" : " The search was stopped: another plan may hold further.";
+    if (*plan->give == 0)
+        return "Holds for the usual lengths of applying only: where one takes longer or shorter, a limit may "
+               "be "
+               "missed."
+            + unproved;
+    if (*plan->give == 100)
+        return "Holds however long applying takes within what the service says: "
+            + heldLengths(services, plan) + ".";
+    return "Holds while applying takes " + heldLengths(services, plan) + " (" + std::to_string(*plan->give)
+        + " % of what the service says it may); beyond that a limit may be missed." + unproved;
+}
+
 std::string brokenSentence(const Services& services, const BrokenLimit& broken)
 {
     return "Past a limit by " + lengthText(broken.by) + (broken.already ? " already" : "") + ": "
@@ -133,6 +166,8 @@ std::string deviationText(const Zone& zone, Seconds development)
 std::vector<std::string> worthSentences(const Services& services, const Plan& plan)
 {
     std::vector<std::string> sentences{targetSentence(services, plan)};
+    if (const std::string give = giveSentence(services, plan); !give.empty())
+        sentences.push_back(give);
     sentences.push_back("It takes " + lengthText(plan->end - plan->start)
                         + " from the first task to the last.");
     if (plan->worth.staleness > Seconds{0})

@@ -27,7 +27,7 @@ std::string windowText(const core::service::Window& window);
 /// "on target", "3 min short", "2 min 30 s over"
 std::string deviationText(const core::service::Zone& zone, core::measure::Seconds development);
 
-/// What the plan is worth, a sentence each: targets, time, bowls, and whether it is proved.
+/// What the plan is worth, a sentence each: targets, how far it holds, time, bowls, and whether it is proved.
 std::vector<std::string> worthSentences(const Services& services, const core::stagger::Plan& plan);
 
 /// How much is said of the looks that do not fall due.

@@ -60,6 +60,21 @@ TEST(PlanJson, SaysWhetherThePlanIsProved)
     EXPECT_EQ(plan["worth"]["deviation_hundredth_seconds"], 0);
 }
 
+TEST(PlanJson, SaysHowFarThePlanHolds)
+{
+    const session::QtTimeZones zones;
+    auto service = samples::service(samples::oneZone(""), zones);
+    core::service::Application& apply = service.coats.front().zones.front().apply;
+    apply.quickest = apply.usual - std::chrono::minutes{2};
+    apply.slowest = apply.usual + std::chrono::minutes{4};
+    const json plan = json::parse(planJson({service}, samples::planOf(service, twoOClock), zones));
+
+    // Water waits for the end of applying, so one zone holds whatever that takes.
+    EXPECT_EQ(plan["give"], json::parse(R"({"percent": 100, "proved": true})"));
+    EXPECT_EQ(plan["zones"][0]["apply_held_seconds"], json::parse(R"({"quickest": 1080, "slowest": 1440})"));
+    EXPECT_FALSE(planned().contains("give"));
+}
+
 TEST(PlanJson, SaysWhyNothingFits)
 {
     const core::measure::UtcOnly zones;

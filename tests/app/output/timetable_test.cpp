@@ -12,6 +12,7 @@ namespace app::output {
 namespace {
 
 using core::measure::Instant;
+using core::service::ClockStart;
 using testing::HasSubstr;
 using testing::Not;
 
@@ -26,6 +27,27 @@ std::string timetableFrom(Instant now, const std::string& more = {})
     const session::QtTimeZones zones;
     const auto service = samples::service(samples::oneZone(more), zones);
     return timetable({service}, samples::planOf(service, now), zones);
+}
+
+TEST(Timetable, SaysInMinutesHowFarThePlanHolds)
+{
+    const session::QtTimeZones zones;
+    auto service = samples::service(samples::oneZone(""), zones);
+    core::service::Zone& zone = service.coats.front().zones.front();
+    zone.apply.quickest = std::chrono::minutes{18};
+    zone.apply.slowest = std::chrono::minutes{24};
+    zone.looks.reset();
+    const auto text = [&] {
+        return timetable({service}, samples::planOf(service, utc(3, 14, 14, 0)), zones);
+    };
+    EXPECT_THAT(text(), HasSubstr("within what the service says: Root 18 min to 24 min."));
+
+    // Counted from first contact the last strand of a window of 55 min and no less must carry it for 33 min:
+    // applying may take 22 min, half of what it may be slower.
+    zone.clock = ClockStart::FirstContact;
+    zone.develop = {std::chrono::minutes{55}, std::chrono::minutes{55}, std::chrono::minutes{55}};
+    zone.lastStrandLeast = std::chrono::minutes{33};
+    EXPECT_THAT(text(), HasSubstr("Holds while applying takes Root 19 min to 22 min (50 %"));
 }
 
 TEST(Timetable, IsOneAPersonCanWorkFrom)
