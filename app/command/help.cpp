@@ -10,6 +10,7 @@ Plans when each zone of a colour service is mixed, applied, looked at and rinsed
 
   plan FILE...   print the timetable of one head, or of several on one crew
   explain FILE   say why nothing fits, and what would help
+  forecast FILE  say how likely a plan keeps its limits, and how far it spreads
   check FILE     say what is wrong with a service file
   run FILE       run a service: what to do now, the lanes, the alarms
   cautions       what comes before any plan
@@ -57,6 +58,24 @@ nearer their targets.
 
 The exit status is 0 when it fits or the changed service was saved, 2 when nothing fits, 1 when the file or the command
 is wrong.
+)";
+
+constexpr const char* forecast = R"(Usage: basinbell forecast [OPTION]... FILE...
+
+Plans the service in FILE (- is standard input) and follows the plan many times over, with applying as quick and as slow
+as the service says it may be, each step as planned where that keeps the limits and else as near as may be. Says how
+often each zone stays inside its limits, how its development and the water spread, and which application that hangs on
+most.
+
+  --runs N              follow it N times (2000 if not said)
+  --seed N              draw the lengths from N on (1 if not said): the same N, the same forecast
+  --json                as JSON, as docs/forecast-json.md describes it
+  --crew FILE           as in plan
+  --from TIME           as in plan
+  --preference WHAT     as in plan
+  --help                this text
+
+The exit status is 0 when a forecast was made, 2 when nothing fits, 1 when the file or the command is wrong.
 )";
 
 constexpr const char* check = R"(Usage: basinbell check FILE
@@ -119,6 +138,8 @@ QString helpText(const QString& command)
         return QString::fromUtf8(plan);
     if (command == QLatin1String{"explain"})
         return QString::fromUtf8(explain);
+    if (command == QLatin1String{"forecast"})
+        return QString::fromUtf8(forecast);
     if (command == QLatin1String{"check"})
         return QString::fromUtf8(check);
     if (command == QLatin1String{"run"})

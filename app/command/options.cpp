@@ -22,6 +22,8 @@ std::optional<Command> commandOf(const QString& word)
         return Command::Plan;
     if (word == QLatin1String{"explain"})
         return Command::Explain;
+    if (word == QLatin1String{"forecast"})
+        return Command::Forecast;
     if (word == QLatin1String{"check"})
         return Command::Check;
     if (word == QLatin1String{"run"})
@@ -34,7 +36,8 @@ std::optional<Command> commandOf(const QString& word)
 void addOptions(QCommandLineParser& parser, Command command)
 {
     parser.addOption({{words("h"), words("help")}, {}});
-    const bool plans = command == Command::Plan || command == Command::Explain || command == Command::Run;
+    const bool plans = command == Command::Plan || command == Command::Explain || command == Command::Forecast
+        || command == Command::Run;
     if (plans) {
         parser.addOption({words("from"), {}, words("time")});
         parser.addOption({words("preference"), {}, words("what")});
@@ -47,6 +50,11 @@ void addOptions(QCommandLineParser& parser, Command command)
     if (command == Command::Explain) {
         parser.addOption({words("json"), {}});
         for (const char* const name : {"cure", "save", "seconds"})
+            parser.addOption({words(name), {}, words("value")});
+    }
+    if (command == Command::Forecast) {
+        parser.addOption({words("json"), {}});
+        for (const char* const name : {"crew", "runs", "seed"})
             parser.addOption({words(name), {}, words("value")});
     }
     if (command == Command::Run) {
@@ -103,6 +111,22 @@ tl::expected<std::optional<int>, QString> cureOf(const QString& word, const QStr
     return std::optional{number};
 }
 
+/// What is wrong with `--runs` and `--seed`, or nothing.
+QString readForecast(const QString& runs, const QString& seed, Options& options)
+{
+    constexpr int mostRuns = 1'000'000;
+    bool isNumber = true;
+    if (!runs.isEmpty())
+        options.runs = runs.toInt(&isNumber);
+    if (!isNumber || options.runs < 1 || options.runs > mostRuns)
+        return words("--runs %1: it must be a whole number from 1 to 1000000.").arg(runs);
+    if (!seed.isEmpty())
+        options.seed = seed.toULongLong(&isNumber);
+    if (!isNumber)
+        return words("--seed %1: it must be a whole number, 0 or more.").arg(seed);
+    return {};
+}
+
 tl::expected<Options, QString> filled(Options options, const QCommandLineParser& parser)
 {
     const auto flag = [&](const char* name) { return parser.optionNames().contains(words(name)); };
@@ -128,6 +152,8 @@ tl::expected<Options, QString> filled(Options options, const QCommandLineParser&
         return tl::unexpected{seconds.error()};
     if (!cure)
         return tl::unexpected{cure.error()};
+    if (const QString problem = readForecast(value("runs"), value("seed"), options); !problem.isEmpty())
+        return tl::unexpected{problem};
     options.cure = *cure;
     options.preference = *preference;
     options.seconds = *seconds;
@@ -140,7 +166,7 @@ QString fileProblem(const Options& options, const QStringList& files)
 {
     const bool none = options.command == Command::Cautions;
     const bool maybe = options.command == Command::Run && options.resume;
-    const bool several = options.command == Command::Plan;
+    const bool several = options.command == Command::Plan || options.command == Command::Forecast;
     if (!several && files.size() > (none ? 0 : 1))
         return words("%1: one too many. Only one file can be given at a time.").arg(files.last());
     if (files.count(QLatin1String{"-"}) > 1)
@@ -162,7 +188,7 @@ Options help(const QString& about)
 tl::expected<Options, QString> readOptions(const QStringList& arguments)
 {
     if (arguments.isEmpty())
-        return tl::unexpected{words("Say what to do: plan, explain, check, run or cautions.")};
+        return tl::unexpected{words("Say what to do: plan, explain, forecast, check, run or cautions.")};
     const QString first = arguments.first();
     if (first == QLatin1String{"--help"} || first == QLatin1String{"-h"} || first == QLatin1String{"help"})
         return help(arguments.value(1));
@@ -174,7 +200,8 @@ tl::expected<Options, QString> readOptions(const QStringList& arguments)
     const auto command = commandOf(first);
     if (!command)
         return tl::unexpected{
-            words("There is no command %1: it must be plan, explain, check, run or cautions.").arg(first)};
+            words("There is no command %1: it must be plan, explain, forecast, check, run or cautions.")
+                .arg(first)};
     options.command = *command;
 
     QCommandLineParser parser;

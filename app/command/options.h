@@ -7,13 +7,14 @@
 
 #include <tl/expected.hpp>
 
+#include <cstdint>
 #include <optional>
 
 namespace app::command {
 
 /// What was asked for on the command line.
 struct Options {
-    enum class Command { Help, Version, Plan, Explain, Check, Run, Cautions };
+    enum class Command { Help, Version, Plan, Explain, Forecast, Check, Run, Cautions };
     Command command = Command::Help;
     QString helpAbout;  ///< A command, or empty.
     QString file;       ///< The first, or the only one.
@@ -22,6 +23,8 @@ struct Options {
     std::optional<double> seconds;  ///< How long may be planned.
     bool json = false;
     std::optional<int> cure;  ///< From 1.
+    int runs = 2000;          ///< Of a forecast.
+    std::uint64_t seed = 1;
     QString save;
     QString from;
     core::stagger::Preference preference = core::stagger::Preference::AsAsked;

@@ -1,6 +1,7 @@
 #include "app/command/program.h"
 
 #include "app/command/explain_command.h"
+#include "app/command/forecast_command.h"
 #include "app/command/help.h"
 #include "app/command/options.h"
 #include "app/command/plan_command.h"
@@ -26,6 +27,7 @@ int runProgram(const QStringList& arguments, Outside& outside)
         return Planned;
     case Options::Command::Plan: return planCommand(*options, outside);
     case Options::Command::Explain: return explainCommand(*options, outside);
+    case Options::Command::Forecast: return forecastCommand(*options, outside);
     case Options::Command::Check: return checkCommand(*options, outside);
     case Options::Command::Run: return runCommand(*options, outside);
     case Options::Command::Cautions: return cautionsCommand(outside);

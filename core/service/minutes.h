@@ -13,7 +13,7 @@ namespace core::service {
 
 /// No length in a service may be longer: a day.
 inline constexpr measure::Seconds longestLength{24 * 3600};
-inline constexpr measure::HarmRate mostHarm{1000 * 100};
+inline constexpr measure::HarmRate mostHarm{100'000};
 
 /// A length in minutes as a file shows it: 12, 2.5, 0.05. A third of a minute has
 /// no finite decimal, so a length that needs one is "12:20", minutes and seconds.

@@ -78,7 +78,7 @@ void DerivedLags::addReason(int index, Reasons& reasons) const
         reasons.add(reason);
         return;
     }
-    const auto begin = static_cast<std::size_t>(~reason);
+    const auto begin = ~static_cast<std::size_t>(reason);
     const auto count = static_cast<std::size_t>(m_reasons[begin]);
     for (const int code : std::span{m_reasons}.subspan(begin + 1, count))
         reasons.add(code);

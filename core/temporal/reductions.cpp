@@ -131,14 +131,13 @@ void Reductions::drawBound(int index, Point point)
     const Length length = table(Kind::Waits, index).length[static_cast<std::size_t>(point)];
     const Lag bound{point, link(index).start, static_cast<Time>(length)};
     const int ended = m_endOf[static_cast<std::size_t>(point)];
-    if (!m_fixed || !breaks(bound)) {
-        draw(bound, Kind::Waits, index, point);
-    } else if (ended >= 0 && length < 0) {
+    const bool objects = m_fixed && breaks(bound);
+    if (objects && ended >= 0 && length < 0) {
         // The lower case says more: what the end keeps, it must keep when it comes the earliest.
         collectChain(Kind::Waits, index, point);
         m_reasons.addLink(ended);
         object(Lag{link(ended).start, bound.to, bound.most + link(ended).least});
-    } else if (!followsFromNext(index, point, length)) {
+    } else if (!objects || !followsFromNext(index, point, length)) {
         draw(bound, Kind::Waits, index, point);
     }
 }

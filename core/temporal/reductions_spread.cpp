@@ -11,8 +11,7 @@ namespace {
 void forgetTwins(std::vector<Point>& points)
 {
     std::ranges::sort(points);
-    const auto twins = std::ranges::unique(points);
-    points.erase(twins.begin(), twins.end());
+    points.erase(std::unique(points.begin(), points.end()), points.end());
 }
 
 }  // namespace

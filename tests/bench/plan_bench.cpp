@@ -47,6 +47,24 @@ void planWithBasinbell(benchmark::State& state, Family family)
     state.counters["conflicts"] = conflictsNeeded(question);
 }
 
+/// The same coats, each zone up to a minute quicker and two minutes slower than usual, with the greatest
+/// give.
+void planGuaranteed(benchmark::State& state, Family family)
+{
+    Question question = asked(family, state);
+    for (core::service::Zone& zone : question.services.front().coats.front().zones) {
+        zone.apply.quickest = zone.apply.usual - std::chrono::minutes{1};
+        zone.apply.slowest = zone.apply.usual + std::chrono::minutes{2};
+    }
+    int give = -1;
+    for (auto _ : state) {
+        const auto plan = core::stagger::plan(question);
+        give = plan ? (*plan)->give.value_or(-1) : -1;
+        benchmark::DoNotOptimize(give);
+    }
+    state.counters["give"] = give;
+}
+
 void planWithGecode(benchmark::State& state, Family family, oracle::GecodeOptions::First first)
 {
     const Question question = asked(family, state);
@@ -94,6 +112,13 @@ BENCHMARK_CAPTURE(planWithGecode, mixing_order, Family::Mixing, First::Order)
 BENCHMARK_CAPTURE(planWithGecode, mixing_deviation, Family::Mixing, First::Deviation)
     ->Apply(oneAndTwoPairs)
     ->Iterations(1);
+
+BENCHMARK_CAPTURE(planGuaranteed, looks, Family::Looks)->Apply(oneAndTwoPairs);
+BENCHMARK_CAPTURE(planGuaranteed, mixing, Family::Mixing)
+    ->Args({2, 1})
+    ->Args({4, 1})
+    ->Args({6, 1})
+    ->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace bench

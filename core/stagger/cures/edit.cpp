@@ -36,7 +36,7 @@ std::string freeName(const std::string& name, const std::vector<std::string>& ta
     return free;
 }
 
-Edit lengthEdit(const Question& question, LengthEdit wanted)
+Edit lengthEdit(const Question& question, const LengthEdit& wanted)
 {
     Services asked = question.services;
     const Seconds now = wanted.length(asked);

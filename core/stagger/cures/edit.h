@@ -40,7 +40,7 @@ struct LengthEdit {
     std::string note{};
     Seconds longest = Seconds::max();  ///< Never made longer than that.
 };
-Edit lengthEdit(const Question& question, LengthEdit wanted);
+Edit lengthEdit(const Question& question, const LengthEdit& wanted);
 
 /// A change without an amount.
 Edit plainEdit(CureStep step, measure::Harm change, std::function<void(Services&)> apply);

@@ -153,7 +153,7 @@ Improver::Coats Improver::someHeads()
 
 Improver::Coats Improver::someCoats()
 {
-    const Coats own = coatsOf(drawHead());
+    Coats own = coatsOf(drawHead());
     if (own.empty())
         return own;
     const auto first = *std::next(own.begin(), static_cast<std::ptrdiff_t>(draw(own.size())));

@@ -45,6 +45,20 @@ TEST(Options, AreReadForEachCommand)
     EXPECT_EQ(run->data, QLatin1String{"d"});
 }
 
+TEST(Options, OfAForecastAreRunsAndASeed)
+{
+    const auto forecast = read("forecast service.json --runs 500 --seed 18446744073709551615 --json");
+    ASSERT_TRUE(forecast.has_value()) << forecast.error().toStdString();
+    EXPECT_EQ(forecast->command, Command::Forecast);
+    EXPECT_EQ(forecast->runs, 500);
+    EXPECT_EQ(forecast->seed, UINT64_MAX);
+    EXPECT_EQ(read("forecast service.json")->runs, 2000);
+
+    EXPECT_NE(problemOf("forecast a --runs 0").find("from 1 to 1000000"), std::string::npos);
+    EXPECT_NE(problemOf("forecast a --runs many").find("--runs many"), std::string::npos);
+    EXPECT_NE(problemOf("forecast a --seed -1").find("--seed -1"), std::string::npos);
+}
+
 TEST(Options, NeedAFileButForARunThatIsTakenUp)
 {
     EXPECT_NE(problemOf("plan").find("A service file is needed"), std::string::npos);
@@ -88,7 +102,7 @@ TEST(Options, HaveHelpForTheProgramAndEachCommand)
 {
     EXPECT_EQ(read("--help")->command, Command::Help);
     EXPECT_EQ(read("--version")->command, Command::Version);
-    for (const char* const command : {"plan", "explain", "check", "run", "cautions"}) {
+    for (const char* const command : {"plan", "explain", "forecast", "check", "run", "cautions"}) {
         const auto options = readOptions({QString::fromUtf8(command), QStringLiteral("--help")});
         ASSERT_TRUE(options.has_value()) << command;
         EXPECT_EQ(options->command, Command::Help);

@@ -178,6 +178,21 @@ TEST(Program, RefusesACureThatIsNotThere)
     EXPECT_THAT(nowhere.err, HasSubstr("it was not saved"));
 }
 
+TEST(Program, ForecastsWhatAPlanComesTo)
+{
+    const QStringList asked{QStringLiteral("forecast"), demo,
+                            QStringLiteral("--from"),   QStringLiteral("09:00"),
+                            QStringLiteral("--runs"),   QStringLiteral("200")};
+    const Ran forecast = ran(asked);
+
+    EXPECT_EQ(forecast.status, 0) << forecast.err;
+    EXPECT_THAT(forecast.out, HasSubstr("followed 200 times"));
+    // The plan of the demo is guaranteed, so chance cannot take a zone out of its limits.
+    EXPECT_THAT(forecast.out, HasSubstr("Every zone stays inside its limits: every time."));
+    EXPECT_THAT(forecast.out, HasSubstr("It hangs most on: Apply "));
+    EXPECT_EQ(ran(asked).out, forecast.out);
+}
+
 TEST(Program, EndsWithOneAndALineForEachProblem)
 {
     QByteArray wrong = fileText(demo);

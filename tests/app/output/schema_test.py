@@ -1,4 +1,4 @@
-"""The published schemas of plans and explanations: they are sound, accept what the program prints, refuse what is broken.
+"""The published schemas of plans, explanations and forecasts: they are sound, accept what the program prints, refuse what is broken.
 
 Usage: schema_test.py ROOT PROGRAM, with ROOT the top of the tree. Needs the Debian package python3-jsonschema.
 """
@@ -14,6 +14,7 @@ import jsonschema
 ROOT, PROGRAM = pathlib.Path(sys.argv[1]), sys.argv[2]
 SCHEMA = json.loads((ROOT / "resources/schema/basinbell-plan-1.schema.json").read_text(encoding="utf-8"))
 EXPLANATION = json.loads((ROOT / "resources/schema/basinbell-explanation-1.schema.json").read_text(encoding="utf-8"))
+FORECAST = json.loads((ROOT / "resources/schema/basinbell-forecast-1.schema.json").read_text(encoding="utf-8"))
 
 # Two toners, one pair of hands, one rinse: mids develop at least 8 min longer than ends, or ends 10 longer than mids.
 TONERS = {
@@ -45,6 +46,18 @@ BROKEN_EXPLANATION = [
     (["cures", 0, "plan", "worth"], None),
     (["cures", 2, "steps", 0, "until"], None),
     (["nothing_fits", "demands"], "all"),
+]
+
+# Each breaks a right forecast at one place.
+BROKEN_FORECAST = [
+    (["basinbell_forecast"], 2),
+    (["runs"], 0),
+    (["zones", 0, "inside"], -1),
+    (["zones", 0, "development_seconds", "middle"], None),
+    (["rinses", 0, "water", "low"], 1200),
+    (["influences", 0, "share"], 1.5),
+    (["influences", 0, "task"], "the root"),
+    (["all_inside"], None),
 ]
 
 # Each breaks a right plan at one place; None removes the key.
@@ -107,6 +120,21 @@ def look_at_explanations():
     return len(BROKEN_EXPLANATION) + 1
 
 
+def look_at_forecasts():
+    """How many broken forecasts were refused."""
+    jsonschema.Draft202012Validator.check_schema(FORECAST)
+    validator = jsonschema.Draft202012Validator(FORECAST)
+    service = (ROOT / "resources/demo/wig-room-three-zones.json").read_bytes()
+    forecast, status = printed("forecast", service, "09:00")
+    assert status == 0 and forecast["runs"] == 2000, forecast
+    validator.validate(forecast)
+    again, _ = printed("forecast", service, "09:00")
+    assert forecast == again, "the same seed gave another forecast"
+    for place, value in BROKEN_FORECAST:
+        assert not validator.is_valid(broken(forecast, place, value)), f"{place} = {value} was accepted"
+    return len(BROKEN_FORECAST)
+
+
 def look_at_several_heads(validator):
     """Every line names its head."""
     heads = sorted((ROOT / "resources/demo/premiere").glob("*.json"))
@@ -143,6 +171,7 @@ def main():
     assert not validator.is_valid(broken(answer, ["nothing_fits", "text"], None))
     explained = look_at_explanations()
     print(f"{len(plans)} plans and one refusal are as the schema says; {len(BROKEN) + 1} broken ones are not.")
+    print(f"One forecast is as its schema says; {look_at_forecasts()} broken ones are not.")
     print(f"Two explanations are as theirs says; {explained} broken ones are not.")
 
 
