@@ -5,6 +5,7 @@
 #include "app/desktop/setup/setup_page.h"
 
 #include <QAction>
+#include <QActionGroup>
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QLabel>

@@ -64,7 +64,7 @@ TEST(Demo, HasThreeHeadsOfOneEvening)
         ASSERT_TRUE(service) << file.path() << testing::PrintToString(textsOf(service.error()));
         EXPECT_TRUE(service->demo && service->readyBy) << file.path();
         ++count;
-        crews += service->crew.hands.size() > 1 ? 1 : 0;
+        crews += service->crew.hands.size() > 1 ? 1U : 0U;
     }
     EXPECT_EQ(count, 3U);
     EXPECT_EQ(crews, 1U);
