@@ -174,6 +174,7 @@ PlanData livePlan(int water)
             task.state = TaskState::Running;
     }
     plan.zones[0].applicationEnd = plan.zones[0].clockStart = at(9);
+    plan.zones[0].quickestHeld = plan.zones[0].slowestHeld = minutes{9};
     plan.worth.deviation.hundredthSeconds = (water - 29 + 36 - 35) * 6000;
     plan.provedBound = plan.worth;
     return plan;
