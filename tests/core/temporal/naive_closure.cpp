@@ -10,8 +10,12 @@ std::size_t place(Point point)
     return static_cast<std::size_t>(point);
 }
 
+/// Around a cycle below 0 lengths would fall for ever, and out of what a number can hold.
+constexpr std::int64_t deepest = -(std::int64_t{1} << 40);
+
 bool shorten(std::int64_t& length, std::int64_t to)
 {
+    to = std::max(to, deepest);
     if (to >= length)
         return false;
     length = to;
