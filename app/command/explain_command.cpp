@@ -1,6 +1,6 @@
 #include "app/command/explain_command.h"
 
-#include "app/command/input.h"
+#include "app/command/complain.h"
 #include "app/command/question.h"
 #include "app/output/explanation.h"
 #include "app/output/plan_json.h"
@@ -49,12 +49,6 @@ private:
     bool m_over = false;
 };
 
-int complain(Outside& outside, const std::string& line)
-{
-    outside.err << line << '\n';
-    return BadInput;
-}
-
 /// The whole file or nothing of it; what went wrong, or nothing.
 std::string save(const QString& path, const Service& service, const TimeZones& zones, std::ostream& out)
 {
@@ -82,7 +76,7 @@ int showCure(const Options& options, Outside& outside, const Cure& cure, const T
     }
     const std::string problem = save(options.save, cure.services.front(), zones, outside.out);
     if (!problem.empty())
-        return complain(outside, problem);
+        return complain(outside, {problem});
     if (options.save != QLatin1String{"-"})
         outside.out << cure.what() << ".\nSaved in " << options.save.toStdString() << ".\n";
     return Planned;
@@ -97,10 +91,10 @@ int explainWhyNot(const Options& options, Outside& outside, const Question& ques
             return showCure(options, outside, whyNot.cures[static_cast<std::size_t>(*options.cure - 1)],
                             zones);
         return complain(outside,
-                        "--cure " + std::to_string(*options.cure) + ": there "
-                            + (count == 0       ? "is none."
-                                   : count == 1 ? "is only one."
-                                                : "are only " + std::to_string(count) + "."));
+                        {"--cure " + std::to_string(*options.cure) + ": there "
+                         + (count == 0       ? "is none."
+                                : count == 1 ? "is only one."
+                                             : "are only " + std::to_string(count) + ".")});
     }
     if (options.json) {
         outside.out << output::explanationJson(question.services, whyNot, zones);
@@ -118,9 +112,9 @@ int explainWhySo(const Options& options, Outside& outside, const Question& quest
                  const output::WhySo& whySo, const TimeZones& zones)
 {
     if (options.cure)
-        return complain(outside,
-                        "--cure " + std::to_string(*options.cure)
-                            + ": it fits as it is, so there is nothing to cure.");
+        return complain(
+            outside,
+            {"--cure " + std::to_string(*options.cure) + ": it fits as it is, so there is nothing to cure."});
     outside.out << (options.json ? output::explanationJson(question.services, whySo, zones)
                                  : output::explanationText(question.services, whySo, zones));
     return Planned;
@@ -131,13 +125,7 @@ int explainWhySo(const Options& options, Outside& outside, const Question& quest
 int explainCommand(const Options& options, Outside& outside)
 {
     const session::QtTimeZones zones;
-    auto service = readServiceFile(options.file, outside.in, zones);
-    if (!service) {
-        for (const std::string& line : service.error())
-            outside.err << line << '\n';
-        return BadInput;
-    }
-    const auto question = questionOf(options, {*std::move(service)}, zones);
+    const auto question = readQuestion(options, outside.in, zones);
     if (!question)
         return complain(outside, question.error());
     Deadline deadline{options.seconds.value_or(usualSeconds)};

@@ -1,7 +1,7 @@
 #include "app/command/forecast_command.h"
 
+#include "app/command/complain.h"
 #include "app/command/question.h"
-#include "app/command/services.h"
 #include "app/output/forecast.h"
 #include "app/output/plan_json.h"
 #include "app/session/time_zones.h"
@@ -10,26 +10,12 @@
 
 namespace app::command {
 
-namespace {
-
-int complain(Outside& outside, const std::vector<std::string>& lines)
-{
-    for (const std::string& line : lines)
-        outside.err << line << '\n';
-    return BadInput;
-}
-
-}  // namespace
-
 int forecastCommand(const Options& options, Outside& outside)
 {
     const session::QtTimeZones zones;
-    auto services = readServices(options.files, options.crewFile, outside.in, zones);
-    if (!services)
-        return complain(outside, services.error());
-    const auto question = questionOf(options, *std::move(services), zones);
+    const auto question = readQuestion(options, outside.in, zones);
     if (!question)
-        return complain(outside, {question.error()});
+        return complain(outside, question.error());
     const auto plan = core::stagger::plan(*question);
     if (!plan) {
         outside.out << (options.json ? output::noPlanJson(question->services, plan.error())

@@ -1,8 +1,8 @@
 #include "app/command/plan_command.h"
 
+#include "app/command/complain.h"
 #include "app/command/input.h"
 #include "app/command/question.h"
-#include "app/command/services.h"
 #include "app/output/plan_json.h"
 #include "app/output/timetable.h"
 #include "app/session/time_zones.h"
@@ -39,24 +39,14 @@ std::string whatWouldHelp(const Options& options)
     return "What would help: basinbell explain " + file.toStdString() + "\n";
 }
 
-int complain(Outside& outside, const std::vector<std::string>& lines)
-{
-    for (const std::string& line : lines)
-        outside.err << line << '\n';
-    return BadInput;
-}
-
 }  // namespace
 
 int planCommand(const Options& options, Outside& outside)
 {
     const session::QtTimeZones zones;
-    auto services = readServices(options.files, options.crewFile, outside.in, zones);
-    if (!services)
-        return complain(outside, services.error());
-    const auto question = questionOf(options, *std::move(services), zones);
+    const auto question = readQuestion(options, outside.in, zones);
     if (!question)
-        return complain(outside, {question.error()});
+        return complain(outside, question.error());
 
     const auto plan = core::stagger::plan(*question, budgetOf(options));
     if (!plan) {

@@ -1,6 +1,7 @@
 #include "app/command/question.h"
 
 #include "app/command/input.h"
+#include "app/command/services.h"
 
 namespace app::command {
 
@@ -21,6 +22,17 @@ tl::expected<Question, std::string> questionOf(const Options& options,
         return tl::unexpected{from.error()};
     question.now = *from;
     return question;
+}
+
+tl::expected<Question, std::vector<std::string>> readQuestion(const Options& options, std::istream& in,
+                                                              const core::measure::TimeZones& zones)
+{
+    auto services = readServices(options.files, options.crewFile, in, zones);
+    if (!services)
+        return tl::unexpected{services.error()};
+    return questionOf(options, *std::move(services), zones).map_error([](const std::string& problem) {
+        return std::vector{problem};
+    });
 }
 
 }  // namespace app::command
