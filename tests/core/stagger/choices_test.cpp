@@ -109,15 +109,7 @@ TEST(Choices, RinseAZoneAlone)
 // 28. Either can be left out, and then nothing is past its limit.
 TEST(Choices, SkipALookOrAJob)
 {
-    Zone zone = makeZone("Root", minutes{20}, exactly(30));
-    zone.looks = service::Looks{.first = minutes{20},
-                                .every = {},
-                                .length = minutes{1},
-                                .tolerance = minutes{2},
-                                .until = minutes{21}};
-    zone.late.push_back(
-        {.name = "Emulsify", .before = minutes{13}, .length = minutes{10}, .tolerance = minutes{1}});
-    Question question = ask(fromOpening({zone}));
+    Question question = ask(fromOpening({zoneWithLookAndJob()}));
     happened(question, idOf(TaskKind::Apply, 0), 0, 20);
     question.now = at(21);
     const std::vector<Choice> choices = choicesFor(question);

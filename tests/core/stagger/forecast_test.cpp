@@ -9,14 +9,6 @@
 namespace core::stagger {
 namespace {
 
-Zone slowZone(const std::string& name, int least, int target, int most)
-{
-    Zone zone = makeZone(name, minutes{11}, {minutes{least}, minutes{target}, minutes{most}});
-    zone.apply.quickest = minutes{8};
-    zone.apply.slowest = minutes{14};
-    return zone;
-}
-
 Forecast forecastOf(const Service& service, const ForecastOptions& options = {})
 {
     const Question question = ask(service);

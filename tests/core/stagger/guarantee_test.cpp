@@ -15,14 +15,6 @@
 namespace core::stagger {
 namespace {
 
-Zone slowZone(const std::string& name, int least, int target, int most)
-{
-    Zone zone = makeZone(name, minutes{11}, {minutes{least}, minutes{target}, minutes{most}});
-    zone.apply.quickest = minutes{8};
-    zone.apply.slowest = minutes{14};
-    return zone;
-}
-
 TEST(Give, IsWholeWhereTheFirstZonesWindowTakesTheLongestApplication)
 {
     // 40 - 26 = 14: the second zone may take its longest.

@@ -134,15 +134,7 @@ TEST(Reason, NamesTheHeadWhereThereAreSeveral)
 
 TEST(Reason, OfLooksAndLateJobsNamesThem)
 {
-    Zone zone = makeZone("Root", minutes{20}, exactly(30));
-    zone.looks = service::Looks{.first = minutes{20},
-                                .every = {},
-                                .length = minutes{1},
-                                .tolerance = minutes{2},
-                                .until = minutes{21}};
-    zone.late.push_back(
-        {.name = "Emulsify", .before = minutes{13}, .length = minutes{10}, .tolerance = minutes{1}});
-    const NoPlan reason = refused(fromOpening({zone}));
+    const NoPlan reason = refused(fromOpening({zoneWithLookAndJob()}));
     EXPECT_THAT(demandsOf(reason), HasSubstr("Root: looks from 20 min, each within 2 min"));
     EXPECT_THAT(demandsOf(reason), HasSubstr("Emulsify Root: 13 min before its water, within 1 min"));
     EXPECT_TRUE(reason.minimal);

@@ -39,6 +39,27 @@ oracle::Span exactly(int minute)
     return {minutes{minute}, minutes{minute}, minutes{minute}};
 }
 
+Zone slowZone(const std::string& name, int least, int target, int most)
+{
+    Zone zone = makeZone(name, minutes{11}, {minutes{least}, minutes{target}, minutes{most}});
+    zone.apply.quickest = minutes{8};
+    zone.apply.slowest = minutes{14};
+    return zone;
+}
+
+Zone zoneWithLookAndJob()
+{
+    Zone zone = makeZone("Root", minutes{20}, exactly(30));
+    zone.looks = service::Looks{.first = minutes{20},
+                                .every = {},
+                                .length = minutes{1},
+                                .tolerance = minutes{2},
+                                .until = minutes{21}};
+    zone.late.push_back(
+        {.name = "Emulsify", .before = minutes{13}, .length = minutes{10}, .tolerance = minutes{1}});
+    return zone;
+}
+
 Service fromOpening(std::vector<Zone> zones)
 {
     Service service = makeService(std::move(zones), minutes{5});

@@ -27,6 +27,12 @@ using std::chrono::minutes;
 /// `minutes` of development, no more and no less.
 [[nodiscard]] oracle::Span exactly(int minute);
 
+/// A zone that usually takes 11 min to apply, and anything from 8 to 14.
+[[nodiscard]] Zone slowZone(const std::string& name, int least, int target, int most);
+
+/// 30 min of development, with a look from 18 to 22 and a job of 10 min from 16 to 18 on.
+[[nodiscard]] Zone zoneWithLookAndJob();
+
 /// One coat of these zones at the opening or later, rinsed for 5 min.
 [[nodiscard]] Service fromOpening(std::vector<Zone> zones);
 /// The same, ready by that minute and started as late as that allows.
