@@ -21,6 +21,12 @@ Seconds defaultTolerance(std::optional<Seconds> every)
     return every ? std::min(most, *every / 2) : most;
 }
 
+measure::Harm Zone::harmOf(Seconds development) const
+{
+    const std::int64_t past = (development - develop.target).count();
+    return {past > 0 ? past * over.hundredths : -past * under.hundredths};
+}
+
 bool Hands::does(Work work) const
 {
     return kinds.empty() || std::ranges::find(kinds, work) != kinds.end();

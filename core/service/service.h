@@ -113,6 +113,9 @@ struct Zone {
     HarmRate under{100};
     HarmRate over{100};
 
+    /// Of developing for so long: of each second short of the target, or past it.
+    [[nodiscard]] measure::Harm harmOf(Seconds development) const;
+
     friend bool operator==(const Zone&, const Zone&) = default;
 };
 

@@ -21,11 +21,8 @@ Choice choiceOf(ChoiceKind kind, const Question& asked, const Plan& plan)
     Choice choice{.kind = kind, .services = asked.services, .plan = plan};
     for (const PlannedZone& zone : plan->zones) {
         const service::Zone& wanted = asked.services[zone.service].coats[zone.coat].zones[zone.zone];
-        const auto past = (zone.development() - wanted.develop.target).count();
-        if (past > 0)
-            choice.over.hundredthSeconds += past * wanted.over.hundredths;
-        else
-            choice.under.hundredthSeconds -= past * wanted.under.hundredths;
+        measure::Harm& harm = zone.development() > wanted.develop.target ? choice.over : choice.under;
+        harm = harm + wanted.harmOf(zone.development());
     }
     return choice;
 }

@@ -25,16 +25,18 @@ bool hangTogetherByOrderAlone(const Question& question)
                                [](const service::Hands& hands) { return hands.away.empty(); });
 }
 
-/// Settles where everything starts that these times have made.
-void pin(const Plan& plan, Pins& pins)
+}  // namespace
+
+Pins pinsOf(const Plan& plan)
 {
+    Pins pins;
     for (const PlannedTask& task : plan->tasks) {
         if (task.state == TaskState::Open)
             pins.starts[task.id] = task.start;
     }
+    return pins;
 }
 
-/// The plan with everything settled: says what it is worth, and that promises are kept.
 std::optional<Plan> settled(const Question& question, Pins pins, const temporal::Limits& limits, int give)
 {
     pins.coats = SIZE_MAX;
@@ -48,8 +50,6 @@ std::optional<Plan> settled(const Question& question, Pins pins, const temporal:
         return std::nullopt;
     return plan;
 }
-
-}  // namespace
 
 CoatByCoat planCoatByCoat(const Question& question, const temporal::Limits& limits, int give)
 {
@@ -76,7 +76,7 @@ CoatByCoat planCoatByCoat(const Question& question, const temporal::Limits& limi
             return {.plan = {}, .nothingFits = outcome.complete};
         rest.conflicts -= std::min(rest.conflicts, outcome.conflicts);
         plan = PlanBuilder::build(draft, outcome);
-        pin(*plan, pins);
+        pins.starts = pinsOf(*plan).starts;
     }
     if (startsLate) {
         const service::Service& asked = question.services.front();

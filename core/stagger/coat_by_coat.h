@@ -20,6 +20,12 @@ struct CoatByCoat {
 /// in docs/method.md.
 CoatByCoat planCoatByCoat(const Question& question, const temporal::Limits& limits, int give = 0);
 
+/// Where everything that is open starts in this plan.
+Pins pinsOf(const Plan& plan);
+
+/// A plan with these starts and this give, if it keeps every limit, promises included.
+std::optional<Plan> settled(const Question& question, Pins pins, const temporal::Limits& limits, int give);
+
 /// The search of a draft, crew included.
 temporal::Outcome solve(Draft& draft, const temporal::Limits& limits);
 

@@ -63,6 +63,11 @@ private:
     [[nodiscard]] bool headClash(std::size_t a, std::size_t b) const;
     [[nodiscard]] Clause orderClause(std::size_t a, std::size_t b) const;
     void appendOrders(std::size_t a, std::size_t b, Clause& clause) const;
+    void appendNotDue(std::size_t place, Clause& clause) const;
+    void appendOtherGlances(std::size_t look, Clause& clause) const;
+    [[nodiscard]] bool sameHandsAtBoth(std::size_t a, std::size_t b) const;
+    [[nodiscard]] bool sameBasinAtBoth(std::size_t a, std::size_t b) const;
+    [[nodiscard]] Clause handsClause(std::size_t a, std::size_t b) const;
     [[nodiscard]] Clause clauseFor(const std::vector<std::size_t>& places) const;
     void appendAway(std::size_t place, Clause& clause) const;
     void brokenByPairs(std::vector<Clause>& clauses) const;
@@ -72,9 +77,6 @@ private:
 
     // crew_names.cpp: where hands and basins are decided by name.
     [[nodiscard]] std::size_t namedHands(std::size_t place) const;
-    void appendNotDue(std::size_t place, Clause& clause) const;
-    void appendOtherGlances(std::size_t look, Clause& clause) const;
-    void brokenByNamedPairs(std::vector<Clause>& clauses) const;
     void brokenByNamedGlance(std::size_t look, const std::vector<std::size_t>& applies,
                              std::vector<Clause>& clauses) const;
     void brokenByNamedHands(std::size_t place, bool glance, std::vector<Clause>& clauses) const;

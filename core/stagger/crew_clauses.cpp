@@ -7,6 +7,17 @@ namespace core::stagger {
 
 using temporal::Clause;
 
+namespace {
+
+/// The two lags of which one holds where the numbers differ.
+void appendDiffer(Point a, Point b, Clause& clause)
+{
+    clause.push_back({a, b, -1});
+    clause.push_back({b, a, -1});
+}
+
+}  // namespace
+
 /// While a head is at a basin nothing but mixing is done for it.
 bool CrewAt::headClash(std::size_t a, std::size_t b) const
 {
@@ -52,9 +63,57 @@ Clause CrewAt::orderClause(std::size_t a, std::size_t b) const
     return clause;
 }
 
+void CrewAt::appendNotDue(std::size_t place, Clause& clause) const
+{
+    if (task(place).due)
+        clause.push_back(negation(*task(place).due));
+}
+
+/// Everything by which a look's being made within applications could change.
+void CrewAt::appendOtherGlances(std::size_t look, Clause& clause) const
+{
+    for (std::size_t apply = 0; apply < count(); ++apply) {
+        if (!isApplication(apply) || !sameHead(look, apply))
+            continue;
+        const Lag before = lagBetween(task(apply).start, task(look).start, -1);
+        const Lag after = inOrder(task(apply).end, task(look).start);
+        if (isMadeWhile(look, apply)) {
+            clause.push_back(before);
+            clause.push_back(after);
+        } else {
+            clause.push_back(start(look) < start(apply) ? negation(before) : negation(after));
+        }
+    }
+}
+
+/// Whether `a` and `b` are in each other's way with the same hands at both: those that were named, or the
+/// only ones.
+bool CrewAt::sameHandsAtBoth(std::size_t a, std::size_t b) const
+{
+    const bool known = m_draft.handsByName || (m_crew.hands.size() == 1 && m_handsCount);
+    return known && namedHands(a) == namedHands(b) && clash(a, b);
+}
+
+bool CrewAt::sameBasinAtBoth(std::size_t a, std::size_t b) const
+{
+    const auto number = [this](Point point) { return m_times[static_cast<std::size_t>(point)]; };
+    return task(a).basin && task(b).basin && number(*task(a).basin) == number(*task(b).basin)
+        && !bothHappened(a, b);
+}
+
+Clause CrewAt::handsClause(std::size_t a, std::size_t b) const
+{
+    Clause clause;
+    appendOrders(a, b, clause);
+    if (task(a).hands)
+        appendDiffer(*task(a).hands, *task(b).hands, clause);
+    appendNotDue(a, clause);
+    appendNotDue(b, clause);
+    return clause;
+}
+
 void CrewAt::brokenByPairs(std::vector<Clause>& clauses) const
 {
-    const bool single = m_crew.hands.size() == 1 && m_handsCount;
     for (std::size_t i = 0; i < m_present.size(); ++i) {
         for (std::size_t j = i + 1; j < m_present.size(); ++j) {
             const std::size_t a = m_present[i];
@@ -63,13 +122,14 @@ void CrewAt::brokenByPairs(std::vector<Clause>& clauses) const
                 break;  // Sorted by start: nothing after this overlaps either.
             if (m_headCounts && headClash(a, b)) {
                 clauses.push_back(orderClause(a, b));
-            } else if (single && clash(a, b)) {
-                Clause clause;
-                appendOrders(a, b, clause);
-                appendNotDue(a, clause);
-                appendNotDue(b, clause);
-                clauses.push_back(std::move(clause));
+                continue;
             }
+            if (sameBasinAtBoth(a, b)) {
+                clauses.push_back(orderClause(a, b));
+                appendDiffer(*task(a).basin, *task(b).basin, clauses.back());
+            }
+            if (sameHandsAtBoth(a, b))
+                clauses.push_back(handsClause(a, b));
         }
     }
 }
@@ -165,15 +225,13 @@ void CrewAt::brokenByBasins(std::vector<Clause>& clauses) const
 std::vector<Clause> CrewAt::broken() const
 {
     std::vector<Clause> clauses;
-    if (m_draft.handsByName) {
-        brokenByNames(clauses);
-        if (clauses.empty())
-            brokenByBasins(clauses);  // Holds by the names, but for one basin that nobody names.
-        return clauses;
-    }
     brokenByPairs(clauses);
-    if (m_basinsCount)
+    if (m_draft.handsByName)
+        brokenByNames(clauses);
+    if (m_basinsCount && (clauses.empty() || !m_draft.handsByName))
         brokenByBasins(clauses);
+    if (m_draft.handsByName)
+        return clauses;
     if (!clauses.empty() || !m_handsCount)
         return clauses;
     brokenByHands(clauses);

@@ -19,74 +19,12 @@ Lag atLeast(Point point, Time number)
     return {point, temporal::origin, -number};
 }
 
-/// The two lags of which one holds where the numbers differ.
-void appendDiffer(Point a, Point b, Clause& clause)
-{
-    clause.push_back({a, b, -1});
-    clause.push_back({b, a, -1});
-}
-
 }  // namespace
 
 std::size_t CrewAt::namedHands(std::size_t place) const
 {
     const std::optional<Point>& hands = task(place).hands;
     return hands ? static_cast<std::size_t>(m_times[static_cast<std::size_t>(*hands)]) : 0;
-}
-
-void CrewAt::appendNotDue(std::size_t place, Clause& clause) const
-{
-    if (task(place).due)
-        clause.push_back(negation(*task(place).due));
-}
-
-/// Everything by which a look's being made within applications could change.
-void CrewAt::appendOtherGlances(std::size_t look, Clause& clause) const
-{
-    for (std::size_t apply = 0; apply < count(); ++apply) {
-        if (!isApplication(apply) || !sameHead(look, apply))
-            continue;
-        const Lag before = lagBetween(task(apply).start, task(look).start, -1);
-        const Lag after = inOrder(task(apply).end, task(look).start);
-        if (isMadeWhile(look, apply)) {
-            clause.push_back(before);
-            clause.push_back(after);
-        } else {
-            clause.push_back(start(look) < start(apply) ? negation(before) : negation(after));
-        }
-    }
-}
-
-void CrewAt::brokenByNamedPairs(std::vector<Clause>& clauses) const
-{
-    const auto number = [this](Point point) { return m_times[static_cast<std::size_t>(point)]; };
-    for (std::size_t i = 0; i < m_present.size(); ++i) {
-        for (std::size_t j = i + 1; j < m_present.size(); ++j) {
-            const std::size_t a = m_present[i];
-            const std::size_t b = m_present[j];
-            if (start(b) >= end(a))
-                break;  // Sorted by start: nothing after this overlaps either.
-            if (headClash(a, b)) {
-                clauses.push_back(orderClause(a, b));
-                continue;
-            }
-            if (task(a).basin && task(b).basin && number(*task(a).basin) == number(*task(b).basin)
-                && !bothHappened(a, b)) {
-                Clause clause = orderClause(a, b);
-                appendDiffer(*task(a).basin, *task(b).basin, clause);
-                clauses.push_back(std::move(clause));
-            }
-            if (!clash(a, b) || namedHands(a) != namedHands(b))
-                continue;
-            Clause clause;
-            appendOrders(a, b, clause);
-            if (task(a).hands)
-                appendDiffer(*task(a).hands, *task(b).hands, clause);
-            appendNotDue(a, clause);
-            appendNotDue(b, clause);
-            clauses.push_back(std::move(clause));
-        }
-    }
 }
 
 /// A look within applications is made by the hands of one of them.
@@ -143,7 +81,6 @@ void CrewAt::brokenByNamedHands(std::size_t place, bool glance, std::vector<Clau
 /// Where hands and basins are decided by name: what those who were named cannot do.
 void CrewAt::brokenByNames(std::vector<Clause>& clauses) const
 {
-    brokenByNamedPairs(clauses);
     for (const std::size_t place : m_present) {
         std::vector<std::size_t> applies;
         for (const std::size_t apply : m_present) {
@@ -174,9 +111,6 @@ Assignment CrewAt::assignByNames() const
 /// Like hands, and basins, in the order in which they come to work.
 void CrewAt::renumber(std::vector<Time>& times) const
 {
-    const auto alike = [this](std::size_t a, std::size_t b) {
-        return m_crew.hands[a].kinds == m_crew.hands[b].kinds && m_away[a] == m_away[b];
-    };
     std::vector<std::optional<std::size_t>> hands(m_crew.hands.size());
     std::vector<std::optional<std::size_t>> basins(m_crew.basins);
     std::vector<bool> taken(m_crew.hands.size(), false);
@@ -185,7 +119,7 @@ void CrewAt::renumber(std::vector<Time>& times) const
         if (task(place).hands) {
             const std::size_t old = namedHands(place);
             for (std::size_t other = 0; other < hands.size() && !hands[old]; ++other) {
-                if (taken[other] || !alike(old, other))
+                if (taken[other] || !areAlike(old, other))
                     continue;
                 hands[old] = other;
                 taken[other] = true;

@@ -1,5 +1,6 @@
 #include "core/stagger/forecast.h"
 
+#include "core/stagger/coat_by_coat.h"
 #include "core/stagger/guarantee.h"
 #include "core/stagger/order_network.h"
 #include "core/temporal/executor.h"
@@ -82,12 +83,8 @@ double sharedVariance(const std::vector<double>& a, const std::vector<double>& b
 /// length that is uncertain as a link over its whole range.
 Draft plannedDraft(const Question& question, const Plan& plan)
 {
-    Pins pins;
+    Pins pins = pinsOf(plan);
     pins.keepPoints = true;
-    for (const PlannedTask& task : plan->tasks) {
-        if (task.state == TaskState::Open)
-            pins.starts[task.id] = task.start;
-    }
     Draft draft = draftOf(question, Strictness::Keep, {}, pins, wholeGive);
     const auto stands = [&draft](Point point, std::size_t number) {
         const auto time = static_cast<Time>(number);
@@ -176,9 +173,7 @@ private:
             const TaskId& id = drafted.apply;
             const service::Zone& zone = m_question.services[id.service].coats[id.coat].zones[id.item];
             const Seconds developed{at(*drafted.water) - at(drafted.clockStart)};
-            const auto past = static_cast<double>((developed - zone.develop.target).count());
-            harm += past > 0 ? past * static_cast<double>(zone.over.hundredths)
-                             : -past * static_cast<double>(zone.under.hundredths);
+            harm += static_cast<double>(zone.harmOf(developed).hundredthSeconds);
             m_developments[place].push_back(developed);
             const bool inside = isInside(drafted, zone);
             m_forecast.zones[place].inside += inside ? 1 : 0;

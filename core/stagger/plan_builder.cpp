@@ -194,9 +194,7 @@ Worth PlanBuilder::worthOf() const
     for (const PlannedZone& zone : m_data.zones) {
         const service::Zone& asked =
             m_draft.question->services[zone.service].coats[zone.coat].zones[zone.zone];
-        const auto past = (zone.development() - asked.develop.target).count();
-        worth.deviation.hundredthSeconds +=
-            past > 0 ? past * asked.over.hundredths : -past * asked.under.hundredths;
+        worth.deviation = worth.deviation + asked.harmOf(zone.development());
     }
     for (std::size_t service = 0; service < m_draft.startsLate.size(); ++service) {
         std::optional<Time> edge;

@@ -38,6 +38,12 @@ Plan withGreatestGive(const Question& question, Plan usual, const Budget& budget
 {
     if (!question.guarantee || !hasUncertainLengths(question))
         return usual;
+    // Where the best plan of all holds for all lengths, no other need be looked for.
+    if (usual->proved) {
+        const temporal::Limits limits{.conflicts = budget.conflicts, .stop = budget.stop};
+        if (std::optional<Plan> whole = settled(question, pinsOf(usual), limits, wholeGive))
+            return PlanBuilder::withGive(*std::move(whole), wholeGive, true);
+    }
     return greatestGive(
         std::move(usual),
         [&](int give, bool onlyFits, std::uint64_t conflicts) {
