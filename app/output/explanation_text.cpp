@@ -100,6 +100,14 @@ std::string explanationText(const Services& services, const WhySo& whySo,
     text += worthSentences(services, whySo.plan).front() + "\n";
     if (!whySo.holding)
         return text + "There was no time to find out what keeps it from being less.\n";
+    // What holds it is sought among plans for usual lengths; the give comes before the targets.
+    const std::int64_t forGive =
+        whySo.plan->worth.deviation.hundredthSeconds - whySo.holding->deviation.hundredthSeconds;
+    if (forGive > 0)
+        text += zoneMinutes({forGive})
+            + " of that are the price of holding when applying takes longer or shorter than usual.\n";
+    if (whySo.holding->deviation.hundredthSeconds == 0)
+        return text;
     if (!whySo.holding->holds.empty()) {
         text += "\nWhat would have to give for less, one thing at a time:\n";
         for (const Hold& hold : whySo.holding->holds)

@@ -87,6 +87,29 @@ TEST(Explanation, SaysWhatWouldHaveToGive)
     EXPECT_THAT(text, HasSubstr("one pair of hands: without it every zone would get its target"));
 }
 
+TEST(Explanation, SaysWhatTheGiveCosts)
+{
+    // For usual lengths ends begin 1 min after root, and both get their targets: 1 + 11 + 27 = 39. So that
+    // ends may take 14 min and still have 26 while root has no more than 40, they begin at once, and root
+    // gets 38.
+    const session::QtTimeZones zones;
+    auto question = twoToners(zones);
+    auto& toners = question.services.front().coats.front().zones;
+    const auto minutes = [](int count) { return core::measure::Seconds{60 * count}; };
+    for (auto& zone : toners)
+        zone.apply = {minutes(8), minutes(11), minutes(14)};
+    toners[0].develop = {minutes(25), minutes(39), minutes(40)};
+    toners[1].develop = {minutes(26), minutes(27), minutes(27)};
+    const auto plan = core::stagger::plan(question);
+    ASSERT_TRUE(plan);
+    const std::string text =
+        explanationText(question.services, WhySo{*plan, core::stagger::holdsOf(question)}, zones);
+
+    EXPECT_THAT(text, HasSubstr("Off target by 1 zone-minutes in all"));
+    EXPECT_THAT(text, HasSubstr("1 zone-minutes of that are the price of holding"));
+    EXPECT_THAT(text, Not(HasSubstr("No single limit")));
+}
+
 TEST(Explanation, IsSaidInJsonToo)
 {
     const session::QtTimeZones zones;
