@@ -24,6 +24,18 @@ QAudioFormat MixerStream::format()
     return format;
 }
 
+void MixerStream::play(std::uint64_t ticket, std::vector<float> samples)
+{
+    m_mixer.add(ticket, std::move(samples));
+    Q_EMIT readyRead();
+}
+
+void MixerStream::offer(std::uint64_t frames)
+{
+    m_offered = frames;
+    Q_EMIT readyRead();
+}
+
 std::vector<std::uint64_t> MixerStream::endedBy(std::uint64_t frames)
 {
     std::vector<std::uint64_t> tickets;
@@ -38,6 +50,7 @@ void MixerStream::forget()
 {
     m_mixer.forget();
     m_ended.clear();
+    m_offered = 0;
 }
 
 qint64 MixerStream::bytesAvailable() const
@@ -47,6 +60,8 @@ qint64 MixerStream::bytesAvailable() const
 
 qint64 MixerStream::readData(char* data, qint64 most)
 {
+    if (!busy() && m_offered == 0)
+        return 0;
     const auto frames = static_cast<std::size_t>(std::max<qint64>(most, 0) / frameBytes);
     m_scratch.resize(frames);
     const auto tickets = m_mixer.mixInto(m_scratch);
@@ -58,6 +73,7 @@ qint64 MixerStream::readData(char* data, qint64 most)
         }
     }
     m_taken += frames;
+    m_offered -= std::min<std::uint64_t>(m_offered, frames);
     for (const std::uint64_t ticket : tickets)
         m_ended.emplace_back(ticket, m_taken);
     return static_cast<qint64>(frames) * frameBytes;

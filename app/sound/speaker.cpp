@@ -14,11 +14,13 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto beatEvery = 500ms;
+/// A device that stops is known within two seconds: the beats of one rest, and those until it is stalled.
+constexpr auto beatEvery = 450ms;
+constexpr int beatsOfRest = 2;
 constexpr int beatsUntilStalled = 2;
 /// A sink that nothing played on may first finish a wait of two seconds that it had begun.
-constexpr int beatsUntilNeverBegun = 6;
-constexpr int beatsUntilUnwanted = 4;
+constexpr int beatsUntilNeverBegun = 7;
+constexpr int beatsUntilUnwanted = 5;
 
 /// Qt 6.4 hands samples to PulseAudio in whole periods of 20 ms and is silent, without an error, when it is
 /// granted less room than two of them. What is asked for here was granted as about five: so much lateness
@@ -27,6 +29,9 @@ constexpr int periodBytes = MixerStream::rate / 50 * MixerStream::frameBytes;
 constexpr int leastBuffer = 3 * periodBytes;
 constexpr int usualBuffer = 8 * periodBytes;
 constexpr int mostBuffer = 32 * periodBytes;
+
+/// Frames that are offered beyond what there is room for.
+constexpr std::uint64_t beyondRoom = 2 * periodBytes / MixerStream::frameBytes;
 
 }  // namespace
 
@@ -69,9 +74,8 @@ void Speaker::play(const Play& play)
 {
     if (m_health != Health::Working && m_health != Health::Starting)
         return;
-    m_stream.mixer().add(
-        play.ticket,
-        core::alarm::patternSamples(play.kind, play.subject, play.insistence, MixerStream::rate));
+    m_stream.play(play.ticket,
+                  core::alarm::patternSamples(play.kind, play.subject, play.insistence, MixerStream::rate));
     m_idleBeats = 0;
     if (!m_sink && m_health == Health::Working)
         openSink();
@@ -109,9 +113,9 @@ void Speaker::openSink()
         if (m_sink->bufferSize() >= leastBuffer)
             break;
     }
-    m_stillBeats = 0;
+    m_owedBeats = m_restedBeats = 0;
     m_played = false;
-    m_takenAtOpening = m_takenBefore = m_stream.taken();
+    m_stream.offer(2 * bufferFrames() + beyondRoom);
     if (m_health != Health::Working && m_health != Health::Stalled)
         setHealth(Health::Starting);
 }
@@ -128,19 +132,26 @@ void Speaker::watchSink()
     if (m_sink->state() == QAudio::StoppedState || m_sink->error() == QAudio::FatalError)
         return giveUpOn(Health::NoDevice);
 
-    const std::uint64_t taken = m_stream.taken();
-    m_stillBeats = taken == m_takenBefore ? m_stillBeats + 1 : 0;
-    m_takenBefore = taken;
-    if (m_stillBeats >= (m_played ? beatsUntilStalled : beatsUntilNeverBegun)) {
+    if (m_stream.offered() > 0) {
+        if (++m_owedBeats < (m_played ? beatsUntilStalled : beatsUntilNeverBegun))
+            return;
         m_bufferBytes = std::min(2 * m_bufferBytes, mostBuffer);
         return giveUpOn(Health::Stalled);
     }
-    // The first bufferful is taken by any sink; more than that only by one that plays.
-    if (taken > m_takenAtOpening + 2 * bufferFrames()) {
-        m_played = true;
-        setHealth(Health::Working);
-        tellWhatWasHeard();
-    }
+    m_owedBeats = 0;
+    m_played = true;
+    setHealth(Health::Working);
+    tellWhatWasHeard();
+    if (++m_restedBeats >= beatsOfRest)
+        offerMoreThanFits();
+}
+
+/// What there is room for is taken by any sink; more than that only by one that plays.
+void Speaker::offerMoreThanFits()
+{
+    const auto room = static_cast<std::uint64_t>(std::max<qsizetype>(m_sink->bytesFree(), 0));
+    m_stream.offer(room / MixerStream::frameBytes + beyondRoom);
+    m_restedBeats = 0;
 }
 
 /// A sound is heard once the sink has taken a whole bufferful after its last sample.

@@ -14,10 +14,12 @@ class QAudioSink;
 namespace app::sound {
 
 /// The one hand on the audio device: plays what it is ordered to, through one
-/// sink that runs while it is needed, and reports whether that can be heard.
+/// sink that is open while it is needed, and reports whether that can be heard.
 ///
 /// The sink is watched, never believed: one whose device has gone still says
 /// that it is active, so what counts is that samples are taken from the stream.
+/// While nothing sounds it is offered a little silence about once a second, more
+/// than it has room for, and rests in between: only a device that plays takes all.
 class Speaker : public QObject {
     Q_OBJECT
 public:
@@ -38,6 +40,7 @@ private:
     void openSink();
     void closeSink();
     void watchSink();
+    void offerMoreThanFits();
     void tellWhatWasHeard();
     void giveUpOn(Health health);
     void setHealth(Health health);
@@ -51,9 +54,8 @@ private:
     bool m_keptReady = false;
     bool m_played = false;  ///< The open sink has shown that it plays.
     int m_idleBeats = 0;    ///< Since something last played.
-    int m_stillBeats = 0;   ///< Since samples were last taken.
-    std::uint64_t m_takenBefore = 0;
-    std::uint64_t m_takenAtOpening = 0;
+    int m_owedBeats = 0;    ///< Since the last offer, while it is not taken.
+    int m_restedBeats = 0;  ///< Since the last offer, once it is taken.
     int m_bufferBytes;
 };
 

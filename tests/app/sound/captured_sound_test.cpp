@@ -209,6 +209,38 @@ TEST_F(CapturedSound, ReturnsWithTheDeviceAndMakesUpForWhatStillStands)
     EXPECT_EQ(textsOf(recording.end()), std::vector{textOf(standing)});
 }
 
+// At moments that fall differently into the rests of a sink on which nothing sounds.
+TEST_F(CapturedSound, NoticesADeviceThatTakesNoSound)
+{
+    ASSERT_TRUE(m_sound.startServer());
+    AlarmPlayer player{program()};
+    player.keepReady(true);
+    for (const auto rest : {1000ms, 1300ms, 1600ms}) {
+        ASSERT_TRUE(isHealth(player, Health::Working, backWithin));
+        waitFor(rest);
+        ASSERT_TRUE(m_sound.holdDevice());
+        const auto held = Clock::now();
+        ASSERT_TRUE(isHealth(player, Health::Stalled, 2s));
+        std::printf("a device that takes no sound: known after %.0f ms\n",
+                    std::chrono::duration<double, std::milli>(Clock::now() - held).count());
+        EXPECT_FALSE(player.healthText().isEmpty());
+        ASSERT_TRUE(m_sound.letDeviceGoOn());
+    }
+
+    ASSERT_TRUE(isHealth(player, Health::Working, backWithin));
+    const Alarm alarm = alarmOf(Kind::Due, Subject::Look);
+    player.setStanding({alarm});
+    waitFor(1s);
+    ASSERT_TRUE(m_sound.holdDevice());
+    player.sound(alarm);  // Before anybody knows.
+    ASSERT_TRUE(isHealth(player, Health::Stalled, 2s));
+    Recording recording;
+    ASSERT_TRUE(m_sound.letDeviceGoOn());
+    ASSERT_TRUE(isHealth(player, Health::Working, backWithin));
+    waitFor(lengthOf(alarm) + 1s);
+    EXPECT_EQ(textsOf(recording.end()), std::vector{textOf(alarm)});
+}
+
 TEST_F(CapturedSound, ReturnsWithTheServer)
 {
     ASSERT_TRUE(m_sound.startServer());

@@ -84,6 +84,16 @@ void PrivateSound::removeDevice()
     control({QStringLiteral("unload-module"), QStringLiteral("module-null-sink")});
 }
 
+bool PrivateSound::holdDevice()
+{
+    return control({QStringLiteral("suspend-sink"), sinkName, QStringLiteral("1")});
+}
+
+bool PrivateSound::letDeviceGoOn()
+{
+    return control({QStringLiteral("suspend-sink"), sinkName, QStringLiteral("0")});
+}
+
 bool PrivateSound::control(const QStringList& arguments)
 {
     QProcess process;

@@ -31,6 +31,10 @@ public:
     [[nodiscard]] bool addDevice();
     void removeDevice();
 
+    /// The device stays, and takes no sound until it is let go on.
+    [[nodiscard]] bool holdDevice();
+    [[nodiscard]] bool letDeviceGoOn();
+
     [[nodiscard]] qint64 serverProcess() const { return m_server.processId(); }
 
 private:
