@@ -95,7 +95,7 @@ std::string textWithoutHead(const std::vector<service::Service>& services, const
 std::string alarmText(const std::vector<service::Service>& services, const run::State& state,
                       const Alarm& alarm)
 {
-    const std::string text = textWithoutHead(services, state, alarm);
+    std::string text = textWithoutHead(services, state, alarm);
     if (services.size() < 2)
         return text;
     return services.at(alarm.task.service).head.name + ": " + text;

@@ -57,7 +57,7 @@ void readVersion(Fields& fields, Findings& findings)
 std::string readZone(Fields& fields, const ReadContext& context, Findings& findings)
 {
     const bool given = fields.optional("zone") != nullptr;
-    const std::string zone = fields.text("zone", context.localZone);
+    std::string zone = fields.text("zone", context.localZone);
     if (context.zones.knows(zone))
         return zone;
     if (given)
@@ -142,7 +142,7 @@ tl::expected<Service, std::vector<Problem>> readService(std::string_view text, c
 tl::expected<Service, std::vector<Problem>> readService(std::istream& in, const ReadContext& context)
 {
     std::string text;
-    std::string block(64 * 1024, '\0');
+    std::string block(std::size_t{64} * 1024, '\0');
     while (in && text.size() <= mostFileBytes) {
         in.read(block.data(), static_cast<std::streamsize>(block.size()));
         text.append(block, 0, static_cast<std::size_t>(in.gcount()));

@@ -28,7 +28,7 @@ struct ReadContext {
 };
 
 /// A longer file is refused, and no more of it is read than shows that it is longer.
-inline constexpr std::size_t mostFileBytes = 4 * 1024 * 1024;
+inline constexpr std::size_t mostFileBytes = std::size_t{4} * 1024 * 1024;
 
 tl::expected<Service, std::vector<Problem>> readService(std::istream& in, const ReadContext& context);
 tl::expected<Service, std::vector<Problem>> readService(std::string_view text, const ReadContext& context);
