@@ -29,9 +29,10 @@ public:
         return m_levels[static_cast<std::size_t>(literal.variable())];
     }
     [[nodiscard]] const std::vector<Literal>& trail() const { return m_trail; }
+    /// How often it was in conflicts, the last ones counting most: those of the last few count about 1 each.
     [[nodiscard]] double activity(Literal literal) const
     {
-        return m_activities[static_cast<std::size_t>(literal.variable())];
+        return m_activities[static_cast<std::size_t>(literal.variable())] / m_bump;
     }
     /// True if the literal was found by the network, at its moment `theoryMoment`.
     [[nodiscard]] bool isFromTheory(Literal literal) const { return reasonOf(literal).theoryMoment >= 0; }

@@ -49,10 +49,13 @@ bool Searcher::tellTiming()
 {
     while (m_toldTiming < m_clauses.trail().size()) {
         const Literal literal = m_clauses.trail()[m_toldTiming++];
-        if (m_clauses.isFromTheory(literal) || m_timing.add(m_table.lag(literal), literal))
+        const Lag& lag = m_table.lag(literal);
+        if (std::max(lag.from, lag.to) >= m_problem.points)
+            continue;  // It is about what the times are worth.
+        if (m_clauses.isFromTheory(literal) || m_timing.add(lag, literal))
             continue;
         m_conflict.clear();
-        m_timing.explainPrice(1, m_conflict);
+        m_timing.explainPrice(m_conflict);
         for (Literal& reason : m_conflict)
             reason = ~reason;
         return false;
@@ -73,24 +76,44 @@ Searcher::Step Searcher::conclude()
     if (!tellTiming())
         return Step::Conflict;
     m_price = m_timing.price();
+    if (isAboveProbe())
+        return Step::Conflict;
+    if (m_outcome.best && m_price > m_outcome.best->price) {
+        blamePrice();
+        return Step::Conflict;
+    }
     m_times = &m_timing.earliest();
-    return atBound() ? Step::Conflict : Step::GoOn;
+    return isRankedOut() ? Step::Conflict : Step::GoOn;
 }
 
-/// Whether nothing below this node is better than the best so far; then the conflict says why.
-bool Searcher::atBound()
+/// Whether everything below this node costs as much as the best so far and ranks no
+/// better; then the conflict says why.
+bool Searcher::isRankedOut()
 {
-    if (!m_outcome.best || m_price < m_outcome.best->price)
-        return false;
     m_conflict.clear();
-    if (m_price == m_outcome.best->price && !rankedWorse())
+    if (!m_outcome.best || m_price < m_outcome.best->price || !rankedWorse())
         return false;
-    m_timing.explainPrice(levelToBlame(), m_conflict);
+    m_timing.explainPrice(m_conflict);
+    turnIntoClause();
+    return true;
+}
+
+/// What makes everything below this node cost more than the best so far.
+void Searcher::blamePrice()
+{
+    const Price unit = levelToBlame();
+    m_conflict.clear();
+    m_timing.explainMoreThan(m_outcome.best->price / unit, unit, m_conflict);
+    turnIntoClause();
+}
+
+/// The conflict holds what is true: not all of it can be.
+void Searcher::turnIntoClause()
+{
     std::ranges::sort(m_conflict, {}, &Literal::code);
     m_conflict.erase(std::unique(m_conflict.begin(), m_conflict.end()), m_conflict.end());
     for (Literal& reason : m_conflict)
         reason = ~reason;
-    return true;
 }
 
 /// The highest level that alone is worse than in the best so far: its reason is the shortest.
@@ -133,16 +156,18 @@ bool Searcher::rankedWorse()
 }
 
 /// Keeps the better of the two: below an equally good best, a node goes on as
-/// long as points may yet be present, though these times leave them out.
-void Searcher::record(const std::vector<Time>& times)
+/// long as points may yet be present, though these times leave them out. False if
+/// these times are not kept.
+bool Searcher::record(const std::vector<Time>& times)
 {
     std::vector<Time> ranks;
     for (const Ranked& ranked : m_problem.ranking)
         ranks.push_back(rankOf(ranked, times));
     if (m_outcome.best && m_price == m_outcome.best->price && ranks >= m_bestRanks)
-        return;
+        return false;
     m_outcome.best = Answer{times, m_price};
     m_bestRanks = std::move(ranks);
+    return true;
 }
 
 /// A point of the ranking that these times leave out but others below this node

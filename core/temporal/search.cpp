@@ -71,14 +71,16 @@ void Searcher::goBackTo(int level)
 }
 
 /// Of the clauses that the cheapest times break, the one that is furthest from
-/// holding; of its literals the one that is nearest.
+/// holding, the more so the more its literals were in conflicts lately; of its
+/// literals the one that is nearest.
 std::optional<Literal> Searcher::choose() const
 {
     std::optional<Literal> best;
-    Time furthest = 0;
+    double highest = 0;
     for (const std::vector<Literal>& clause : m_given) {
         std::optional<Literal> nearest;
         Time least = 0;
+        double activity = 0;
         bool broken = true;
         for (const Literal literal : clause) {
             const Time stretched = stretch(literal);
@@ -88,15 +90,19 @@ std::optional<Literal> Searcher::choose() const
             }
             if (!m_clauses.isOpen(literal))
                 continue;
+            activity = std::max(activity, m_clauses.activity(literal));
             if (nearest && stretched >= least)
                 continue;
             nearest = literal;
             least = stretched;
         }
-        if (!broken || !nearest || least <= furthest)
+        if (!broken || !nearest)
+            continue;
+        const double weight = static_cast<double>(least) * (1 + activity);
+        if (weight <= highest)
             continue;
         best = nearest;
-        furthest = least;
+        highest = weight;
     }
     return best;
 }
@@ -136,43 +142,50 @@ bool Searcher::shouldStop()
     return m_limits.stop && (++m_steps & 31U) == 0 && m_limits.stop();
 }
 
+/// What is to be decided next, where nothing is in the way of these times but what is still open.
+std::optional<Literal> Searcher::next()
+{
+    if (m_clauses.level() == 0) {
+        raiseBound();
+        if (const std::optional<Literal> literal = probe())
+            return literal;
+    }
+    return choose();
+}
+
+/// With no clause broken that is written down: looks at the others, and keeps the times if all is well.
+/// False if the search is over.
+bool Searcher::takeTimes()
+{
+    const Asked asked = askLazily();
+    if (asked == Asked::Conflict)
+        return resolve();
+    if (asked == Asked::Broken || foundBetter())
+        return true;
+    if (const std::optional<Literal> literal = unsettledPresence())
+        open(*literal);
+    return true;
+}
+
 Outcome Searcher::run()
 {
-    if (!begin()) {
-        m_outcome.complete = true;
-        return m_outcome;
-    }
-    if (m_limits.known) {
+    m_outcome.complete = !begin();
+    if (!m_outcome.complete && m_limits.known) {
         m_price = m_limits.known->price;
         record(m_limits.known->times);
     }
-    while (true) {
+    while (!m_outcome.complete) {
         m_conflict.clear();
         if (conclude() == Step::Conflict) {
-            if (!resolve()) {
-                m_outcome.complete = true;
-                break;
-            }
+            m_outcome.complete = !resolve();
             continue;
         }
-        if (m_clauses.level() == 0)
-            m_outcome.bound = m_price;
         if (shouldStop())
             break;
-        if (const std::optional<Literal> literal = choose()) {
+        if (const std::optional<Literal> literal = next())
             open(*literal);
-            continue;
-        }
-        const Asked asked = askLazily();
-        if (asked == Asked::Conflict && !resolve()) {
-            m_outcome.complete = true;
-            break;
-        }
-        if (asked != Asked::Fine)
-            continue;
-        record(*m_times);
-        if (const std::optional<Literal> literal = unsettledPresence())
-            open(*literal);
+        else
+            m_outcome.complete = !takeTimes();
     }
     if (m_outcome.complete && m_outcome.best)
         m_outcome.bound = m_outcome.best->price;

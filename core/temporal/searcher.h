@@ -16,7 +16,7 @@ public:
     Searcher(const Problem& problem, const Limits& limits)
         : m_problem{problem}
         , m_limits{limits}
-        , m_distances{problem.points}
+        , m_distances{problem.points + static_cast<int>(problem.levels.size())}
         , m_timing{problem.points}
     {
     }
@@ -29,17 +29,28 @@ private:
 
     bool begin();
     bool addGiven(const Clause& clause);
+    bool foundBetter();
     Step conclude();
     bool drawFromNetwork();
     bool tellDistances();
     bool tellTiming();
-    bool atBound();
+    bool isRankedOut();
+    void blamePrice();
+    void turnIntoClause();
     bool rankedWorse();
     [[nodiscard]] Price levelToBlame() const;
-    void record(const std::vector<Time>& times);
+    bool record(const std::vector<Time>& times);
     std::optional<Literal> unsettledPresence();
+    void raiseBound();
+    std::optional<Literal> probe();
+    bool isAboveProbe();
+    [[nodiscard]] Price provedWorth() const;
+    /// How much a level of the objective comes to, as a point of the network that no times are sought for.
+    [[nodiscard]] Point worthPoint() const { return m_problem.points + static_cast<Point>(m_probed); }
     Asked askLazily();
     std::optional<Literal> choose() const;
+    std::optional<Literal> next();
+    bool takeTimes();
     bool resolve();
     void open(Literal literal);
     void goBackTo(int level);
@@ -85,6 +96,10 @@ private:
     Price m_price = 0;
     Outcome m_outcome;
     std::vector<Time> m_bestRanks;
+    std::size_t m_probed = 0;  ///< The level of the objective whose least worth is sought.
+    std::optional<Price>
+        m_worthZero;  ///< In its units: what the zero of its point stands for, once it is probed.
+    bool m_probedSinceBest = false;
     std::uint64_t m_steps = 0;
 };
 

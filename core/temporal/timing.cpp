@@ -9,11 +9,6 @@ namespace {
 
 constexpr int noStep = -1;
 
-Price inUnits(Price flow, Price unit)
-{
-    return (flow + unit / 2) / unit;
-}
-
 }  // namespace
 
 Price priceOf(const Problem& problem, const std::vector<Time>& times)
@@ -229,44 +224,6 @@ const std::vector<Time>& Timing::earliest()
         m_earliest[point] = m_times[point] - m_times[origin] - m_reach[point];
     }
     return m_earliest;
-}
-
-void Timing::appendReason(Step step, std::vector<Literal>& literals) const
-{
-    const Literal reason = m_arcs[static_cast<std::size_t>(step >> 1)].reason;
-    if (!(reason == noLiteral))
-        literals.push_back(reason);
-}
-
-/// The circulation is a sum of circulations, one a level, each scaled by its
-/// unit; what the lower ones add is small against a unit, so that rounding finds
-/// the share of the levels from `unit` up, which is a circulation of its own.
-Price Timing::bound(Price unit) const
-{
-    Price bound = 0;
-    for (std::size_t arc = 0; arc < m_arcs.size(); ++arc)
-        bound -= inUnits(m_flows[arc], unit) * m_arcs[arc].length;
-    return bound;
-}
-
-void Timing::explainPrice(Price unit, std::vector<Literal>& literals) const
-{
-    if (m_failed) {
-        for (const Step step : m_cycle)
-            appendReason(step, literals);
-        return;
-    }
-    for (std::size_t arc = 0; arc < m_arcs.size(); ++arc) {
-        if (inUnits(m_flows[arc], unit) > 0)
-            appendReason(static_cast<Step>(2 * arc), literals);
-    }
-}
-
-void Timing::explainEarliest(Point point, std::vector<Literal>& literals) const
-{
-    for (Step step = m_towardsOrigin[static_cast<std::size_t>(point)]; step != noStep;
-         step = m_towardsOrigin[static_cast<std::size_t>(head(step))])
-        appendReason(step, literals);
 }
 
 void Timing::save(Snapshot& snapshot) const

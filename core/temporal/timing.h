@@ -35,9 +35,13 @@ public:
     /// The least count of whole `unit`s that the part of the circulation worth
     /// whole units proves, for a level of the objective; at most price() / unit.
     [[nodiscard]] Price bound(Price unit) const;
-    /// Appends the literals that force `bound(unit)`, with unit 1 the whole
-    /// `price()`: any times that keep their lags cost at least that.
-    void explainPrice(Price unit, std::vector<Literal>& literals) const;
+    /// Appends literals that force more than `above` whole `unit`s: any times that
+    /// keep their lags cost that. `bound(unit)` must be above it.
+    void explainMoreThan(Price above, Price unit, std::vector<Literal>& literals) const;
+    /// Appends all literals that the price rests on: any times that keep their lags
+    /// cost at least `price()`, and are as tight. After a failed `add`, the literals
+    /// of the negative cycle.
+    void explainPrice(std::vector<Literal>& literals) const;
     /// Appends the literals that, besides those of the price, keep `point` from
     /// being any earlier than in `earliest()`, which must have been called last.
     void explainEarliest(Point point, std::vector<Literal>& literals) const;
@@ -79,6 +83,12 @@ private:
     Price bottleneck(int arc) const;
     void push(int arc, Price amount);
     void appendReason(Step step, std::vector<Literal>& literals) const;
+    /// Flow round a cycle of arcs.
+    struct Round {
+        std::vector<int> arcs;
+        Price worth = 0;  ///< What it adds to the bound.
+    };
+    [[nodiscard]] std::vector<Round> roundsOf(Price unit) const;
 
     /// What the shortest paths read of a step, kept together.
     struct Way {

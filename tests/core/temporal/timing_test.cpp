@@ -30,7 +30,7 @@ TEST(Timing, StretchesALagByAsLittleAsItMust)
     EXPECT_EQ(shown(timing.price()), 6);
     EXPECT_EQ(timing.earliest(), (std::vector<Time>{0, 0, 38}));
     std::vector<Literal> reasons;
-    timing.explainPrice(1, reasons);
+    timing.explainPrice(reasons);
     EXPECT_EQ(reasons, std::vector<Literal>{Literal{4}});
 }
 
@@ -44,11 +44,31 @@ TEST(Timing, NamesTheLagsThatContradictOneAnother)
     ASSERT_TRUE(timing.add({1, 3, 8}, Literal{2}));
     ASSERT_FALSE(timing.add({3, 2, -5}, Literal{4}));
     std::vector<Literal> reasons;
-    timing.explainPrice(1, reasons);
+    timing.explainPrice(reasons);
     std::ranges::sort(reasons, {}, &Literal::code);
     // 1 to 2 to 3 takes 10: within 9 of the origin, and within 8 of 1, that is one lag too many either way.
     EXPECT_TRUE(reasons == (std::vector<Literal>{{0}, {4}})
                 || reasons == (std::vector<Literal>{{0}, {2}, {4}}));
+}
+
+// Two points that are each 3 and 1 later than wanted, for reasons of their own: for more than 2 the first
+// will do.
+TEST(Timing, NamesNoMoreLagsThanItNeeds)
+{
+    Timing timing{3};
+    for (const Point point : {1, 2}) {
+        ASSERT_TRUE(timing.add({point, origin, 0}, noLiteral));
+        timing.addSoft({{origin, point, 5}, 1});
+    }
+    ASSERT_TRUE(timing.add({1, origin, -8}, Literal{0}));
+    ASSERT_TRUE(timing.add({2, origin, -6}, Literal{2}));
+    EXPECT_EQ(shown(timing.price()), 4);
+    std::vector<Literal> forMoreThanTwo;
+    timing.explainMoreThan(2, 1, forMoreThanTwo);
+    EXPECT_EQ(forMoreThanTwo, std::vector<Literal>{Literal{0}});
+    std::vector<Literal> forMoreThanThree;
+    timing.explainMoreThan(3, 1, forMoreThanThree);
+    EXPECT_EQ(forMoreThanThree.size(), 2);
 }
 
 // Prices above 2^64, as several levels in one number need them.
@@ -113,7 +133,7 @@ public:
     void expectExplained()
     {
         std::vector<Literal> forPrice;
-        m_timing.explainPrice(1, forPrice);
+        m_timing.explainPrice(forPrice);
         const Price price = m_timing.price();
         EXPECT_GE(shown(cheapest(m_box, lagsOf(forPrice), m_soft).value()), shown(price));
         const std::vector<Time> times = m_timing.earliest();
@@ -131,9 +151,11 @@ public:
     {
         const Price bound = m_timing.bound(unit);
         EXPECT_LE(shown(bound), shown(m_timing.price() / unit));
-        std::vector<Literal> named;
-        m_timing.explainPrice(unit, named);
-        EXPECT_GE(shown(cheapest(m_box, lagsOf(named), m_soft).value() / unit), shown(bound));
+        for (Price above = 0; above < bound; ++above) {
+            std::vector<Literal> named;
+            m_timing.explainMoreThan(above, unit, named);
+            EXPECT_GT(shown(cheapest(m_box, lagsOf(named), m_soft).value() / unit), shown(above));
+        }
     }
 
     void raiseEverySecond(Price unit)
@@ -154,7 +176,7 @@ public:
     void expectContradictionExplained()
     {
         std::vector<Literal> named;
-        m_timing.explainPrice(1, named);
+        m_timing.explainPrice(named);
         EXPECT_FALSE(cheapest(m_box, lagsOf(named), {}));
     }
 
