@@ -55,11 +55,18 @@ Time triangular(const temporal::Uncertain& link, double drawn)
 template <typename Value>
 Spread<Value> spreadOf(std::vector<Value> values)
 {
-    std::ranges::sort(values);
-    const auto at = [&values](std::size_t twentieths) {
-        return values[(values.size() - 1) * twentieths / 20];
+    auto begin = values.begin();
+    const auto at = [&](std::size_t twentieths) {
+        const auto place =
+            values.begin() + static_cast<std::ptrdiff_t>((values.size() - 1) * twentieths / 20);
+        std::nth_element(begin, place, values.end());
+        begin = place;
+        return *place;
     };
-    return {values.front(), at(1), at(10), at(19), values.back()};
+    const auto [least, most] = std::ranges::minmax(values);
+    const Value low = at(1);
+    const Value middle = at(10);
+    return {least, low, middle, at(19), most};
 }
 
 /// The square of Pearson's correlation; 0 where one of them does not differ.

@@ -39,30 +39,46 @@ std::optional<Executor> Executor::of(const UncertainNetwork& network)
         return std::nullopt;
     Executor executor{network};
     const std::size_t points = executor.m_points;
-    executor.m_most.assign(points * points, farTime);
+    executor.m_ahead.assign(points * points, farTime);
     const auto tighten = [&](Point from, Point to, Length most) {
-        Time& known = executor.m_most[place(from) * points + place(to)];
+        Time& known = executor.m_ahead[executor.cell(from, to)];
         known = static_cast<Time>(std::min<Length>(known, most));
     };
     for (const auto& edge : reductions.lags().edges())
         tighten(edge.from, edge.to, edge.most);
     executor.m_isEnd.assign(points, 0);
     executor.m_waits.resize(points);
+    executor.m_startsLinks.resize(points);
     for (int index = 0; index < static_cast<int>(network.links.size()); ++index) {
         const Uncertain& link = network.links[place(index)];
         executor.m_isEnd[place(link.end)] = 1;
+        executor.m_startsLinks[place(link.start)].push_back(index);
         for (Point point = 0; point < network.points; ++point)
             if (const auto wait = reductions.wait(index, point)) {
                 executor.m_waits[place(point)].push_back({index, static_cast<Time>(*wait)});
                 tighten(point, link.start, -link.least);
             }
     }
-    closeAll(executor.m_most, points);
-    executor.m_mustComeBefore.assign(points, 0);
-    for (Point point = 1; point < network.points; ++point)
-        for (Point other = 0; other < network.points; ++other)
-            executor.m_mustComeBefore[place(point)] += executor.most(point, other) < 0 ? 1 : 0;
+    closeAll(executor.m_ahead, points);
+    executor.turnAround();
     return executor;
+}
+
+/// What `happen` reads of a point, in one row.
+void Executor::turnAround()
+{
+    m_back.resize(m_points * m_points);
+    m_mustComeAfter.assign(m_points * m_points, 0);
+    m_mustComeBefore.assign(m_points, 0);
+    for (Point point = 0; point < m_network.points; ++point)
+        for (Point other = 0; other < m_network.points; ++other) {
+            const Time back = m_ahead[cell(other, point)];
+            m_back[cell(point, other)] = back;
+            if (other == origin || back >= 0)
+                continue;
+            m_mustComeAfter[cell(point, other)] = 1;
+            ++m_mustComeBefore[place(other)];
+        }
 }
 
 void Executor::begin(std::vector<Time>& times)
@@ -71,6 +87,11 @@ void Executor::begin(std::vector<Time>& times)
     m_before = m_mustComeBefore;
     m_earliest.assign(m_points, notYet);
     m_latest.assign(m_points, never);
+    m_free.clear();
+    m_runsLinks.clear();
+    for (Point point = 1; point < m_network.points; ++point)
+        if (m_before[place(point)] == 0 && m_isEnd[place(point)] == 0)
+            m_free.push_back(point);
     happen(origin, 0, times);
     m_now = notYet;  // Points may come before the origin.
 }
@@ -79,22 +100,28 @@ void Executor::happen(Point point, Time now, std::vector<Time>& times)
 {
     times[place(point)] = now;
     m_now = now;
-    for (Point other = 0; other < m_network.points; ++other) {
-        const Time back = most(other, point);
-        if (back < 0)
-            --m_before[place(other)];
-        if (back < farTime)
-            m_earliest[place(other)] = std::max(m_earliest[place(other)], now - back);
-        if (const Time ahead = most(point, other); ahead < farTime)
-            m_latest[place(other)] = std::min(m_latest[place(other)], now + ahead);
-    }
+    std::erase(m_free, point);
+    m_runsLinks.insert(m_runsLinks.end(), m_startsLinks[place(point)].begin(),
+                       m_startsLinks[place(point)].end());
+    // Three plain loops over whole rows, which compilers turn into few instructions: `farTime` changes
+    // nothing.
+    const Time* back = &m_back[cell(point, 0)];
+    const Time* ahead = &m_ahead[cell(point, 0)];
+    const int* after = &m_mustComeAfter[cell(point, 0)];
+    for (std::size_t other = 0; other < m_points; ++other)
+        m_earliest[other] = std::max(m_earliest[other], now - back[other]);
+    for (std::size_t other = 0; other < m_points; ++other)
+        m_latest[other] = std::min(m_latest[other], now + ahead[other]);
+    for (std::size_t other = 0; other < m_points; ++other)
+        m_before[other] -= after[other];
+    for (Point other = 1; other < m_network.points; ++other)
+        if (after[other] != 0 && m_before[place(other)] == 0 && m_isEnd[place(other)] == 0)
+            m_free.push_back(other);
 }
 
-/// When the point will be started if nothing happens before; `never` if it waits for something to happen.
+/// When a free point will be started if nothing happens before; `never` if it waits for something to happen.
 Time Executor::dueAt(Point point, Time wished, const std::vector<Time>& times) const
 {
-    if (times[place(point)] != notYet || m_isEnd[place(point)] != 0 || m_before[place(point)] > 0)
-        return never;
     Time due = std::max(wished, m_earliest[place(point)]);
     for (const Wait& wait : m_waits[place(point)]) {
         const Uncertain& link = m_network.links[place(wait.link)];
@@ -115,24 +142,27 @@ void Executor::run(const std::vector<Time>& lengths, const std::vector<Time>& wi
     while (true) {
         // What happens next: ends first, for they may be answered in the same unit.
         Time now = never;
-        Point next = -1;
-        for (std::size_t index = 0; index < lengths.size(); ++index) {
-            const Uncertain& link = m_network.links[index];
-            if (times[place(link.start)] == notYet || times[place(link.end)] != notYet)
-                continue;
-            if (const Time end = times[place(link.start)] + lengths[index]; end < now) {
+        int ended = -1;
+        for (const int index : m_runsLinks) {
+            const Time end = times[place(m_network.links[place(index)].start)] + lengths[place(index)];
+            if (end < now || (end == now && index < ended)) {
                 now = end;
-                next = link.end;
+                ended = index;
             }
         }
-        for (Point point = 1; point < m_network.points; ++point) {
-            if (const Time due = dueAt(point, wished[place(point)], times); due < now) {
-                now = due;
-                next = point;
-            }
+        Point next = ended < 0 ? -1 : m_network.links[place(ended)].end;
+        for (const Point point : m_free) {
+            const Time due = dueAt(point, wished[place(point)], times);
+            if (due > now || due == never || (due == now && (ended >= 0 || (next >= 0 && next < point))))
+                continue;
+            now = due;
+            next = point;
+            ended = -1;
         }
         if (next < 0)
             return;
+        if (ended >= 0)
+            std::erase(m_runsLinks, ended);
         happen(next, now, times);
     }
 }

@@ -41,22 +41,28 @@ private:
 
     void begin(std::vector<Time>& times);
     void happen(Point point, Time now, std::vector<Time>& times);
+    void turnAround();
     [[nodiscard]] Time dueAt(Point point, Time wished, const std::vector<Time>& times) const;
-    [[nodiscard]] Time most(Point from, Point to) const
+    [[nodiscard]] std::size_t cell(Point row, Point column) const
     {
-        return m_most[static_cast<std::size_t>(from) * m_points + static_cast<std::size_t>(to)];
+        return static_cast<std::size_t>(row) * m_points + static_cast<std::size_t>(column);
     }
 
     UncertainNetwork m_network;
     std::size_t m_points;
-    std::vector<Time> m_most;  ///< The tightest lag between every two points.
+    std::vector<Time> m_ahead;         ///< Row by row: how long after the row's point at most.
+    std::vector<Time> m_back;          ///< How long before it at most; below 0: so long after it at least.
+    std::vector<int> m_mustComeAfter;  ///< 1 where the point of the column must come after that of the row.
     std::vector<std::vector<Wait>> m_waits;
     std::vector<char> m_isEnd;
-    std::vector<int>
-        m_mustComeBefore;  ///< How many points each must come after, all of them and still to come.
-    std::vector<int> m_before;
+    std::vector<int> m_mustComeBefore;  ///< How many points each must come after.
+    // Of the run that is made:
+    std::vector<int> m_before;  ///< How many of those are still to come.
     std::vector<Time> m_earliest;
     std::vector<Time> m_latest;
+    std::vector<Point> m_free;                    ///< What waits for no other point; ends are not among them.
+    std::vector<int> m_runsLinks;                 ///< The links that are under way.
+    std::vector<std::vector<int>> m_startsLinks;  ///< By point.
     Time m_now = 0;
 };
 

@@ -1,3 +1,4 @@
+#include "core/stagger/forecast.h"
 #include "tests/bench/bench_service.h"
 #include "tests/oracle/gecode_model.h"
 
@@ -29,6 +30,15 @@ double conflictsNeeded(const Question& question)
     return static_cast<double>(conflicts);
 }
 
+/// Each zone up to a minute quicker and two minutes slower than usual.
+void makeUncertain(Question& question)
+{
+    for (core::service::Zone& zone : question.services.front().coats.front().zones) {
+        zone.apply.quickest = zone.apply.usual - std::chrono::minutes{1};
+        zone.apply.slowest = zone.apply.usual + std::chrono::minutes{2};
+    }
+}
+
 Question asked(Family family, const benchmark::State& state)
 {
     return coat(family, static_cast<std::size_t>(state.range(0)), static_cast<std::size_t>(state.range(1)));
@@ -47,15 +57,11 @@ void planWithBasinbell(benchmark::State& state, Family family)
     state.counters["conflicts"] = conflictsNeeded(question);
 }
 
-/// The same coats, each zone up to a minute quicker and two minutes slower than usual, with the greatest
-/// give.
+/// The same coats with lengths that are uncertain, with the greatest give.
 void planGuaranteed(benchmark::State& state, Family family)
 {
     Question question = asked(family, state);
-    for (core::service::Zone& zone : question.services.front().coats.front().zones) {
-        zone.apply.quickest = zone.apply.usual - std::chrono::minutes{1};
-        zone.apply.slowest = zone.apply.usual + std::chrono::minutes{2};
-    }
+    makeUncertain(question);
     int give = -1;
     for (auto _ : state) {
         const auto plan = core::stagger::plan(question);
@@ -63,6 +69,18 @@ void planGuaranteed(benchmark::State& state, Family family)
         benchmark::DoNotOptimize(give);
     }
     state.counters["give"] = give;
+}
+
+/// The forecast of such a coat. Arguments: zones, runs.
+void forecastOf(benchmark::State& state)
+{
+    Question question = coat(Family::Looks, static_cast<std::size_t>(state.range(0)), 1);
+    makeUncertain(question);
+    const auto plan = core::stagger::plan(question);
+    for (auto _ : state) {
+        auto forecast = core::stagger::forecast(question, *plan, {.runs = static_cast<int>(state.range(1))});
+        benchmark::DoNotOptimize(forecast);
+    }
 }
 
 void planWithGecode(benchmark::State& state, Family family, oracle::GecodeOptions::First first)
@@ -119,6 +137,8 @@ BENCHMARK_CAPTURE(planGuaranteed, mixing, Family::Mixing)
     ->Args({4, 1})
     ->Args({6, 1})
     ->Unit(benchmark::kMillisecond);
+
+BENCHMARK(forecastOf)->Args({6, 1'000})->Args({6, 100'000})->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace bench
