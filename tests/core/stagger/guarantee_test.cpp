@@ -170,5 +170,34 @@ TEST(Give, IsWhatTryingEverythingFinds)
     EXPECT_GT(some, 3);
 }
 
+// What holds for all lengths of a range holds for those of a part of it.
+TEST(Give, IsNoLessWhereLengthsAreMoreCertain)
+{
+    std::mt19937 random{20261127};
+    int plans = 0;
+    int more = 0;
+    for (int turn = 0; turn < 400; ++turn) {
+        Service service = tinyService(random);
+        const auto before = plan(ask(service));
+        if (!before || !(*before)->give)
+            continue;
+        for (Zone& zone : service.coats.front().zones) {
+            const auto between = [&random](Seconds least, Seconds most) {
+                return Seconds{
+                    std::uniform_int_distribution<std::int64_t>{least.count(), most.count()}(random)};
+            };
+            zone.apply.quickest = between(zone.apply.quickest, zone.apply.usual);
+            zone.apply.slowest = between(zone.apply.usual, zone.apply.slowest);
+        }
+        const auto after = plan(ask(service));
+        ASSERT_TRUE(after) << oracle::questionText(ask(service));
+        ASSERT_GE((*after)->give.value_or(100), *(*before)->give) << oracle::questionText(ask(service));
+        ++plans;
+        more += (*after)->give.value_or(100) > *(*before)->give ? 1 : 0;
+    }
+    EXPECT_GT(plans, 50);
+    EXPECT_GT(more, 5);
+}
+
 }  // namespace
 }  // namespace core::stagger
