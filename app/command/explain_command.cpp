@@ -66,20 +66,55 @@ std::string save(const QString& path, const Service& service, const TimeZones& z
         + "). What was there before is as it was.";
 }
 
-int showCure(const Options& options, Outside& outside, const Cure& cure, const TimeZones& zones)
+/// The places of the services that the cure changes. A crew that heads share changes with the first: the
+/// files are to be read with its crew from then on.
+std::vector<std::size_t> changedBy(const Cure& cure, const Question& question)
 {
-    if (options.save.isEmpty()) {
-        outside.out << (options.json
-                            ? output::planJson(cure.services, cure.plan, zones)
-                            : cure.what() + ".\n\n" + output::timetable(cure.services, cure.plan, zones));
-        return NothingFits;
+    std::vector<std::size_t> changed;
+    for (std::size_t place = 0; place < cure.services.size(); ++place) {
+        Service before = question.services[place];
+        if (place > 0)
+            before.crew = cure.services[place].crew;
+        if (before != cure.services[place])
+            changed.push_back(place);
     }
-    const std::string problem = save(options.save, cure.services.front(), zones, outside.out);
+    return changed;
+}
+
+int saveCure(const Options& options, Outside& outside, const Cure& cure, const Question& question,
+             const TimeZones& zones)
+{
+    const std::vector<std::size_t> changed = changedBy(cure, question);
+    if (changed.size() != 1)
+        return complain(
+            outside,
+            {"--save " + options.save.toStdString() + ": this changes " + std::to_string(changed.size())
+             + " of the files, so one file cannot hold it. Change them by hand: " + cure.what() + "."});
+    const auto place = changed.front();
+    const std::string problem = save(options.save, cure.services[place], zones, outside.out);
     if (!problem.empty())
         return complain(outside, {problem});
-    if (options.save != QLatin1String{"-"})
-        outside.out << cure.what() << ".\nSaved in " << options.save.toStdString() << ".\n";
+    if (options.save == QLatin1String{"-"})
+        return Planned;
+    const std::string saved = options.save.toStdString();
+    outside.out << cure.what() << ".\nSaved in " << saved;
+    if (options.files.size() > 1)
+        outside.out << ", in place of " << options.files[static_cast<qsizetype>(place)].toStdString();
+    outside.out << ".\n";
+    if (options.files.size() > 1 && cure.services[place].crew != question.services[place].crew)
+        outside.out << "It changes who is there: plan the files with --crew " << saved << ".\n";
     return Planned;
+}
+
+int showCure(const Options& options, Outside& outside, const Cure& cure, const Question& question,
+             const TimeZones& zones)
+{
+    if (!options.save.isEmpty())
+        return saveCure(options, outside, cure, question, zones);
+    outside.out << (options.json
+                        ? output::planJson(cure.services, cure.plan, zones)
+                        : cure.what() + ".\n\n" + output::timetable(cure.services, cure.plan, zones));
+    return NothingFits;
 }
 
 int explainWhyNot(const Options& options, Outside& outside, const Question& question, output::WhyNot whyNot,
@@ -89,7 +124,7 @@ int explainWhyNot(const Options& options, Outside& outside, const Question& ques
         const auto count = static_cast<int>(whyNot.cures.size());
         if (*options.cure <= count)
             return showCure(options, outside, whyNot.cures[static_cast<std::size_t>(*options.cure - 1)],
-                            zones);
+                            question, zones);
         return complain(outside,
                         {"--cure " + std::to_string(*options.cure) + ": there "
                          + (count == 0       ? "is none."

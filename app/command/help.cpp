@@ -8,15 +8,15 @@ constexpr const char* program = R"(Usage: basinbell COMMAND [OPTION]... [FILE]
 
 Plans when each zone of a colour service is mixed, applied, looked at and rinsed, and keeps time while it runs.
 
-  plan FILE...   print the timetable of one head, or of several on one crew
-  explain FILE   say why nothing fits, and what would help
-  forecast FILE  say how likely a plan keeps its limits, and how far it spreads
-  check FILE     say what is wrong with a service file
-  run FILE       run a service: what to do now, the lanes, the alarms
-  cautions       what comes before any plan
+  plan FILE...      print the timetable of one head, or of several on one crew
+  explain FILE...   say why nothing fits, and what would help
+  forecast FILE...  say how likely a plan keeps its limits, and how far it spreads
+  check FILE        say what is wrong with a service file
+  run FILE          run a service: what to do now, the lanes, the alarms
+  cautions          what comes before any plan
 
-  --help         this text; after a command, the options of that command
-  --version      the version
+  --help            this text; after a command, the options of that command
+  --version         the version
 
 FILE is a service file; - reads it from standard input. The exit status is 0 when all went well, 2 when nothing
 fits, 1 when something was wrong with the file or the command.
@@ -42,15 +42,17 @@ heads on one crew. The files name the same crew, or only some name one, or --cre
 The exit status is 0 when a plan was found, 2 when nothing fits (the reason is printed), 1 when the file is wrong.
 )";
 
-constexpr const char* explain = R"(Usage: basinbell explain [OPTION]... FILE
+constexpr const char* explain = R"(Usage: basinbell explain [OPTION]... FILE...
 
 Says why nothing fits for the service in FILE (- is standard input): what cannot hold together, and changes of the
 service that were each planned and fit, the least change first. Where it fits, says what keeps the zones from being
-nearer their targets.
+nearer their targets. Several files are planned together, as by plan.
 
   --cure N              show the plan with the Nth change made
-  --save NEW            with --cure N: save the changed service in the file NEW (- is standard output)
+  --save NEW            with --cure N: save the changed service in the file NEW (- is standard output); of several,
+                        the one that is changed
   --json                everything as JSON, as docs/explanation-json.md describes it; with --cure N, that plan
+  --crew FILE           as in plan
   --from TIME           as in plan
   --preference WHAT     as in plan
   --seconds N           look for changes for N seconds at most (20 if not said)

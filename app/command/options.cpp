@@ -166,7 +166,8 @@ QString fileProblem(const Options& options, const QStringList& files)
 {
     const bool none = options.command == Command::Cautions;
     const bool maybe = options.command == Command::Run && options.resume;
-    const bool several = options.command == Command::Plan || options.command == Command::Forecast;
+    const bool several = options.command == Command::Plan || options.command == Command::Forecast
+        || options.command == Command::Explain;
     if (!several && files.size() > (none ? 0 : 1))
         return words("%1: one too many. Only one file can be given at a time.").arg(files.last());
     if (files.count(QLatin1String{"-"}) > 1)

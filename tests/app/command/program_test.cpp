@@ -159,6 +159,25 @@ TEST(Program, SavesTheServiceWithACureAndItFits)
     EXPECT_THAT(shown.out, HasSubstr("Rinse All together"));
 }
 
+TEST(Program, CuresOneOfSeveralHeadsSoThatAllFit)
+{
+    const QTemporaryDir folder;
+    const QString cured = folder.filePath(QStringLiteral("cured.json"));
+    const QStringList from{QStringLiteral("--from"), QStringLiteral("09:00")};
+    const QStringList both{QStringLiteral("explain"), QStringLiteral("-"), person};
+    const Ran why = ran(both + from, tightDemo());
+    EXPECT_EQ(why.status, 2) << why.err;
+    EXPECT_THAT(why.out, HasSubstr("1   Promise it "));
+
+    const Ran saved =
+        ran(both + from
+                + QStringList{QStringLiteral("--cure"), QStringLiteral("1"), QStringLiteral("--save"), cured},
+            tightDemo());
+    EXPECT_EQ(saved.status, 0) << saved.err;
+    EXPECT_THAT(saved.out, HasSubstr("in place of -"));
+    EXPECT_EQ(ran(QStringList{QStringLiteral("plan"), cured, person} + from).status, 0);
+}
+
 TEST(Program, RefusesACureThatIsNotThere)
 {
     const QStringList from{QStringLiteral("--from"), QStringLiteral("09:00")};
