@@ -60,7 +60,9 @@ bool Clauses::addClause(std::vector<Literal> literals, Source source)
     const std::size_t place = m_clauses.size();
     const bool unit = literals.size() == 1 || isFalse(literals[1]);
     const Literal first = literals.front();
-    m_clauses.push_back({std::move(literals), source, 0});
+    const int levels = source == Source::Learned ? spanned(literals) : 0;
+    m_learned += source == Source::Learned ? 1U : 0U;
+    m_clauses.push_back({std::move(literals), source, levels});
     if (m_clauses[place].literals.size() > 1)
         watch(place);
     if (isFalse(first))
@@ -153,25 +155,28 @@ int Clauses::highestLevel(const std::vector<Literal>& literals) const
     return highest;
 }
 
+/// At how many levels the literals were decided; of an open one, the last time it was.
+int Clauses::spanned(const std::vector<Literal>& literals) const
+{
+    std::vector<int> levels;
+    levels.reserve(literals.size());
+    for (const Literal literal : literals)
+        levels.push_back(levelOf(literal));
+    std::ranges::sort(levels);
+    return static_cast<int>(std::unique(levels.begin(), levels.end()) - levels.begin());
+}
+
 /// `clause` has its asserting literal first. Goes back to the highest level of the rest.
 int Clauses::assertLearned(std::vector<Literal> clause)
 {
     int target = 0;
     for (std::size_t place = 1; place < clause.size(); ++place)
         target = std::max(target, levelOf(clause[place]));
-    std::vector<int> levels;
-    levels.reserve(clause.size());
-    for (const Literal literal : clause)
-        levels.push_back(levelOf(literal));
-    std::ranges::sort(levels);
-    const auto spanned = static_cast<int>(std::unique(levels.begin(), levels.end()) - levels.begin());
     backTo(target);
-    ++m_learned;
-    if (m_learned > m_mostLearned)
+    if (m_learned >= m_mostLearned)
         forgetSome();
     [[maybe_unused]] const bool sound = addClause(std::move(clause), Source::Learned);
     assert(sound && "a learned clause asserts its first literal");
-    m_clauses.back().levels = spanned;
     return target;
 }
 

@@ -82,6 +82,7 @@ private:
     void bump(Literal literal);
     int assertLearned(std::vector<Literal> clause);
     void forgetSome();
+    [[nodiscard]] int spanned(const std::vector<Literal>& literals) const;
     void orderForWatching(std::vector<Literal>& literals) const;
 
     std::vector<std::int8_t> m_values;  ///< By literal.

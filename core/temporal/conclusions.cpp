@@ -45,6 +45,53 @@ bool Searcher::drawFromNetwork()
     return found;
 }
 
+/// The lags of a clause that were possible once; nothing if the clause holds already. The
+/// network has not heard of a new literal yet, so what it says of it is written down here.
+std::optional<std::vector<Literal>> Searcher::openLiterals(const Clause& clause)
+{
+    std::vector<Literal> literals;
+    std::vector<Literal> reasons;
+    for (const Lag& lag : clause) {
+        const Literal literal = m_table.of(lag);
+        m_clauses.growTo(m_table.variables());
+        if (m_clauses.isTrue(literal) || m_distances.between(lag.from, lag.to) <= lag.most)
+            return std::nullopt;
+        if (m_distances.between(lag.to, lag.from) + lag.most < 0) {
+            reasons.clear();
+            m_distances.explain(lag.to, lag.from, m_distances.added(), reasons);
+            if (reasons.empty())
+                continue;
+            if (m_clauses.isOpen(literal))
+                m_clauses.assignByTheory(~literal, m_distances.added());
+        }
+        literals.push_back(literal);
+    }
+    return literals;
+}
+
+/// Adds what a constraint says about the bounds. It may be forgotten, as it can be said again.
+Searcher::Drawn Searcher::drawFromBounds()
+{
+    if (!m_problem.boundClauses)
+        return Drawn::Nothing;
+    const std::size_t known = m_clauses.trail().size();
+    for (const Clause& clause : m_problem.boundClauses(m_distances)) {
+        std::optional<std::vector<Literal>> literals = openLiterals(clause);
+        if (!literals)
+            continue;
+        const bool forGood = literals->size() == 1;
+        if (forGood)
+            goBackTo(0);
+        if (!m_clauses.addClause(std::move(*literals), Clauses::Source::Learned)) {
+            m_conflict = m_clauses.conflict();
+            return Drawn::Conflict;
+        }
+        if (forGood)
+            return Drawn::Something;
+    }
+    return m_clauses.trail().size() > known ? Drawn::Something : Drawn::Nothing;
+}
+
 bool Searcher::tellTiming()
 {
     while (m_toldTiming < m_clauses.trail().size()) {
@@ -63,16 +110,30 @@ bool Searcher::tellTiming()
     return true;
 }
 
-Searcher::Step Searcher::conclude()
+/// Draws all that clauses and lags allow. False on a conflict.
+bool Searcher::settleNetwork()
 {
     do {
         if (!m_clauses.propagate()) {
             m_conflict = m_clauses.conflict();
-            return Step::Conflict;
+            return false;
         }
         if (!tellDistances())
-            return Step::Conflict;
+            return false;
     } while (drawFromNetwork());
+    return true;
+}
+
+Searcher::Step Searcher::conclude()
+{
+    Drawn drawn = Drawn::Nothing;
+    do {
+        if (!settleNetwork())
+            return Step::Conflict;
+        drawn = drawFromBounds();
+        if (drawn == Drawn::Conflict)
+            return Step::Conflict;
+    } while (drawn == Drawn::Something);
     if (!tellTiming())
         return Step::Conflict;
     m_price = m_timing.price();

@@ -1,6 +1,7 @@
 #include "core/temporal/searcher.h"
 
 #include <algorithm>
+#include <cassert>
 
 /// How the search comes down to the best answer by leaps. Times that are found step
 /// by step get better by little and little. So each better answer is followed by the
@@ -51,6 +52,20 @@ std::optional<Literal> Searcher::probe()
     return std::nullopt;
 }
 
+/// With nothing decided: that the price is no higher than it has to be, by the lag that has it.
+std::optional<Literal> Searcher::supposeLowPrice()
+{
+    if (!m_outcome.best)
+        return std::nullopt;
+    assert(m_problem.softLags.size() == 1 && m_problem.softLags.front().price > 0);
+    const SoftLag& soft = m_problem.softLags.front();
+    Lag lag = soft.lag;
+    lag.most += static_cast<Time>(m_price / soft.price);
+    const Literal literal = m_table.of(lag);
+    m_clauses.growTo(m_table.variables());
+    return m_clauses.isOpen(literal) ? std::optional{literal} : std::nullopt;
+}
+
 /// Whether everything below this node is worth more than is asked for; then the conflict says why.
 bool Searcher::isAboveProbe()
 {
@@ -70,7 +85,7 @@ bool Searcher::isAboveProbe()
 /// Keeps these times if they are better; then the search begins at the top again, to ask for a leap.
 bool Searcher::foundBetter()
 {
-    if (!record(*m_times) || m_problem.levels.empty())
+    if (!record(*m_times) || (m_problem.levels.empty() && !m_problem.raisesBound))
         return false;
     m_probedSinceBest = false;
     goBackTo(0);

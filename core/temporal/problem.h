@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/temporal/distances.h"
 #include "core/temporal/lag.h"
 
 #include <functional>
@@ -41,6 +42,13 @@ struct Problem {
     /// keep all lags and clauses so far, returns clauses that every answer must
     /// keep and these times do not; none when the times are all right.
     std::function<std::vector<Clause>(const std::vector<Time>&)> lazyClauses;
+    /// What such a constraint says before there are times, given how far apart points can still be: clauses
+    /// that every answer keeps and of which at most one lag is still possible. Asked where nothing else
+    /// follows.
+    std::function<std::vector<Clause>(const Distances&)> boundClauses;
+    /// Once there is an answer, suppose first that the price is as low as is not ruled out yet, and raise
+    /// that where it is refuted (destructive bounds). There must be one soft lag, of a price above 0.
+    bool raisesBound = false;
 };
 
 /// What stretching costs at `times`.

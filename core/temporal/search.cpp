@@ -147,7 +147,7 @@ std::optional<Literal> Searcher::next()
 {
     if (m_clauses.level() == 0) {
         raiseBound();
-        if (const std::optional<Literal> literal = probe())
+        if (const std::optional<Literal> literal = m_problem.raisesBound ? supposeLowPrice() : probe())
             return literal;
     }
     return choose();

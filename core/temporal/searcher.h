@@ -26,12 +26,16 @@ public:
 private:
     enum class Step { Conflict, GoOn };
     enum class Asked { Fine, Broken, Conflict };
+    enum class Drawn { Nothing, Something, Conflict };
 
     bool begin();
     bool addGiven(const Clause& clause);
     bool foundBetter();
     Step conclude();
     bool drawFromNetwork();
+    Drawn drawFromBounds();
+    std::optional<std::vector<Literal>> openLiterals(const Clause& clause);
+    bool settleNetwork();
     bool tellDistances();
     bool tellTiming();
     bool isRankedOut();
@@ -48,6 +52,7 @@ private:
     /// How much a level of the objective comes to, as a point of the network that no times are sought for.
     [[nodiscard]] Point worthPoint() const { return m_problem.points + static_cast<Point>(m_probed); }
     Asked askLazily();
+    std::optional<Literal> supposeLowPrice();
     std::optional<Literal> choose() const;
     std::optional<Literal> next();
     bool takeTimes();

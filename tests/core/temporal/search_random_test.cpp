@@ -55,6 +55,7 @@ struct Mix {
     bool ranking = true;
     bool presence = false;
     Price unit = 1;  ///< What every second price is a multiple of.
+    bool raisesBound = false;
 };
 
 Problem randomProblem(Dice& dice, const Box& box, const Mix& mix)
@@ -73,6 +74,11 @@ Problem randomProblem(Dice& dice, const Box& box, const Mix& mix)
         problem.softLags.push_back(dice.softLag(box.points));
     for (std::size_t place = 0; place < problem.softLags.size(); place += 2)
         problem.softLags[place].price *= mix.unit;
+    if (mix.raisesBound) {
+        problem.raisesBound = true;
+        problem.softLags = {dice.softLag(box.points)};
+        problem.softLags.front().price += 1;
+    }
     if (mix.unit > 1)
         problem.levels = {mix.unit};
     for (Point point = 1; mix.ranking && point < box.points; ++point) {
@@ -163,6 +169,11 @@ TEST(SearchAgainstTryingAll, FindsTheSameAmongManyClauses)
 TEST(SearchAgainstTryingAll, FindsTheSameWherePricesHaveLevels)
 {
     tryRandomProblems(50'001, 1'500, {.clauses = 10, .presence = true, .unit = 1000}, false);
+}
+
+TEST(SearchAgainstTryingAll, FindsTheSameByRaisingTheBound)
+{
+    tryRandomProblems(60'001, 1'500, {.clauses = 10, .ranking = false, .raisesBound = true}, true);
 }
 
 }  // namespace
