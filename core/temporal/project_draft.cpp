@@ -123,6 +123,7 @@ std::vector<Clause> ProjectDraft::overloads(const std::vector<Time>& times) cons
         }
     }
     std::vector<Clause> clauses;
+    clauses.reserve(found.size());
     for (const Set& set : found)
         clauses.push_back(oneAfterAnother(set));
     return clauses;
