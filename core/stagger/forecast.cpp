@@ -64,9 +64,7 @@ Spread<Value> spreadOf(std::vector<Value> values)
         return *place;
     };
     const auto [least, most] = std::ranges::minmax(values);
-    const Value low = at(1);
-    const Value middle = at(10);
-    return {least, low, middle, at(19), most};
+    return {least, at(1), at(10), at(19), most};  // From the left to the right, as braces have it.
 }
 
 /// The square of Pearson's correlation; 0 where one of them does not differ.

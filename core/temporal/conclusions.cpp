@@ -103,8 +103,7 @@ bool Searcher::tellTiming()
             continue;
         m_conflict.clear();
         m_timing.explainPrice(m_conflict);
-        for (Literal& reason : m_conflict)
-            reason = ~reason;
+        turnIntoClause();
         return false;
     }
     return true;

@@ -68,16 +68,12 @@ std::optional<Executor> Executor::of(const UncertainNetwork& network)
 void Executor::turnAround()
 {
     m_back.resize(m_points * m_points);
-    m_mustComeAfter.assign(m_points * m_points, 0);
     m_mustComeBefore.assign(m_points, 0);
     for (Point point = 0; point < m_network.points; ++point)
         for (Point other = 0; other < m_network.points; ++other) {
             const Time back = m_ahead[cell(other, point)];
             m_back[cell(point, other)] = back;
-            if (other == origin || back >= 0)
-                continue;
-            m_mustComeAfter[cell(point, other)] = 1;
-            ++m_mustComeBefore[place(other)];
+            m_mustComeBefore[place(other)] += back < 0 ? 1 : 0;
         }
 }
 
@@ -107,15 +103,14 @@ void Executor::happen(Point point, Time now, std::vector<Time>& times)
     // nothing.
     const Time* back = &m_back[cell(point, 0)];
     const Time* ahead = &m_ahead[cell(point, 0)];
-    const int* after = &m_mustComeAfter[cell(point, 0)];
     for (std::size_t other = 0; other < m_points; ++other)
         m_earliest[other] = std::max(m_earliest[other], now - back[other]);
     for (std::size_t other = 0; other < m_points; ++other)
         m_latest[other] = std::min(m_latest[other], now + ahead[other]);
     for (std::size_t other = 0; other < m_points; ++other)
-        m_before[other] -= after[other];
+        m_before[other] -= back[other] < 0 ? 1 : 0;
     for (Point other = 1; other < m_network.points; ++other)
-        if (after[other] != 0 && m_before[place(other)] == 0 && m_isEnd[place(other)] == 0)
+        if (back[other] < 0 && m_before[place(other)] == 0 && m_isEnd[place(other)] == 0)
             m_free.push_back(other);
 }
 
@@ -153,7 +148,7 @@ void Executor::run(const std::vector<Time>& lengths, const std::vector<Time>& wi
         Point next = ended < 0 ? -1 : m_network.links[place(ended)].end;
         for (const Point point : m_free) {
             const Time due = dueAt(point, wished[place(point)], times);
-            if (due > now || due == never || (due == now && (ended >= 0 || (next >= 0 && next < point))))
+            if (due > now || due == never || (due == now && (ended >= 0 || next < point)))
                 continue;
             now = due;
             next = point;

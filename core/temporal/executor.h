@@ -50,19 +50,18 @@ private:
 
     UncertainNetwork m_network;
     std::size_t m_points;
-    std::vector<Time> m_ahead;         ///< Row by row: how long after the row's point at most.
-    std::vector<Time> m_back;          ///< How long before it at most; below 0: so long after it at least.
-    std::vector<int> m_mustComeAfter;  ///< 1 where the point of the column must come after that of the row.
+    std::vector<Time> m_ahead;  ///< Row by row: how long after the row's point at most.
+    std::vector<Time> m_back;   ///< How long before it at most; below 0: so long after it at least.
     std::vector<std::vector<Wait>> m_waits;
+    std::vector<std::vector<int>> m_startsLinks;  ///< By point.
     std::vector<char> m_isEnd;
     std::vector<int> m_mustComeBefore;  ///< How many points each must come after.
     // Of the run that is made:
     std::vector<int> m_before;  ///< How many of those are still to come.
     std::vector<Time> m_earliest;
     std::vector<Time> m_latest;
-    std::vector<Point> m_free;                    ///< What waits for no other point; ends are not among them.
-    std::vector<int> m_runsLinks;                 ///< The links that are under way.
-    std::vector<std::vector<int>> m_startsLinks;  ///< By point.
+    std::vector<Point> m_free;     ///< What waits for no other point; ends are not among them.
+    std::vector<int> m_runsLinks;  ///< The links that are under way.
     Time m_now = 0;
 };
 

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "core/temporal/distances.h"
 #include "core/temporal/lag.h"
 
 #include <functional>
@@ -8,6 +7,8 @@
 #include <vector>
 
 namespace core::temporal {
+
+class Distances;
 
 /// Prices are whole and wide enough for several levels of an objective in one
 /// number, each scaled above all that the next can reach.

@@ -1,3 +1,4 @@
+#include "core/temporal/distances.h"
 #include "core/temporal/project_draft.h"
 
 #include <algorithm>
@@ -133,12 +134,7 @@ Clause ProjectDraft::notAllAt(const Resource& resource, const std::vector<Range>
         underWay.push_back(use);
         taken += use.amount;
     }
-    std::ranges::stable_sort(underWay, {}, &Use::amount);
-    std::erase_if(underWay, [&](const Use& use) {
-        const bool spare = taken - use.amount > resource.capacity;
-        taken -= spare ? use.amount : 0;
-        return spare;
-    });
+    dropSpare(underWay, taken, resource.capacity);
     if (besides != nullptr)
         underWay.push_back(*besides);
     Clause clause;

@@ -77,6 +77,16 @@ ProjectDraft::Set ProjectDraft::cliqueAround(std::size_t seed) const
     return clique;
 }
 
+void ProjectDraft::dropSpare(std::vector<Use>& uses, std::int64_t taken, int capacity)
+{
+    std::ranges::stable_sort(uses, {}, &Use::amount);
+    std::erase_if(uses, [&](const Use& use) {
+        const bool spare = taken - use.amount > capacity;
+        taken -= spare ? use.amount : 0;
+        return spare;
+    });
+}
+
 Clause ProjectDraft::oneAfterAnother(const Set& set) const
 {
     Clause clause;
@@ -108,12 +118,7 @@ std::vector<Clause> ProjectDraft::overloads(const std::vector<Time>& times) cons
             }
             if (taken <= resource.capacity)
                 continue;
-            std::ranges::stable_sort(atOnce, {}, &Use::amount);
-            std::erase_if(atOnce, [&](const Use& use) {
-                const bool spare = taken - use.amount > resource.capacity;
-                taken -= spare ? use.amount : 0;
-                return spare;
-            });
+            dropSpare(atOnce, taken, resource.capacity);
             Set set;
             for (const Use& use : atOnce)
                 set.push_back(use.activity);

@@ -36,6 +36,10 @@ private:
         Time latestEnd = 0;
     };
 
+    /// Leaves out, the least first, what is not needed to take too much together; `taken` is what they
+    /// and others take.
+    static void dropSpare(std::vector<Use>& uses, std::int64_t taken, int capacity);
+
     [[nodiscard]] std::size_t count() const { return m_project.activities.size(); }
     [[nodiscard]] Time duration(std::size_t activity) const
     {

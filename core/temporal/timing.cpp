@@ -5,12 +5,6 @@
 #include <functional>
 
 namespace core::temporal {
-namespace {
-
-constexpr int noStep = -1;
-
-}  // namespace
-
 Price priceOf(const Problem& problem, const std::vector<Time>& times)
 {
     Price price = 0;

@@ -65,6 +65,7 @@ private:
     };
     /// A way through the residual network: an arc forwards (`2 * arc`) or backwards (`2 * arc + 1`).
     using Step = int;
+    static constexpr Step noStep = -1;
 
     [[nodiscard]] std::size_t size() const { return m_times.size(); }
     [[nodiscard]] Price room(Step step) const;

@@ -7,7 +7,7 @@
 namespace core::temporal {
 namespace {
 
-constexpr int noStep = -1;
+constexpr int nothing = -1;
 
 Price inUnits(Price flow, Price unit)
 {
@@ -49,17 +49,17 @@ std::vector<Timing::Round> Timing::roundsOf(Price unit) const
         std::vector<int>& arcs = leaving[static_cast<std::size_t>(point)];
         while (!arcs.empty() && flows[static_cast<std::size_t>(arcs.back())] == 0)
             arcs.pop_back();
-        return arcs.empty() ? noStep : arcs.back();
+        return arcs.empty() ? nothing : arcs.back();
     };
     std::vector<Round> rounds;
-    std::vector<int> place(size(), noStep);  // Where on the way a point was left.
+    std::vector<int> place(size(), nothing);  // Where on the way a point was left.
     std::vector<int> way;
     for (Point first = 0; first < static_cast<Point>(size());) {
         const Point here = way.empty() ? first : m_arcs[static_cast<std::size_t>(way.back())].to;
         int& met = place[static_cast<std::size_t>(here)];
-        if (met == noStep) {
+        if (met == nothing) {
             const int arc = next(here);
-            if (arc == noStep) {
+            if (arc == nothing) {
                 ++first;  // What flows into a point flows out of it: the way is empty.
                 continue;
             }
@@ -75,7 +75,7 @@ std::vector<Timing::Round> Timing::roundsOf(Price unit) const
         for (const int arc : round.arcs) {
             flows[static_cast<std::size_t>(arc)] -= least;
             round.worth -= least * m_arcs[static_cast<std::size_t>(arc)].length;
-            place[static_cast<std::size_t>(m_arcs[static_cast<std::size_t>(arc)].from)] = noStep;
+            place[static_cast<std::size_t>(m_arcs[static_cast<std::size_t>(arc)].from)] = nothing;
         }
         rounds.push_back(std::move(round));
     }
