@@ -64,18 +64,21 @@ function(basinbell_program name)
 endfunction()
 
 # basinbell_test(name LABEL fast|slow|simulation SOURCES a_test.cpp ... [LINKS target ...]
-#                [DEPENDS program ...] [DEFINITIONS X=1 ...] [TIMEOUT seconds] [SERIAL] [OPTIMIZED])
+#                [DEPENDS program ...] [DEFINITIONS X=1 ...] [TIMEOUT seconds] [SERIAL] [OPTIMIZED]
+#                [COMPUTING b.cpp ...])
 # One test executable for one folder; every TEST in it becomes a test of ctest that bears the label.
 # GoogleTest, GoogleMock and a main are linked. A test that links a target of app or Qt gets a main that makes an
 # offscreen QApplication with a home of its own. SOURCE_DIR is defined as the root of the tree. Name in DEPENDS the
 # programs that the test starts; PROGRAM_DIR is then the folder they are in. Use SERIAL where time is measured, and
 # OPTIMIZED where the test itself computes: the others are compiled in the shortest time, what they test is optimised.
+# COMPUTING are sources that are optimised in a test that is not.
 function(basinbell_test name)
-    cmake_parse_arguments(PARSE_ARGV 1 room "SERIAL;OPTIMIZED" "LABEL;TIMEOUT" "SOURCES;LINKS;DEPENDS;DEFINITIONS")
+    cmake_parse_arguments(PARSE_ARGV 1 room "SERIAL;OPTIMIZED" "LABEL;TIMEOUT" "SOURCES;COMPUTING;LINKS;DEPENDS;DEFINITIONS")
     if(NOT room_LABEL MATCHES "^(fast|slow|simulation)$")
         message(FATAL_ERROR "basinbell_test(${name}): LABEL is '${room_LABEL}'; it must be fast, slow or simulation.")
     endif()
-    add_executable(${name} ${room_SOURCES})
+    add_executable(${name} ${room_SOURCES} ${room_COMPUTING})
+    set_source_files_properties(${room_COMPUTING} PROPERTIES COMPILE_OPTIONS -O2 SKIP_PRECOMPILE_HEADERS ON)
     basinbell_common(${name})
     target_compile_definitions(${name} PRIVATE ${room_DEFINITIONS} SOURCE_DIR="${PROJECT_SOURCE_DIR}")
     target_link_libraries(${name} PRIVATE ${room_LINKS} GTest::gmock GTest::gtest)

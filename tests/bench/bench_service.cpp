@@ -42,6 +42,14 @@ core::service::Looks looks(Family family, Seconds target)
 
 }  // namespace
 
+void makeUncertain(core::service::Service& service)
+{
+    for (core::service::Zone& zone : service.coats.front().zones) {
+        zone.apply.quickest = zone.apply.usual - minutes{1};
+        zone.apply.slowest = zone.apply.usual + minutes{2};
+    }
+}
+
 core::stagger::Question coat(Family family, std::size_t zones, std::size_t hands)
 {
     Draw draw{zones};

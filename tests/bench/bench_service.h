@@ -12,6 +12,9 @@ namespace bench {
 /// until it is applied, and three looks.
 enum class Family { Looks, Mixing };
 
+/// Lets each zone of a head be applied up to a minute quicker and two minutes slower than usual.
+void makeUncertain(core::service::Service& service);
+
 /// The same coat each time it is asked for.
 core::stagger::Question coat(Family family, std::size_t zones, std::size_t hands);
 

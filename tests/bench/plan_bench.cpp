@@ -30,15 +30,6 @@ double conflictsNeeded(const Question& question)
     return static_cast<double>(conflicts);
 }
 
-/// Each zone up to a minute quicker and two minutes slower than usual.
-void makeUncertain(Question& question)
-{
-    for (core::service::Zone& zone : question.services.front().coats.front().zones) {
-        zone.apply.quickest = zone.apply.usual - std::chrono::minutes{1};
-        zone.apply.slowest = zone.apply.usual + std::chrono::minutes{2};
-    }
-}
-
 Question asked(Family family, const benchmark::State& state)
 {
     return coat(family, static_cast<std::size_t>(state.range(0)), static_cast<std::size_t>(state.range(1)));
@@ -61,7 +52,7 @@ void planWithBasinbell(benchmark::State& state, Family family)
 void planGuaranteed(benchmark::State& state, Family family)
 {
     Question question = asked(family, state);
-    makeUncertain(question);
+    makeUncertain(question.services.front());
     int give = -1;
     for (auto _ : state) {
         const auto plan = core::stagger::plan(question);
@@ -75,7 +66,7 @@ void planGuaranteed(benchmark::State& state, Family family)
 void forecastOf(benchmark::State& state)
 {
     Question question = coat(Family::Looks, static_cast<std::size_t>(state.range(0)), 1);
-    makeUncertain(question);
+    makeUncertain(question.services.front());
     const auto plan = core::stagger::plan(question);
     for (auto _ : state) {
         auto forecast = core::stagger::forecast(question, *plan, {.runs = static_cast<int>(state.range(1))});

@@ -13,8 +13,9 @@
 #include <vector>
 
 // Solves every project of a folder, or invented ones, beside Gecode in the same run, one thread.
-//     project_bench FOLDER [SECONDS [TABLE]]        .sch files; known values, by default
-//     FOLDER/optimum/optimum.csv project_bench --made ACTIVITIES COUNT [SECONDS]
+//     project_bench FOLDER [SECONDS [TABLE]]
+//     project_bench --made ACTIVITIES COUNT [SECONDS]
+// The folder holds .sch files; the table known values, FOLDER/optimum/optimum.csv where nothing else is said.
 
 namespace {
 
@@ -71,6 +72,12 @@ Solved solveByGecode(const Case& given, double seconds)
     return {found.proved, found.makespan, millisecondsSince(begin)};
 }
 
+double median(std::vector<double> values)
+{
+    std::ranges::sort(values);
+    return values[values.size() / 2];
+}
+
 void printRow(const char* who, const std::vector<Solved>& all)
 {
     std::vector<double> times;
@@ -79,16 +86,9 @@ void printRow(const char* who, const std::vector<Solved>& all)
         times.push_back(solved.milliseconds);
         sum += solved.milliseconds;
     }
-    std::ranges::sort(times);
     std::printf("%-10s proved %3td of %3zu   mean %10.3f   median %9.3f   most %10.3f ms\n", who,
                 std::ranges::count(all, true, &Solved::proved), all.size(),
-                sum / static_cast<double>(times.size()), times[times.size() / 2], times.back());
-}
-
-double median(std::vector<double> values)
-{
-    std::ranges::sort(values);
-    return values[values.size() / 2];
+                sum / static_cast<double>(times.size()), median(times), std::ranges::max(times));
 }
 
 /// Returns how many answers contradict each other.

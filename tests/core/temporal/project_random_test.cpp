@@ -1,3 +1,4 @@
+#include "tests/core/temporal/proved_shortest.h"
 #include "tests/core/temporal/small_networks.h"
 #include "tests/core/temporal/small_projects.h"
 
@@ -38,19 +39,6 @@ Project randomProject(Dice& dice, const Mix& mix)
         project.lags.push_back(lag);
     }
     return project;
-}
-
-/// Nothing where it is proved that nothing fits.
-std::optional<Time> provedShortest(const Project& project)
-{
-    const ProjectOutcome outcome = shortest(project, {});
-    EXPECT_TRUE(outcome.complete);
-    if (!outcome.best)
-        return std::nullopt;
-    EXPECT_EQ(brokenBy(project, outcome.best->starts), "");
-    EXPECT_EQ(makespanOf(project, outcome.best->starts), outcome.best->makespan);
-    EXPECT_EQ(outcome.bound, outcome.best->makespan);
-    return outcome.best->makespan;
 }
 
 /// `check` gets what was found and says what was found last: of these, not all fit.

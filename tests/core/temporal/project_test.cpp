@@ -1,5 +1,6 @@
 #include "core/temporal/project.h"
 
+#include "tests/core/temporal/proved_shortest.h"
 #include "tests/core/temporal/small_projects.h"
 
 #include <gtest/gtest.h>
@@ -18,19 +19,6 @@ Lag atLeast(std::size_t first, std::size_t second, Time least)
 Lag atMost(std::size_t first, std::size_t second, Time most)
 {
     return {startOf(first), startOf(second), most};
-}
-
-/// Nothing where it is proved that nothing fits; what is found must keep everything.
-std::optional<Time> provedShortest(const Project& project)
-{
-    const ProjectOutcome outcome = shortest(project, {});
-    EXPECT_TRUE(outcome.complete);
-    if (!outcome.best)
-        return std::nullopt;
-    EXPECT_EQ(brokenBy(project, outcome.best->starts), "");
-    EXPECT_EQ(makespanOf(project, outcome.best->starts), outcome.best->makespan);
-    EXPECT_EQ(outcome.bound, outcome.best->makespan);
-    return outcome.best->makespan;
 }
 
 TEST(Project, NothingToDoIsDoneAtOnce)
