@@ -33,28 +33,76 @@ std::vector<Length> waysFrom(Point start, int points, const Ways& ways)
     return length;
 }
 
+/// Lags, given and derived, and waits that count as `length` says of a link and a wait for its end.
+template <typename Counted>
+Ways waysOf(const UncertainNetwork& network, const Reductions& reductions, const Counted& length)
+{
+    Ways ways(reductions.lags().edges().begin(), reductions.lags().edges().end());
+    for (int index = 0; index < static_cast<int>(network.links.size()); ++index) {
+        const Uncertain& link = network.links[place(index)];
+        for (Point waiting = 0; waiting < network.points; ++waiting)
+            if (const auto wait = reductions.wait(index, waiting))
+                ways.push_back({.from = waiting, .to = link.start, .most = -length(link, *wait)});
+    }
+    return ways;
+}
+
+Ways turned(Ways ways)
+{
+    for (auto& way : ways)
+        std::swap(way.from, way.to);
+    return ways;
+}
+
 /// From `point` to each, at a time decided upon now: lags, and waits that count in full.
 std::vector<Length> waysThroughWaits(const UncertainNetwork& network, const Reductions& reductions,
                                      Point point)
 {
+    const auto inFull = [](const Uncertain&, Length wait) { return wait; };
+    return waysFrom(point, network.points, waysOf(network, reductions, inFull));
+}
+
+/// Lags, and links that may take their least.
+Ways waysAtLeast(const UncertainNetwork& network, const Reductions& reductions)
+{
     Ways ways(reductions.lags().edges().begin(), reductions.lags().edges().end());
-    for (int index = 0; index < static_cast<int>(network.links.size()); ++index)
-        for (Point waiting = 0; waiting < network.points; ++waiting)
-            if (const auto wait = reductions.wait(index, waiting))
-                ways.push_back({.from = waiting, .to = network.links[place(index)].start, .most = -*wait});
-    return waysFrom(point, network.points, ways);
+    for (const Uncertain& link : network.links)
+        ways.push_back({.from = link.start, .to = link.end, .most = link.least});
+    return ways;
+}
+
+/// Lags, links that take as long as usual, and waits that such an end lifts.
+Ways waysWhenUsual(const UncertainNetwork& network, const Reductions& reductions)
+{
+    Ways ways = waysOf(network, reductions,
+                       [](const Uncertain& link, Length wait) { return std::min<Length>(wait, link.usual); });
+    for (const Uncertain& link : network.links) {
+        ways.push_back({.from = link.start, .to = link.end, .most = link.usual});
+        ways.push_back({.from = link.end, .to = link.start, .most = -link.usual});
+    }
+    return ways;
 }
 
 /// From each to `point`, at a time decided upon now: lags, and links that may take their least.
 std::vector<Length> waysThroughLeasts(const UncertainNetwork& network, const Reductions& reductions,
                                       Point point)
 {
-    Ways turned;
-    for (const auto& edge : reductions.lags().edges())
-        turned.push_back({.from = edge.to, .to = edge.from, .most = edge.most});
-    for (const Uncertain& link : network.links)
-        turned.push_back({.from = link.end, .to = link.start, .most = link.least});
-    return waysFrom(point, network.points, turned);
+    return waysFrom(point, network.points, turned(waysAtLeast(network, reductions)));
+}
+
+/// The lags and links of the network, those links that are certain as lags.
+UncertainNetwork withoutCertainLinks(const UncertainNetwork& network)
+{
+    UncertainNetwork left{.points = network.points, .lags = network.lags, .links = {}};
+    for (const Uncertain& link : network.links) {
+        if (link.least < link.most) {
+            left.links.push_back(link);
+            continue;
+        }
+        left.lags.push_back({link.start, link.end, link.most});
+        left.lags.push_back({link.end, link.start, -link.least});
+    }
+    return left;
 }
 
 }  // namespace
@@ -107,6 +155,23 @@ std::optional<SafeStart> safeStart(const UncertainNetwork& network, const std::v
             return std::nullopt;
     return SafeStart{static_cast<Time>(-after[origin]),
                      static_cast<Time>(std::min<Length>(before[origin], farTime))};
+}
+
+std::optional<std::vector<UsualStart>> usualStarts(const UncertainNetwork& network)
+{
+    const UncertainNetwork left = withoutCertainLinks(network);
+    Reductions reductions;
+    if (reductions.close(left))
+        return std::nullopt;
+    const Ways usual = waysWhenUsual(left, reductions);
+    const std::vector<Length> before = waysFrom(origin, left.points, usual);
+    const std::vector<Length> after = waysFrom(origin, left.points, turned(usual));
+    const std::vector<Length> quick = waysFrom(origin, left.points, waysAtLeast(left, reductions));
+    const auto time = [](Length length) { return static_cast<Time>(std::min<Length>(length, farTime)); };
+    std::vector<UsualStart> starts;
+    for (std::size_t point = 0; point < before.size(); ++point)
+        starts.push_back({-time(after[point]), time(before[point]), time(quick[point])});
+    return starts;
 }
 
 }  // namespace core::temporal

@@ -37,4 +37,24 @@ UncertainNetwork seenSoFar(const UncertainNetwork& network, const std::vector<Se
 std::optional<SafeStart> safeStart(const UncertainNetwork& network, const std::vector<Seen>& seen, Time now,
                                    Point point);
 
+/// When a point comes in the runs that winning strategies make where all lengths turn
+/// out usual: at every time from `earliest` to `latest` in one of them, at no other.
+///
+/// For a network as `seenSoFar` gives it this is the rule to go by, asked again
+/// whenever something has happened or a usual length has gone by: a point may be
+/// started now if `earliest` is now, and has to be if `latest` is. For a point further
+/// ahead it says between which times it can come if lengths turn out usual
+/// until then, what comes before it being started in time for that.
+struct UsualStart {
+    Time earliest = 0;
+    Time latest = 0;         ///< `farTime` where nothing sets a limit.
+    Time latestIfQuick = 0;  ///< Whatever the lengths turn out to be, it is not too late before this.
+
+    friend bool operator==(const UsualStart&, const UsualStart&) = default;
+};
+
+/// For every point of the network. None: no strategy wins. What follows is drawn once,
+/// and then it is O(points * edges) for all points together.
+std::optional<std::vector<UsualStart>> usualStarts(const UncertainNetwork& network);
+
 }  // namespace core::temporal
