@@ -41,6 +41,27 @@ CrewAt::CrewAt(const Draft& draft, const std::vector<Time>& times)
                                                    static_cast<Time>((away.until - draft.zero).count())});
         }
     }
+    lookWhoCanBeAtWhatRuns();
+}
+
+/// Facts are exempt from the rules, but only as far as they contradict them: otherwise everybody who is at
+/// something is at one thing, and there.
+void CrewAt::lookWhoCanBeAtWhatRuns()
+{
+    std::vector<std::size_t> running;
+    for (const std::size_t place : m_present) {
+        if (!isRunning(place))
+            continue;
+        running.push_back(place);
+        m_runningUntil = std::max(m_runningUntil, start(place) + 1);
+    }
+    if (running.empty())
+        return;
+    HandsOf hands(count());
+    if (HandsSearch{*this, running}.run(hands))
+        return;
+    m_runningPresent = false;
+    m_runningApart = HandsSearch{*this, running}.run(hands);
 }
 
 /// A look that starts while an application on its head is under way is made by
@@ -48,34 +69,51 @@ CrewAt::CrewAt(const Draft& draft, const std::vector<Time>& times)
 bool CrewAt::isMadeWhile(std::size_t look, std::size_t apply) const
 {
     return isLook(look) && isApplication(apply) && sameHead(look, apply) && start(apply) <= start(look)
-        && start(look) < end(apply);
+        && start(look) < m_spans[apply].end;
 }
 
 /// Whether one pair of hands cannot do both at these times.
 bool CrewAt::clash(std::size_t a, std::size_t b) const
 {
-    if (a == b || bothHappened(a, b) || !overlap(a, b))
+    const bool bothRun = isRunning(a) && isRunning(b) && m_runningApart;
+    if (a == b || (!bothRun && (bothHappened(a, b) || !overlap(a, b))))
         return false;
     if (sameHead(a, b) && isLook(a) && isLook(b))
         return false;
     return !isMadeWhile(a, b) && !isMadeWhile(b, a);
 }
 
-bool CrewAt::mayDo(std::size_t place, std::size_t hands) const
+/// A look that goes on, and was begun while the head was being applied, is made by the hands that applied.
+bool CrewAt::beganWhileApplying(std::size_t look) const
+{
+    const Instant began = m_draft.zero + Seconds{start(look)};
+    return std::ranges::any_of(m_draft.question->progress.tasks, [&](const TaskProgress& task) {
+        return task.id.kind == TaskKind::Apply && task.id.service == this->task(look).id.service
+            && task.start <= began && (!task.end || *task.end > began);
+    });
+}
+
+/// Whether these hands do that kind of work. Somebody is at what goes on, even where nobody is said to do it.
+bool CrewAt::doesSuchWork(std::size_t place, std::size_t hands) const
 {
     const service::Work work = workOf(task(place).id.kind);
-    const bool does = m_crew.hands[hands].does(work);
-    if (!happened(place))
-        return does && !isAwayDuring(place, hands);
-    // Somebody is at it, even where nobody is said to do such work.
-    return does
-        || std::ranges::none_of(m_crew.hands, [&](const service::Hands& each) { return each.does(work); });
+    const auto does = [work](const service::Hands& each) { return each.does(work); };
+    if (does(m_crew.hands[hands]) || (happened(place) && std::ranges::none_of(m_crew.hands, does)))
+        return true;
+    return isLook(place) && isRunning(place) && beganWhileApplying(place);
+}
+
+bool CrewAt::mayDo(std::size_t place, std::size_t hands) const
+{
+    const bool exempt = happened(place) && !(isRunning(place) && m_runningPresent);
+    return doesSuchWork(place, hands) && (exempt || !isAwayDuring(place, hands));
 }
 
 bool CrewAt::isAwayDuring(std::size_t place, std::size_t hands) const
 {
-    return std::ranges::any_of(
-        m_away[hands], [&](const Span& away) { return start(place) < away.end && away.start < end(place); });
+    return std::ranges::any_of(m_away[hands], [&](const Span& away) {
+        return start(place) < away.end && away.start < m_spans[place].end;
+    });
 }
 
 /// Whether it makes no difference which of the two does something.
@@ -116,7 +154,7 @@ void CrewAt::assignBasins(Assignment& assignment) const
             freeFrom, [&](const std::optional<Time>& from) { return !from || *from <= start(place); });
         if (basin == freeFrom.end())
             continue;
-        *basin = end(place);
+        *basin = m_spans[place].end;
         assignment.basins[place] = static_cast<std::size_t>(basin - freeFrom.begin());
     }
 }

@@ -2,6 +2,8 @@
 
 #include "core/stagger/draft.h"
 
+#include <algorithm>
+#include <limits>
 #include <optional>
 #include <vector>
 
@@ -29,7 +31,11 @@ public:
     [[nodiscard]] std::size_t count() const { return m_draft.busy.size(); }
     [[nodiscard]] std::size_t hands() const { return m_crew.hands.size(); }
     [[nodiscard]] Time start(std::size_t place) const { return m_spans[place].start; }
-    [[nodiscard]] Time end(std::size_t place) const { return m_spans[place].end; }
+    /// What goes on now has not ended yet, though it may be over in this second as far as the plan knows.
+    [[nodiscard]] Time end(std::size_t place) const
+    {
+        return isRunning(place) ? std::max(m_spans[place].end, m_runningUntil) : m_spans[place].end;
+    }
     [[nodiscard]] bool isLook(std::size_t place) const { return task(place).id.kind == TaskKind::Look; }
     [[nodiscard]] bool isMadeWhile(std::size_t look, std::size_t apply) const;
     [[nodiscard]] bool clash(std::size_t a, std::size_t b) const;
@@ -43,8 +49,12 @@ private:
     [[nodiscard]] const Busy& task(std::size_t place) const { return m_draft.busy[place]; }
     [[nodiscard]] bool overlap(std::size_t a, std::size_t b) const
     {
-        return start(a) < end(b) && start(b) < end(a);
+        return start(a) < m_spans[b].end && start(b) < m_spans[a].end;
     }
+    [[nodiscard]] bool isRunning(std::size_t place) const { return task(place).state == TaskState::Running; }
+    void lookWhoCanBeAtWhatRuns();
+    [[nodiscard]] bool doesSuchWork(std::size_t place, std::size_t hands) const;
+    [[nodiscard]] bool beganWhileApplying(std::size_t look) const;
     [[nodiscard]] bool sameHead(std::size_t a, std::size_t b) const
     {
         return task(a).id.service == task(b).id.service;
@@ -97,6 +107,9 @@ private:
     bool m_basinsCount = true;
     bool m_headCounts = true;
     std::vector<std::vector<Span>> m_away;
+    Time m_runningUntil = std::numeric_limits<Time>::min();
+    bool m_runningApart = true;    ///< What runs is done by as many pairs of hands, as far as there are such.
+    bool m_runningPresent = true;  ///< And by those who are there.
 };
 
 }  // namespace core::stagger

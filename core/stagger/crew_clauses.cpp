@@ -98,13 +98,14 @@ bool CrewAt::sameBasinAtBoth(std::size_t a, std::size_t b) const
 {
     const auto number = [this](Point point) { return m_times[static_cast<std::size_t>(point)]; };
     return task(a).basin && task(b).basin && number(*task(a).basin) == number(*task(b).basin)
-        && !bothHappened(a, b);
+        && !bothHappened(a, b) && overlap(a, b);
 }
 
 Clause CrewAt::handsClause(std::size_t a, std::size_t b) const
 {
     Clause clause;
-    appendOrders(a, b, clause);
+    if (!bothHappened(a, b))
+        appendOrders(a, b, clause);
     if (task(a).hands)
         appendDiffer(*task(a).hands, *task(b).hands, clause);
     appendNotDue(a, clause);
@@ -204,7 +205,7 @@ void CrewAt::brokenByBasins(std::vector<Clause>& clauses) const
     for (const std::size_t place : m_present) {
         if (!task(place).needsBasin)
             continue;
-        std::erase_if(atOnce, [&](std::size_t other) { return end(other) <= start(place); });
+        std::erase_if(atOnce, [&](std::size_t other) { return m_spans[other].end <= start(place); });
         atOnce.push_back(place);
         if (atOnce.size() <= m_crew.basins)
             continue;

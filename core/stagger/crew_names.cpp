@@ -56,21 +56,21 @@ void CrewAt::brokenByNamedHands(std::size_t place, bool glance, std::vector<Clau
         others = {atMost(*task(place).hands, number - 1), atLeast(*task(place).hands, number + 1)};
     }
     appendNotDue(place, others);
-    const service::Work work = workOf(task(place).id.kind);
-    const auto does = [work](const service::Hands& each) { return each.does(work); };
-    // Somebody is at what runs, even where nobody is said to do such work.
-    const bool exempt = glance || (happened(place) && std::ranges::none_of(m_crew.hands, does));
-    if (!does(m_crew.hands[hands]) && !exempt) {
+    if (!doesSuchWork(place, hands) && !glance) {
         Clause clause = others;
         if (isLook(place))
             appendOtherGlances(place, clause);
         clauses.push_back(std::move(clause));
     }
-    if (happened(place))
+    if (happened(place) && !(isRunning(place) && m_runningPresent))
         return;
     for (const Span& away : m_away[hands]) {
-        if (start(place) >= away.end || away.start >= end(place))
+        if (start(place) >= away.end || away.start >= m_spans[place].end)
             continue;
+        if (happened(place)) {
+            clauses.push_back(others);
+            continue;
+        }
         Clause clause = others;
         clause.push_back(inOrder(task(place).end, {temporal::origin, away.start}));
         clause.push_back(inOrder({temporal::origin, away.end}, task(place).start));

@@ -44,10 +44,18 @@ Moment Drafter::applicationEnd(const Moment& start, const service::Application& 
     return {end, 0};
 }
 
-/// A link starts at a point, which what has happened does not have.
-Moment Drafter::runningApplicationEnd(Time start, const service::Application& lengths)
+/// Whether the coat was planned before and stands: then its lengths are certain, those of what goes on too.
+bool Drafter::isSettled(const TaskId& id) const
 {
-    if (m_draft.give == 0 || lengths.quickest == lengths.slowest)
+    return !m_pins.keepPoints && std::ranges::any_of(m_pins.starts, [&id](const auto& pin) {
+        return pin.first.service == id.service && pin.first.coat == id.coat;
+    });
+}
+
+/// A link starts at a point, which what has happened does not have.
+Moment Drafter::runningApplicationEnd(const TaskId& apply, Time start, const service::Application& lengths)
+{
+    if (m_draft.give == 0 || lengths.quickest == lengths.slowest || isSettled(apply))
         return {temporal::origin, start + secondsOf(lengths.usual)};
     const Moment begun{newPoint(), 0};
     keep({temporal::origin, start}, begun, 0);
@@ -101,7 +109,7 @@ void Drafter::writeBegun(const TaskProgress& progress, DraftedZone& drafted)
     rest.usual = std::clamp(apply.usual, rest.quickest, rest.slowest);
     drafted.applied = secondsOf(rest.usual);
     addRunning(progress.id, progress, start + drafted.applied);
-    drafted.applicationEnd = runningApplicationEnd(start, rest);
+    drafted.applicationEnd = runningApplicationEnd(progress.id, start, rest);
     m_draft.busy.back().end = drafted.applicationEnd;
 }
 
@@ -188,8 +196,10 @@ void Drafter::writeLook(const DraftedZone& drafted, const TaskId& look, Time mom
 {
     const service::Looks& looks = *zoneOf(drafted.apply).looks;
     if (const TaskProgress* progress = m_question.progress.find(look)) {
-        if (!progress->end)
-            addRunning(look, *progress, runningEnd(*progress, looks.length));
+        if (progress->end)
+            return;
+        addRunning(look, *progress, runningEnd(*progress, looks.length));
+        keep(*drafted.water, m_draft.busy.back().end, 0);
         return;
     }
     if (m_question.progress.isDropped(look) || m_draft.isLeft(demand))
@@ -256,19 +266,23 @@ void Drafter::writeLateJobs(const DraftedZone& drafted)
                          job.name + " " + zone.name + ": " + lengthText(job.before)
                              + " before its water, within " + lengthText(job.tolerance)),
                    late, wrongMoment);
-        if (const TaskProgress* progress = m_question.progress.find(late)) {
-            if (!progress->end)
-                addRunning(late, *progress, runningEnd(*progress, job.length));
-            continue;
-        }
+        const TaskProgress* progress = m_question.progress.find(late);
+        if (progress != nullptr && !progress->end)
+            addRunning(late, *progress, runningEnd(*progress, job.length));
         // Once water has reached the zone there is nothing left to do it to.
         if (m_question.progress.isDropped(late) || drafted.rinsed || m_draft.isLeft(demanded))
             continue;
-        const Moment start = startOf(late);
-        if (m_now)
-            keep(start, {temporal::origin, *m_now}, 0);
+        const bool open = progress == nullptr;
+        const Moment start = open ? startOf(late) : Moment{temporal::origin, timeOf(progress->start)};
         limit(demanded, *drafted.water, start, -secondsOf(job.before - job.tolerance));
         limit(demanded, start, *drafted.water, secondsOf(job.before + job.tolerance));
+        if (!open) {
+            if (!progress->end)
+                keep(*drafted.water, m_draft.busy.back().end, 0);
+            continue;
+        }
+        if (m_now)
+            keep(start, {temporal::origin, *m_now}, 0);
         keep(start, drafted.applicationEnd, 0);
         keep(*drafted.water, start, -secondsOf(job.length));
         addOpen(late, start, secondsOf(job.length));

@@ -84,7 +84,8 @@ private:
     [[nodiscard]] std::string named(const TaskId& id, const std::string& what) const;
     [[nodiscard]] Time runningEnd(const TaskProgress& progress, Seconds usual) const;
     Moment applicationEnd(const Moment& start, const service::Application& lengths);
-    Moment runningApplicationEnd(Time start, const service::Application& lengths);
+    Moment runningApplicationEnd(const TaskId& apply, Time start, const service::Application& lengths);
+    [[nodiscard]] bool isSettled(const TaskId& id) const;
     [[nodiscard]] bool isKnown(const Moment& moment) const;
     void addRunning(const TaskId& id, const TaskProgress& progress, Time end);
     void addOpen(const TaskId& id, const Moment& start, Time length, std::optional<Lag> due = {});
