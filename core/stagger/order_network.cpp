@@ -111,7 +111,7 @@ std::optional<OrderNetwork::Premises> OrderNetwork::apart(std::size_t a, std::si
     const auto equal = [](const std::optional<Point>& one, const std::optional<Point>& other) -> Premises {
         return one ? Premises{{*one, *other, 0}, {*other, *one, 0}} : Premises{};
     };
-    if (task(a).state != TaskState::Open && task(b).state != TaskState::Open)
+    if (haveHappened(a, b))
         return std::nullopt;
     if (sharesHead(a, b))
         return Premises{};
@@ -131,21 +131,40 @@ void OrderNetwork::addLooks()
             continue;
         if (task(look).due)
             add(*task(look).due, {*task(look).due});
-        bool made = false;
-        for (const std::size_t apply : m_present) {
-            if (isMadeWhile(look, apply)) {
-                if (!made && handsOf(look) == handsOf(apply))
-                    addGlance(look, apply);
-                made = true;
-            } else if (task(apply).id.kind == TaskKind::Apply
-                       && task(apply).id.service == task(look).id.service) {
-                const bool before = at(task(look).start) < at(task(apply).start);
-                const Lag clear = before ? lagBetween(task(apply).start, task(look).start, -1)
-                                         : inOrder(task(apply).end, task(look).start);
-                add(clear, {clear});
-            }
+        const auto apply = std::ranges::find_if(m_present, [&](std::size_t place) {
+            return isMadeWhile(look, place) && handsOf(look) == handsOf(place);
+        });
+        // Whether it falls within others too makes no difference to who makes it.
+        if (apply == m_present.end())
+            addClear(look);
+        else if (!haveHappened(look, *apply))
+            addGlance(look, *apply);
+    }
+}
+
+/// A look that is nobody's glance stays clear of every application of its head. It is
+/// nobody's because it is clear of each, or within one that other hands are at.
+void OrderNetwork::addClear(std::size_t look)
+{
+    std::vector<Lag> clears;
+    Premises premises;
+    for (const std::size_t apply : m_present) {
+        if (task(apply).id.kind != TaskKind::Apply || task(apply).id.service != task(look).id.service)
+            continue;
+        if (isMadeWhile(look, apply)) {
+            if (task(look).hands)
+                premises.push_back(handsOf(look) < handsOf(apply)
+                                       ? Lag{*task(apply).hands, *task(look).hands, -1}
+                                       : Lag{*task(look).hands, *task(apply).hands, -1});
+        } else if (!haveHappened(look, apply)) {
+            const bool before = at(task(look).start) < at(task(apply).start);
+            clears.push_back(before ? lagBetween(task(apply).start, task(look).start, -1)
+                                    : inOrder(task(apply).end, task(look).start));
         }
     }
+    premises.insert(premises.end(), clears.begin(), clears.end());
+    for (const Lag& clear : clears)
+        add(clear, premises);
 }
 
 void OrderNetwork::addGlance(std::size_t look, std::size_t apply)

@@ -29,6 +29,7 @@ private:
     void add(const Lag& lag, Premises premises);
     void addDecided(const Clause& clause);
     void addLooks();
+    void addClear(std::size_t look);
     void addGlance(std::size_t look, std::size_t apply);
     void addAway(std::size_t place);
     void addOrders();
@@ -42,6 +43,11 @@ private:
     {
         return m_times[static_cast<std::size_t>(lag.to)] - m_times[static_cast<std::size_t>(lag.from)]
             <= lag.most;
+    }
+    /// Then nothing binds them to each other.
+    [[nodiscard]] bool haveHappened(std::size_t a, std::size_t b) const
+    {
+        return task(a).state != TaskState::Open && task(b).state != TaskState::Open;
     }
     [[nodiscard]] std::size_t handsOf(std::size_t place) const;
     [[nodiscard]] bool isMadeWhile(std::size_t look, std::size_t apply) const;
