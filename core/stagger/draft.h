@@ -135,7 +135,8 @@ struct Pins {
     std::map<TaskId, Instant> starts;
     std::size_t coats = SIZE_MAX;          ///< Only that many coats of each service are written down.
     std::vector<PlannedTask> elsewhere{};  ///< What services do that have no coats in the question.
-    bool keepPoints = false;  ///< The tasks have points all the same, so that lengths can be uncertain.
+    /// The tasks have points all the same, so that lengths can be uncertain, and hands are named.
+    bool keepPoints = false;
     /// Where limits may be broken: which, by the place of the demand. Empty: all that may ever be.
     std::vector<bool> mayBreak;
 };

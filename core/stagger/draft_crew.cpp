@@ -11,7 +11,8 @@ void Drafter::nameHands()
     const service::Crew& crew = m_question.services.front().crew;
     const auto rinses = static_cast<std::size_t>(std::ranges::count_if(m_draft.busy, &Busy::needsBasin));
     const bool basins = crew.basins > 1 && rinses > crew.basins;
-    if (m_draft.links.empty() || (crew.hands.size() == 1 && !basins))
+    const bool matters = !m_draft.links.empty() || m_pins.keepPoints;
+    if (!matters || (crew.hands.size() == 1 && !basins))
         return;
     const auto numberPoint = [this](std::size_t count) {
         const Point point = m_draft.problem.points++;

@@ -1,8 +1,6 @@
 #include "core/stagger/forecast.h"
 
-#include "core/stagger/coat_by_coat.h"
-#include "core/stagger/guarantee.h"
-#include "core/stagger/order_network.h"
+#include "core/stagger/planned_network.h"
 #include "core/temporal/executor.h"
 
 #include <algorithm>
@@ -82,30 +80,6 @@ double sharedVariance(const std::vector<double>& a, const std::vector<double>& b
         onlyB += (b[place] - meanB) * (b[place] - meanB);
     }
     return onlyA > 0 && onlyB > 0 ? both * both / (onlyA * onlyB) : 0;
-}
-
-/// The plan's question written down once more, with every start as planned and every
-/// length that is uncertain as a link over its whole range.
-Draft plannedDraft(const Question& question, const Plan& plan)
-{
-    Pins pins = pinsOf(plan);
-    pins.keepPoints = true;
-    Draft draft = draftOf(question, Strictness::Keep, {}, pins, wholeGive);
-    const auto stands = [&draft](Point point, std::size_t number) {
-        const auto time = static_cast<Time>(number);
-        draft.problem.lags.push_back({temporal::origin, point, time});
-        draft.problem.lags.push_back({point, temporal::origin, -time});
-    };
-    for (const Busy& busy : draft.busy) {
-        const PlannedTask* task = plan.find(busy.id);
-        if (task == nullptr)
-            continue;
-        if (busy.hands && task->hands)
-            stands(*busy.hands, *task->hands);
-        if (busy.basin && task->basin)
-            stands(*busy.basin, *task->basin);
-    }
-    return draft;
 }
 
 class Forecaster {
@@ -234,37 +208,19 @@ private:
     Forecast m_forecast;
 };
 
-/// The network of the plan's order, its links as wide as the plan's give.
-temporal::UncertainNetwork heldNetwork(const Draft& draft, const std::vector<Time>& times, int give)
-{
-    temporal::UncertainNetwork network = OrderNetwork{draft, times}.network();
-    for (temporal::Uncertain& link : network.links) {
-        const service::Application held =
-            covered({Seconds{link.least}, Seconds{link.usual}, Seconds{link.most}}, give);
-        link.least = static_cast<Time>(held.quickest.count());
-        link.most = static_cast<Time>(held.slowest.count());
-    }
-    return network;
-}
-
 }  // namespace
 
 std::optional<Forecast> forecast(const Question& question, const Plan& plan, const ForecastOptions& options)
 {
     if (std::ranges::any_of(plan->broken, [](const BrokenLimit& limit) { return !limit.already; }))
         return std::nullopt;
-    Draft draft = plannedDraft(question, plan);
-    draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
-        return brokenByCrew(draft, times);
-    };
-    const temporal::Outcome outcome = temporal::search(draft.problem, {});
-    if (!outcome.best)
+    const std::optional<PlannedNetwork> planned = plannedNetwork(question, plan);
+    if (!planned)
         return std::nullopt;
-    const std::vector<Time>& times = outcome.best->times;
-    auto executor = temporal::Executor::of(heldNetwork(draft, times, plan->give.value_or(0) / 10));
+    auto executor = temporal::Executor::of(planned->network);
     if (!executor)
         return std::nullopt;
-    return Forecaster{question, draft, *std::move(executor), times}.make(options);
+    return Forecaster{question, planned->draft, *std::move(executor), planned->times}.make(options);
 }
 
 }  // namespace core::stagger

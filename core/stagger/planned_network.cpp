@@ -1,0 +1,80 @@
+#include "core/stagger/planned_network.h"
+
+#include "core/stagger/coat_by_coat.h"
+#include "core/stagger/guarantee.h"
+#include "core/stagger/order_network.h"
+
+#include <algorithm>
+
+namespace core::stagger {
+namespace {
+
+/// The plan's question written down once more, with every start as planned and every
+/// length that is uncertain as a link over its whole range.
+Draft plannedDraft(const Question& question, const Plan& plan)
+{
+    Pins pins = pinsOf(plan);
+    pins.keepPoints = true;
+    const bool breaks =
+        std::ranges::any_of(plan->broken, [](const BrokenLimit& limit) { return !limit.already; });
+    Draft draft = draftOf(question, breaks ? Strictness::Break : Strictness::Keep, {}, pins, wholeGive);
+    // All that could be decided is: what it is worth need not be proved again.
+    draft.problem.softLags.clear();
+    draft.problem.levels.clear();
+    draft.problem.ranking.clear();
+    const auto stands = [&draft](Point point, std::size_t number) {
+        const auto time = static_cast<Time>(number);
+        draft.problem.lags.push_back({temporal::origin, point, time});
+        draft.problem.lags.push_back({point, temporal::origin, -time});
+    };
+    for (const Busy& busy : draft.busy) {
+        const PlannedTask* task = plan.find(busy.id);
+        if (task == nullptr)
+            continue;
+        if (busy.hands && task->hands)
+            stands(*busy.hands, *task->hands);
+        if (busy.basin && task->basin)
+            stands(*busy.basin, *task->basin);
+    }
+    return draft;
+}
+
+/// The network of the plan's order, its links as wide as the plan's give.
+temporal::UncertainNetwork heldNetwork(const Draft& draft, const std::vector<Time>& times, int give)
+{
+    temporal::UncertainNetwork network = OrderNetwork{draft, times}.network();
+    for (temporal::Uncertain& link : network.links) {
+        const service::Application held =
+            covered({Seconds{link.least}, Seconds{link.usual}, Seconds{link.most}}, give);
+        link.least = static_cast<Time>(held.quickest.count());
+        link.most = static_cast<Time>(held.slowest.count());
+    }
+    for (const BreakableLag& limit : draft.breakable) {
+        const auto time = [&times](const Moment& moment) {
+            return times[static_cast<std::size_t>(moment.point)] + moment.offset;
+        };
+        const Time planned = time(limit.later) - time(limit.earlier);
+        network.lags.push_back(lagBetween(limit.earlier, limit.later, std::max(limit.most, planned)));
+    }
+    return network;
+}
+
+}  // namespace
+
+std::optional<PlannedNetwork> plannedNetwork(const Question& question, const Plan& plan)
+{
+    PlannedNetwork planned{plannedDraft(question, plan), {}, {}};
+    Draft& draft = planned.draft;
+    draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
+        return brokenByCrew(draft, times);
+    };
+    temporal::Outcome outcome = temporal::search(draft.problem, {});
+    draft.problem.lazyClauses = {};
+    if (!outcome.best)
+        return std::nullopt;
+    planned.times = std::move(outcome.best->times);
+    planned.network = heldNetwork(draft, planned.times, plan->give.value_or(0) / 10);
+    return planned;
+}
+
+}  // namespace core::stagger
