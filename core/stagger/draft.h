@@ -108,6 +108,7 @@ struct Draft {
     std::size_t ruleLags = 0;  ///< So many lags of the problem are rules; the rest hold for usual lengths.
     bool handsByName = false;  ///< Each task's hands and basin are decisions of the search.
     Instant zero;              ///< What the origin of the problem stands for.
+    Time horizon = 0;          ///< Every point has a lag to come by then, which no rule asks for.
     std::vector<Busy> busy;
     std::vector<DraftedZone> zones;
     std::vector<TaskId> looksNotDue;  ///< Known before the search.

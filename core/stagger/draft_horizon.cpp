@@ -101,6 +101,7 @@ bool Drafter::setHorizon()
         m_high -= m_low;
         m_low = 0;
     }
+    m_draft.horizon = m_high;
     if (m_question.now)
         m_now = timeOf(*m_question.now);
     return true;

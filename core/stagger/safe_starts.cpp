@@ -25,6 +25,14 @@ void endLaterThanNow(const Question& question, const Draft& draft, temporal::Unc
     }
 }
 
+/// The horizon is the search's, and sets no limit.
+void forgetHorizon(const Draft& draft, temporal::UncertainNetwork& network)
+{
+    std::erase_if(network.lags, [&draft](const Lag& lag) {
+        return lag.from == temporal::origin && lag.most == draft.horizon;
+    });
+}
+
 /// Nobody knows more than what is usual.
 void becomeUsual(temporal::UncertainNetwork& network)
 {
@@ -52,6 +60,7 @@ std::vector<SafeStart> safeStarts(const Question& question, const Plan& plan)
         return {};
     const Draft& draft = planned->draft;
     endLaterThanNow(question, draft, planned->network);
+    forgetHorizon(draft, planned->network);
     const bool held = plan->give.value_or(0) > 0 || draft.links.empty();
     SafeFor safeFor = held ? SafeFor::LengthsHeld : SafeFor::UsualLengths;
     auto starts = temporal::usualStarts(planned->network);
@@ -71,7 +80,11 @@ std::vector<SafeStart> safeStarts(const Question& question, const Plan& plan)
         const Moment& start = found->second;
         const auto& [earliest, latest, ifQuick] = (*starts)[static_cast<std::size_t>(start.point)];
         const auto at = [&](Time time) { return draft.zero + Seconds{time + start.offset}; };
-        safe.push_back({task.id, at(earliest), at(latest), safeFor, ifQuick < latest});
+        SafeStart& known = safe.emplace_back(task.id, at(earliest));
+        known.safeFor = safeFor;
+        known.hangsOnLengths = ifQuick < latest;
+        if (latest < temporal::farTime)
+            known.latest = at(latest);
     }
     return safe;
 }

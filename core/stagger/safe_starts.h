@@ -19,14 +19,14 @@ enum class SafeFor {
 /// When a task that has not started can be started, the order being kept: who does what after
 /// what, which looks are made, and which of them while applying.
 struct SafeStart {
-    TaskId task;
+    TaskId task{};
     /// Never after the planned start, but where an application that runs has reached its usual
     /// length: it is taken to end a second later than now.
-    Instant earliest;
+    Instant earliest{};
     /// The latest start with which every limit can still be kept. Of a task further ahead:
     /// applications until then taking as long as usual, and tasks before it being put
-    /// off in time for it, but none of them further than it may be.
-    Instant latest;
+    /// off in time for it, but none of them further than it may be. Absent where nothing sets a limit.
+    std::optional<Instant> latest{};
     SafeFor safeFor = SafeFor::LengthsHeld;
     /// An application that ends early may make `latest` earlier: it hangs on one that is
     /// still to end.

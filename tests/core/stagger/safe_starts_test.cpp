@@ -35,7 +35,8 @@ Minutes startOf(const Question& question, const TaskId& id)
     const auto minutesOf = [](Instant instant) {
         return static_cast<double>((instant - opening).count()) / 60;
     };
-    return {minutesOf(found->earliest), minutesOf(found->latest), found->hangsOnLengths, found->safeFor};
+    return {minutesOf(found->earliest), minutesOf(found->latest.value_or(at(-1))), found->hangsOnLengths,
+            found->safeFor};
 }
 
 // Ends takes up to 14 min and must then develop for 26: water at least 40 after it begins. Root, applied from
@@ -70,7 +71,15 @@ TEST(SafeStarts, AreForUsualLengthsWhereNoGuaranteeIsAskedFor)
     EXPECT_EQ(startOf(question, idOf(TaskKind::Apply, 1)), (Minutes{11, 19, false, SafeFor::UsualLengths}));
 }
 
-// Before anything was done, nothing ties the first step to the clock; the promise does.
+// Nothing ties the first step to the clock: it has no latest start, which is written as -1.
+TEST(SafeStarts, HaveNoEndWhereNothingSetsALimit)
+{
+    Question question = ask(fromOpening({slowZone("Root", 29, 30, 60)}));
+    question.now = at(0);
+    EXPECT_EQ(startOf(question, idOf(TaskKind::Apply)), (Minutes{0, -1}));
+}
+
+// The promise does.
 TEST(SafeStarts, OfTheFirstStepAreThoseThatKeepThePromise)
 {
     Question question = ask(readyBy(60, {slowZone("Root", 29, 30, 60)}));

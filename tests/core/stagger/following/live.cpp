@@ -22,13 +22,16 @@ LiveRun::LiveRun(Question question, std::map<TaskId, Seconds> lengths, Way way, 
 
 Instant LiveRun::wanted(const SafeStart& safe)
 {
+    const Instant planned = std::max(m_plan->find(safe.task)->start, safe.earliest);
+    // Where nothing sets a limit, long after all that has one.
+    const Instant latest = safe.latest.value_or(safe.earliest + Seconds{2000});
     switch (m_way) {
-    case Way::AsPlanned: return std::clamp(m_plan->find(safe.task)->start, safe.earliest, safe.latest);
+    case Way::AsPlanned: return std::min(planned, latest);
     case Way::AsSoonAsSafe: return safe.earliest;
-    case Way::AtTheLatest: return safe.latest;
+    case Way::AtTheLatest: return latest;
     case Way::AtRandom: break;
     }
-    const Seconds room = safe.latest - safe.earliest;
+    const Seconds room = latest - safe.earliest;
     if (m_random() % 3 == 0)
         return safe.earliest;
     return safe.earliest + Seconds{std::uniform_int_distribution<std::int64_t>{0, room.count()}(m_random)};
@@ -49,8 +52,8 @@ bool LiveRun::planAgain()
         m_wrong = "there is not a safe start for each open task";
     for (const SafeStart& safe : m_safe) {
         m_wanted[safe.task] = wanted(safe);
-        if (safe.safeFor != SafeFor::LengthsHeld || safe.earliest > safe.latest
-            || safe.latest < m_plan->find(safe.task)->start || safe.earliest < *m_question.now)
+        if (safe.safeFor != SafeFor::LengthsHeld || safe.earliest < *m_question.now
+            || safe.latest.value_or(Instant::max()) < std::max(safe.earliest, m_plan->find(safe.task)->start))
             m_wrong = "no safe start for " + taskIdText(safe.task);
     }
     return m_wrong.empty();
@@ -164,8 +167,13 @@ void simplify(Question& question)
             hands.away.clear();
         }
         for (service::Coat& coat : service.coats) {
-            for (service::Zone& zone : coat.zones)
+            for (service::Zone& zone : coat.zones) {
                 zone.reach = zone.late.empty() ? zone.reach : Seconds{0};
+                if (!zone.looks || zone.clock != service::ClockStart::FirstContact)
+                    continue;
+                zone.looks->first = std::max(zone.looks->first, zone.apply.usual);
+                zone.looks->until = std::max(zone.looks->until, zone.looks->first + Seconds{1});
+            }
         }
     }
 }
