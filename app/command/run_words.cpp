@@ -83,9 +83,21 @@ bool wasBegun(const State& state, const Lane& lane)
     return lane.coat == 0;
 }
 
-std::string stepLine(const Services& services, const view::StepView& step)
+/// Until when it can be put off; what that is safe against, where it is not what is said by default.
+std::string latestText(const Services& services, const TimeZones& zones, const core::stagger::SafeStart& safe)
 {
-    std::string line = promptText(services, step.prompt) + ", " + dueText(step.left);
+    const bool held = safe.safeFor == core::stagger::SafeFor::LengthsHeld;
+    return " (at the latest " + clockOf(services, zones, *safe.latest)
+        + (held ? ")" : " if all takes as usual)");
+}
+
+/// The countdown comes last: what stands before it changes only with what is asked for.
+std::string stepLine(const Services& services, const TimeZones& zones, const view::StepView& step)
+{
+    std::string line = promptText(services, step.prompt);
+    if (step.prompt.safe && step.prompt.safe->latest)
+        line += latestText(services, zones, *step.prompt.safe);
+    line += ", " + dueText(step.left);
     if (!step.hands.empty())
         line += " (" + step.hands + ")";
     return line;
@@ -159,15 +171,15 @@ std::vector<std::string> laneLines(const Services& services, const State& state,
     return lines;
 }
 
-std::vector<std::string> nowLines(const Services& services, const State& state)
+std::vector<std::string> nowLines(const Services& services, const State& state, const TimeZones& zones)
 {
     const view::NowView now = view::nowView(services, state);
     if (!now.main)
         return {now.finished ? "Every task is done." : "Nothing is asked for."};
-    std::vector<std::string> lines{"NOW  " + stepLine(services, *now.main)};
+    std::vector<std::string> lines{"NOW  " + stepLine(services, zones, *now.main)};
     int number = 2;
     for (const view::StepView& step : now.next)
-        lines.push_back("  " + std::to_string(number++) + "  " + stepLine(services, step));
+        lines.push_back("  " + std::to_string(number++) + "  " + stepLine(services, zones, step));
     if (state.reason)
         lines.push_back("Not every limit can hold any more: " + state.reason->text);
     return lines;

@@ -34,7 +34,8 @@ std::vector<std::string> laneLines(const Services& services, const core::run::St
                                    const core::measure::TimeZones& zones);
 
 /// The one thing to do now and what comes next, numbered as the answers count them.
-std::vector<std::string> nowLines(const Services& services, const core::run::State& state);
+std::vector<std::string> nowLines(const Services& services, const core::run::State& state,
+                                  const core::measure::TimeZones& zones);
 
 /// What each zone got beside what was asked for, once the run is over.
 std::string summary(const Services& services, const core::run::State& state);

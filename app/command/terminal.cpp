@@ -95,7 +95,7 @@ void Terminal::show()
     tellFacts();
     const auto& services = m_session.setup().services;
     const auto& state = m_session.state();
-    m_screen->showPicture({clockOf(services, m_zones, state.now), nowLines(services, state),
+    m_screen->showPicture({clockOf(services, m_zones, state.now), nowLines(services, state, m_zones),
                            laneLines(services, state, m_zones)});
 }
 

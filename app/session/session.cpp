@@ -85,6 +85,7 @@ Session::Session(Parts given, QObject* parent)
     m_manners = parts.manners;
     m_budget = std::move(parts.budget);
     m_planner = core::run::remembering(std::move(parts.planner));
+    m_safeStarts = core::run::remembering(core::run::SafeStarts{core::stagger::safeStarts});
     m_timer.setSingleShot(true);
     m_timer.setTimerType(Qt::PreciseTimer);
     connect(&m_timer, &QTimer::timeout, this, &Session::tick);
@@ -111,7 +112,8 @@ RunId Session::begin(std::vector<Service> services, core::stagger::Preference pr
     }
     m_keptAs.reset();
     m_kept = 0;
-    core::run::Setup setup{std::move(services), preference, m_newRun.began, m_budget, m_planner};
+    core::run::Setup setup{std::move(services), preference,  m_newRun.began, m_budget,
+                           m_planner,           m_safeStarts};
     m_facts.clear();
     keep();
     enter(m_keptAs.value_or(RunId{0}), std::move(setup), m_newRun.began);
@@ -156,7 +158,10 @@ std::optional<std::string> Session::resume(RunId run)
     m_facts = std::move(*facts);
     m_kept = m_facts.size();
     const Instant from = stored->run.simulated ? latest : m_clock->now();
-    enter(run, {std::move(*services), stored->run.preference, stored->run.began, m_budget, m_planner}, from);
+    enter(
+        run,
+        {std::move(*services), stored->run.preference, stored->run.began, m_budget, m_planner, m_safeStarts},
+        from);
     return std::nullopt;
 }
 

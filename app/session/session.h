@@ -110,6 +110,7 @@ private:
     core::alarm::Manners m_manners;
     core::stagger::Budget m_budget;
     core::run::Planner m_planner;
+    core::run::SafeStarts m_safeStarts;
 
     std::optional<RunId> m_run;
     NewRun m_newRun;                ///< As it is, or is to be, in the journal.

@@ -15,13 +15,19 @@ constexpr Seconds planAgainAfter{30};
 /// long reached its most by then, and a call must not plan without end.
 constexpr std::size_t mostLooksBack = 20;
 
+stagger::Question questionOf(const Setup& setup, const Planning& planning)
+{
+    return {.services = setup.services,
+            .progress = planning.progress,
+            .now = planning.madeFor,
+            .preference = setup.preference,
+            .mayBreakLimits = planning.reason.has_value()};
+}
+
 Planning planFor(const Setup& setup, std::span<const Fact> facts, Instant moment)
 {
     Planning planning{.madeFor = moment, .progress = progressOf(setup, facts)};
-    stagger::Question question{.services = setup.services,
-                               .progress = planning.progress,
-                               .now = moment,
-                               .preference = setup.preference};
+    stagger::Question question = questionOf(setup, planning);
     auto answer = setup.planner(question, setup.budget);
     if (!answer) {
         planning.reason = std::move(answer.error());
@@ -93,6 +99,14 @@ const Planning& PlanHistory::inForce(Instant now)
         return first;
     const Seconds gone = now - first.madeFor;
     return at(m_facts.size(), first.madeFor + gone / planAgainAfter * planAgainAfter);
+}
+
+std::vector<stagger::SafeStart> PlanHistory::safeStarts(Instant now)
+{
+    const Planning& planning = inForce(now);
+    if (!planning.plan)
+        return {};
+    return m_setup.safeStarts(questionOf(m_setup, planning), *planning.plan);
 }
 
 /// Since when `id` has been due in the plans that were in force with so many facts, up to `until`.

@@ -26,6 +26,9 @@ public:
     /// What is planned at `now`, all facts being known.
     const Planning& inForce(Instant now);
 
+    /// Of the tasks that are open in the plan in force.
+    std::vector<stagger::SafeStart> safeStarts(Instant now);
+
     /// The start of `id` in the plan in force, or, where that is not after `now`, the
     /// moment since which it has been due without a break. `id` must be open in that plan.
     Instant firstDue(const TaskId& id, Instant now);

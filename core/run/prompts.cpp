@@ -33,6 +33,7 @@ void addRunning(const Setup& setup, const Planning& planning, std::vector<Prompt
 void addPlanned(const Setup& setup, PlanHistory& history, Instant now, std::vector<Prompt>& prompts)
 {
     const Planning& planning = history.inForce(now);
+    const std::vector<stagger::SafeStart> safe = history.safeStarts(now);
     for (const stagger::PlannedTask& task : (*planning.plan)->tasks) {
         const bool open = task.state == stagger::TaskState::Open && !planning.progress.find(task.id);
         if (!open || isPointless(setup.services, planning.progress, task.id))
@@ -42,6 +43,9 @@ void addPlanned(const Setup& setup, PlanHistory& history, Instant now, std::vect
         prompt.pressing = prompt.due;
         prompt.hands = task.hands;
         prompt.waitsFor = whatItWaitsFor(setup.services, planning.progress, &*planning.plan, task.id);
+        if (const auto known = std::ranges::find(safe, task.id, &stagger::SafeStart::task);
+            known != safe.end())
+            prompt.safe = *known;
         prompts.push_back(prompt);
     }
 }

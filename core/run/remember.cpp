@@ -46,4 +46,26 @@ Planner remembering(Planner planner, std::size_t most)
     };
 }
 
+SafeStarts remembering(SafeStarts safeStarts, std::size_t most)
+{
+    struct Known {
+        stagger::Question question;
+        stagger::Plan plan;
+        std::vector<stagger::SafeStart> starts;
+    };
+    const auto memory = std::make_shared<std::deque<Known>>();
+    return [safeStarts = std::move(safeStarts), most, memory](const stagger::Question& question,
+                                                              const stagger::Plan& plan) {
+        const auto known = std::ranges::find_if(
+            *memory, [&](const Known& each) { return isSame(each.question, question) && each.plan == plan; });
+        if (known != memory->end())
+            return known->starts;
+        std::vector<stagger::SafeStart> starts = safeStarts(question, plan);
+        memory->push_front({question, plan, starts});
+        if (memory->size() > most)
+            memory->pop_back();
+        return starts;
+    };
+}
+
 }  // namespace core::run

@@ -8,5 +8,7 @@ namespace core::run {
 /// questions again every second; planning is pure, so an answer that was given
 /// once is the answer. What a stopped search said is not kept. For one thread.
 Planner remembering(Planner planner, std::size_t most = 256);
+/// The same for safe starts.
+SafeStarts remembering(SafeStarts safeStarts, std::size_t most = 16);
 
 }  // namespace core::run

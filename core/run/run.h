@@ -2,6 +2,7 @@
 
 #include "core/run/fact.h"
 #include "core/stagger/plan.h"
+#include "core/stagger/safe_starts.h"
 
 #include <tl/expected.hpp>
 
@@ -72,6 +73,9 @@ struct Prompt {
     Instant pressing{};
     /// What runs and must end first; until then nobody can do it, and it makes no sound.
     std::optional<TaskId> waitsFor{};
+    /// How long a task of the plan can be put off, and against what that is safe; as of the
+    /// moment of the plan in force.
+    std::optional<stagger::SafeStart> safe{};
 
     friend bool operator==(const Prompt&, const Prompt&) = default;
 };
@@ -106,6 +110,10 @@ std::string changeText(const std::vector<service::Service>& services, const Chan
 using Planner = std::function<tl::expected<stagger::Plan, stagger::NoPlan>(const stagger::Question&,
                                                                            const stagger::Budget&)>;
 
+/// Says when the tasks of a plan can be started: `stagger::safeStarts`, or a stand-in.
+using SafeStarts =
+    std::function<std::vector<stagger::SafeStart>(const stagger::Question&, const stagger::Plan&)>;
+
 /// What is run: the service as it was when it started. The planner is handed
 /// in so that a run can be followed with a stand-in, and stopped in time.
 struct Setup {
@@ -114,6 +122,7 @@ struct Setup {
     Instant began{};  ///< When the run was begun; the first plan is made for this moment.
     stagger::Budget budget{};
     Planner planner = stagger::plan;  ///< `remembering` (core/run/remember.h) spares planning the same again.
+    SafeStarts safeStarts = stagger::safeStarts;  ///< Likewise.
 };
 
 struct State {

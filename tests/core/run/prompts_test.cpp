@@ -3,6 +3,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace core::run {
 namespace {
 
@@ -42,6 +44,30 @@ TEST(Prompts, WhatRunsIsAskedForWhenItShouldBeDone)
     const auto* next = findPrompt(state, Asks::Start, apply(1));
     ASSERT_TRUE(next);
     EXPECT_EQ(next->waitsFor, apply(0));
+}
+
+TEST(Prompts, SayHowLongAStepCanBePutOff)
+{
+    Teller teller = allApplied();
+    teller.setup.planner = stagger::plan;
+    const State state = teller.at(clockAt(22));
+    const auto* water = findPrompt(state, Asks::Start, task(TaskKind::Rinse));
+    ASSERT_TRUE(water);
+    ASSERT_TRUE(water->safe);
+    // The zone that reaches its most first sets the limit.
+    EXPECT_EQ(water->safe->latest, std::ranges::min(state.lanes, {}, &Lane::mostAt).mostAt);
+    EXPECT_LE(water->safe->earliest, water->due);
+    EXPECT_EQ(water->safe->safeFor, stagger::SafeFor::LengthsHeld);
+}
+
+TEST(Prompts, SayNothingOfPuttingOffWhatRuns)
+{
+    Teller teller{wig()};
+    teller.setup.planner = stagger::plan;
+    teller.mustTell(Kind::Start, apply(0), clockAt(0));
+    const State state = teller.at(clockAt(1));
+    EXPECT_FALSE(state.prompts.front().safe);
+    EXPECT_TRUE(findPrompt(state, Asks::Start, apply(1))->safe);
 }
 
 TEST(Prompts, WaterComesFirstOfWhatIsDueAtOnce)

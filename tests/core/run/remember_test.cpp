@@ -31,6 +31,26 @@ TEST(Remember, TheSameStateIsPlannedOnce)
     EXPECT_EQ(*counted.calls, calls);
 }
 
+TEST(Remember, SafeStartsAreLookedForOnceAPlan)
+{
+    int calls = 0;
+    Teller teller{wig()};
+    teller.setup.planner = stagger::plan;
+    teller.setup.safeStarts =
+        remembering(SafeStarts{[&calls](const stagger::Question& question, const stagger::Plan& plan) {
+            ++calls;
+            return stagger::safeStarts(question, plan);
+        }});
+    teller.mustTell(Answer::Kind::Start, apply(0), clockAt(1));
+    calls = 0;
+    for (int second = 0; second < 30; ++second)
+        EXPECT_FALSE(teller.at(clockAt(2) + Seconds{second}).prompts.empty());
+    EXPECT_EQ(calls, 1);
+    teller.mustTell(Answer::Kind::Finish, apply(0), clockAt(9));
+    EXPECT_TRUE(teller.at(clockAt(9)).prompts.front().safe);
+    EXPECT_EQ(calls, 2);
+}
+
 TEST(Remember, AnotherQuestionIsAsked)
 {
     const Counted counted;
