@@ -80,11 +80,12 @@ std::vector<SafeStart> safeStarts(const Question& question, const Plan& plan)
         const Moment& start = found->second;
         const auto& [earliest, latest, ifQuick] = (*starts)[static_cast<std::size_t>(start.point)];
         const auto at = [&](Time time) { return draft.zero + Seconds{time + start.offset}; };
-        SafeStart& known = safe.emplace_back(task.id, at(earliest));
+        SafeStart known{.task = task.id, .earliest = at(earliest)};
         known.safeFor = safeFor;
         known.hangsOnLengths = ifQuick < latest;
         if (latest < temporal::farTime)
             known.latest = at(latest);
+        safe.push_back(known);
     }
     return safe;
 }
