@@ -326,6 +326,15 @@ private:
         network.lags.push_back({waterPoint(), look, -secondsOf(looks.length)});
     }
 
+    static bool byThoseWhoApply(const std::vector<Job>& jobs, const Sharing& hands, std::size_t look)
+    {
+        for (std::size_t apply = 0; apply < jobs.size(); ++apply) {
+            if (within(jobs[look], jobs[apply]) && hands[look] == hands[apply])
+                return true;
+        }
+        return false;
+    }
+
     static void writeOrders(const std::vector<Job>& jobs, const Sharing& hands,
                             temporal::UncertainNetwork& network)
     {
@@ -336,6 +345,8 @@ private:
                 if (within(jobs[a], jobs[b]) && hands[a] == hands[b]) {
                     network.lags.push_back({jobs[a].startPoint, jobs[b].startPoint, 0});
                     network.lags.push_back({jobs[b].endPoint, jobs[a].startPoint, jobs[b].endOffset - 1});
+                } else if (byThoseWhoApply(jobs, hands, a)) {
+                    // It may run into another application, or out of it.
                 } else if (jobs[a].lookAt && jobs[b].applies && jobs[a].start < jobs[b].start) {
                     network.lags.push_back({jobs[b].startPoint, jobs[a].startPoint, -1});
                 } else if (jobs[a].lookAt && jobs[b].applies && jobs[a].start >= jobs[b].end) {

@@ -112,6 +112,59 @@ TEST(Give, StartsSoEarlyThatThePromiseHoldsAfterTheLongestApplication)
     EXPECT_EQ(startOf(planned(question), idOf(TaskKind::Apply)), 14);
 }
 
+/// Looked at once, at that minute of its clock and not a second sooner or later.
+Zone lookedAt(const std::string& name, int apply, int develop, int first, int length)
+{
+    Zone zone = makeZone(name, minutes{apply}, exactly(develop));
+    zone.looks = service::Looks{.first = minutes{first},
+                                .every = {},
+                                .length = minutes{length},
+                                .tolerance = Seconds{0},
+                                .until = minutes{first + 1}};
+    return zone;
+}
+
+/// Usually 3 min to apply, developing from first contact.
+Zone fromFirstContact(const std::string& name, int quickest, int slowest, int develop)
+{
+    Zone zone = makeZone(name, minutes{3}, exactly(develop));
+    zone.apply = {minutes{quickest}, minutes{3}, minutes{slowest}};
+    zone.clock = service::ClockStart::FirstContact;
+    return zone;
+}
+
+TEST(Give, OfALookMadeWhileApplyingDoesNotHangOnWhoElseApplies)
+{
+    // The water at 21 fixes all: Root 0 to 6 and its look at 9; Ends 9 to 13, so the look is made by who
+    // applies Ends; Mids from 5, usually to 8 and at the latest to 11, by the other hands. Whether they are
+    // still at it at 9 changes nothing about who makes the look.
+    Service service = fromOpening({lookedAt("Root", 6, 15, 3, 2), makeZone("Ends", minutes{4}, exactly(8)),
+                                   fromFirstContact("Mids", 2, 6, 16)});
+    addHands(service);
+
+    const Plan plan = planned(service);
+    EXPECT_EQ(plan->give, 100);
+    EXPECT_EQ(startOf(plan, idOf(TaskKind::Look)), 9);
+    EXPECT_EQ(plan.find(idOf(TaskKind::Look))->madeWhile, idOf(TaskKind::Apply, 1));
+}
+
+TEST(Give, OfALookMadeWhileTwoApplyHangsOnTheOneWhoMakesIt)
+{
+    // Root 0 to 2 and Ends 3 to 13 by Hands 1, who leave at 13; so Hands 2, who come at 5, make the look from
+    // 11 to 14, while they apply Mids from 9 on. With a share s that may be over by 12 - 2s, but not by 11:
+    // then Hands 1 would have to make it. So s < 1/2.
+    Service service = fromOpening({lookedAt("Root", 2, 18, 9, 3), makeZone("Ends", minutes{10}, exactly(7)),
+                                   fromFirstContact("Mids", 1, 3, 11)});
+    addHands(service);
+    service.crew.hands[0].away = {{at(13), at(40)}};
+    service.crew.hands[1].away = {{at(0), at(5)}};
+    service.readyBy = at(25);  // Not when all are back.
+
+    const Plan plan = planned(service);
+    EXPECT_EQ(plan->give, 40);
+    EXPECT_EQ(plan.find(idOf(TaskKind::Look))->madeWhile, idOf(TaskKind::Apply, 2));
+}
+
 /// A service of a few seconds, so that everything can be tried.
 Service tinyService(std::mt19937& random)
 {
