@@ -10,7 +10,7 @@ void Report::passedLimit(const std::string& rule, std::initializer_list<TaskId> 
                          const std::string& what)
 {
     const auto listed = [&](const core::stagger::BrokenLimit& broken) {
-        return std::ranges::find(about, broken.task) != about.end();
+        return !broken.already && std::ranges::find(about, broken.task) != about.end();
     };
     if (m_view.question().mayBreakLimits && std::ranges::any_of(m_view.plan().broken, listed))
         return;
@@ -53,6 +53,7 @@ std::vector<std::string> violations(const Question& question, const PlanData& pl
     checkBasins(view, report);
     checkCoats(view, report);
     checkFigures(view, report);
+    checkGive(view, report);
     return std::move(report).lines();
 }
 

@@ -14,8 +14,9 @@ namespace oracle {
 /// with the rule ("rule 2: ..."); empty means that the plan is sound.
 ///
 /// Checked are rules 1 to 9, the figures of the plan (what each zone gets, its
-/// worth, start and end), its order, and that hands and basins bear the lowest
-/// numbers that are free. Whether something better exists is not checked here.
+/// worth, start and end), its order, that hands and basins bear the lowest
+/// numbers that are free, and of up to 60 tasks of which none has begun, that the plan holds with the
+/// give it names. Whether something better exists is not checked here.
 ///
 /// What has happened is exempt: a rule that no open task takes part in binds
 /// nobody. Where limits may be broken, a limit that the plan itself lists as

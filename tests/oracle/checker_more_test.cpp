@@ -208,6 +208,28 @@ TEST(Checker, LetsALimitBeBrokenOnlyWhereThePlanSaysSo)
     EXPECT_THAT(violations(question, plan), IsEmpty());
 }
 
+TEST(Checker, LetsWhatHasHappenedBePastALimit)
+{
+    PlanData plan = livePlan(30);
+    plan.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
+                           .what = "Left: applied too late",
+                           .by = minutes{1},
+                           .already = true});
+    EXPECT_THAT(violations(live(), plan), IsEmpty());
+
+    plan.broken.front().task = id(TaskKind::Rinse, 0, 0);  // Which is still open.
+    EXPECT_THAT(violations(live(), plan), Contains(StartsWith("worth")));
+
+    Question question = live();
+    question.mayBreakLimits = true;
+    PlanData longer = livePlan(50);  // Too long, which is no fact.
+    longer.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
+                             .what = "Left: applied too late",
+                             .by = minutes{1},
+                             .already = true});
+    EXPECT_THAT(violations(question, longer), Contains(StartsWith("rule 2: Left, develops longer")));
+}
+
 TEST(Checker, KnowsHowLongWhatRunsWillTake)
 {
     Question question = live();
@@ -224,6 +246,36 @@ TEST(Checker, LeavesOutWhatWasDropped)
     PlanData plan = livePlan(30);
     std::erase_if(plan.tasks, [](const auto& task) { return task.id == id(TaskKind::Look, 0, 0, 0); });
     EXPECT_THAT(violations(question, plan), IsEmpty());
+}
+
+// One after the other under one water at 30: the second takes 2 to 6 where it usually takes 4. The
+// water cannot wait for it, as the first may develop for 18 at the most.
+TEST(Checker, KnowsWhatAPlanHoldsFor)
+{
+    Zone second = makeZone("Second", minutes{4}, {minutes{12}, minutes{14}, minutes{20}});
+    second.apply.quickest = minutes{2};
+    second.apply.slowest = minutes{6};
+    const Span span{minutes{10}, minutes{18}, minutes{18}};
+    Service made = makeService({makeZone("First", minutes{4}, span), second}, minutes{2});
+    made.notBefore = opening;
+    const Question question = ask(made);
+    const Starts starts{{id(TaskKind::Apply, 0, 0), at(8)},
+                        {id(TaskKind::Apply, 0, 1), at(12)},
+                        {id(TaskKind::Rinse, 0, 0), at(30)}};
+    PlanData plan = *planFromStarts(question, starts);
+    // The water comes at 30, which leaves the second 12 when it is over at 18.
+    plan.give = 100;
+    plan.zones[1].quickestHeld = minutes{2};
+    plan.zones[1].slowestHeld = minutes{6};
+    EXPECT_THAT(violations(question, plan), IsEmpty());
+
+    Question tighter = question;
+    tighter.services[0].coats[0].zones[1].develop.least = minutes{13};
+    EXPECT_THAT(violations(tighter, plan), Contains(StartsWith("guarantee")));
+    plan.give = 50;  // Up to 5 min; 17 + 13 are 30.
+    plan.zones[1].quickestHeld = minutes{3};
+    plan.zones[1].slowestHeld = minutes{5};
+    EXPECT_THAT(violations(tighter, plan), IsEmpty());
 }
 
 }  // namespace

@@ -72,6 +72,18 @@ std::string text(const Worth& worth)
         + std::to_string(worth.staleness.count());
 }
 
+/// What has happened may be past any limit. What is open may not, unless somebody allowed it.
+void checkBroken(const PlanView& view, Report& report)
+{
+    for (const core::stagger::BrokenLimit& broken : view.plan().broken) {
+        const PlannedTask* task = view.find(broken.task);
+        if (broken.already && (task == nullptr || task->state == TaskState::Open))
+            report.wrong("worth", "a limit is listed as broken already by what has not happened");
+        if (!broken.already && !view.question().mayBreakLimits)
+            report.wrong("worth", "a limit is listed as broken, which nobody allowed");
+    }
+}
+
 void checkWorth(const PlanView& view, Report& report)
 {
     const PlanData& plan = view.plan();
@@ -82,8 +94,7 @@ void checkWorth(const PlanView& view, Report& report)
         report.wrong("worth", text(plan.worth) + " is given, the tasks say " + text(expected));
     if (plan.worth < plan.provedBound || (plan.proved && plan.worth != plan.provedBound))
         report.wrong("worth", "the bound that is proved does not fit the worth");
-    if (!view.question().mayBreakLimits && !plan.broken.empty())
-        report.wrong("worth", "a limit is listed as broken, which nobody allowed");
+    checkBroken(view, report);
 }
 
 }  // namespace

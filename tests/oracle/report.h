@@ -20,7 +20,7 @@ public:
     void wrong(const std::string& rule, const std::string& what) { m_lines.push_back(rule + ": " + what); }
 
     /// A limit that is passed: no fault where limits may be broken and the plan says, at one of the tasks or
-    /// zones in `about`, that it breaks one.
+    /// zones in `about`, that it breaks one that had not been broken already.
     void passedLimit(const std::string& rule, std::initializer_list<TaskId> about, const std::string& what);
 
     [[nodiscard]] std::vector<std::string> lines() && { return std::move(m_lines); }
@@ -43,5 +43,6 @@ void checkHands(const PlanView& view, Report& report);
 void checkBasins(const PlanView& view, Report& report);
 void checkCoats(const PlanView& view, Report& report);
 void checkFigures(const PlanView& view, Report& report);
+void checkGive(const PlanView& view, Report& report);
 
 }  // namespace oracle

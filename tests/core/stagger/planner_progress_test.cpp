@@ -151,6 +151,8 @@ TEST(PlannerProgress, ALimitBetweenFactsIsPassedAlready)
     EXPECT_EQ(plan->broken[0].by, minutes{5});
     EXPECT_TRUE(plan->broken[0].already);
     EXPECT_EQ(plan->worth.breach.hundredthSeconds, 0);
+    question.mayBreakLimits = false;  // Nobody has to allow what has happened.
+    EXPECT_EQ(planned(question)->broken, plan->broken);
 }
 
 /// The lightener of 45 to 50, applied [0, 40]; the accent of 30 to 45 is over at 67, 7 later than it might

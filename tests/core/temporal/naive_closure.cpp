@@ -130,14 +130,19 @@ NaiveClosure::Matrix NaiveClosure::asUsual() const
 
 bool NaiveClosure::isKeptBy(const std::vector<Time>& times) const
 {
-    if (!m_controllable)
-        return false;
+    return m_controllable && brokenBy(times).empty();
+}
+
+std::vector<Lag> NaiveClosure::brokenBy(const std::vector<Time>& times) const
+{
     const Matrix bounds = asUsual();
+    std::vector<Lag> broken;
     for (std::size_t from = 0; from < bounds.size(); ++from)
         for (std::size_t to = 0; to < bounds.size(); ++to)
             if (times[to] - times[from] > bounds[from][to])
-                return false;
-    return true;
+                broken.push_back(
+                    {static_cast<Point>(from), static_cast<Point>(to), static_cast<Time>(bounds[from][to])});
+    return broken;
 }
 
 bool NaiveClosure::forces(const Lag& lag) const

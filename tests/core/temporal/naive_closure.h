@@ -19,6 +19,8 @@ public:
 
     /// Whether `times`, a run of usual lengths, keep all that follows.
     [[nodiscard]] bool isKeptBy(const std::vector<Time>& times) const;
+    /// What follows that `times`, a run of usual lengths, do not keep. The network must be controllable.
+    [[nodiscard]] std::vector<Lag> brokenBy(const std::vector<Time>& times) const;
     /// Every run of usual lengths that keeps all that follows keeps `lag`.
     [[nodiscard]] bool forces(const Lag& lag) const;
 
