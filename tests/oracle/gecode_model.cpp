@@ -1,9 +1,8 @@
 #include "tests/oracle/gecode_model.h"
 
-#include "tests/oracle/gecode_space.h"
+#include "tests/oracle/gecode_give.h"
+#include "tests/oracle/gecode_search.h"
 #include "tests/oracle/plan_from_starts.h"
-
-#include <gecode/search.hh>
 
 #include <memory>
 
@@ -11,26 +10,6 @@ namespace oracle {
 namespace {
 
 using Kind = GecodeAnswer::Kind;
-
-class Limits : public Gecode::Search::Stop {
-public:
-    explicit Limits(const GecodeOptions& options)
-        : m_failures{options.mostFailures}
-        , m_longest{options.longest}
-    {
-    }
-
-    bool stop(const Gecode::Search::Statistics& statistics, const Gecode::Search::Options&) override
-    {
-        return statistics.fail > m_failures
-            || (m_longest && std::chrono::steady_clock::now() - m_started > *m_longest);
-    }
-
-private:
-    std::uint64_t m_failures;
-    std::optional<std::chrono::milliseconds> m_longest;
-    std::chrono::steady_clock::time_point m_started = std::chrono::steady_clock::now();
-};
 
 /// Makes one number of the aims least after the other.
 class Solver {
@@ -65,15 +44,11 @@ private:
     /// Whether it was proved that nothing better than what was found exists.
     bool improve(int stage)
     {
-        m_root->minimise(stage);
-        Limits stop{m_options};
-        Gecode::Search::Options search;
-        search.stop = &stop;
-        Gecode::BAB<GecodeSpace> engine{m_root.get(), search};
-        while (GecodeSpace* found = engine.next())
-            m_best.reset(found);
-        m_failures += engine.statistics().fail;
-        return !engine.stopped();
+        Found found = leastAt(*m_root, stage, m_options);
+        m_failures += found.failures;
+        if (found.best)
+            m_best = std::move(found.best);
+        return found.proved;
     }
 
     const GecodeOptions& m_options;
@@ -96,6 +71,8 @@ Starts startsOf(const Rows& rows, const GecodeSpace& space)
 GecodeAnswer planWithGecode(const core::stagger::Question& question, const GecodeOptions& options)
 {
     const Rows rows{question, options.grid};
+    if (rows.seeksGive())
+        return giveWithGecode(rows, options);
     Solver solver{rows, options};
     GecodeAnswer answer;
     answer.kind = solver.solve(3 + (options.earliestStarts ? static_cast<int>(rows.rows().size()) : 0));

@@ -1,5 +1,7 @@
 #include "tests/oracle/gecode_rows.h"
 
+#include "tests/oracle/order.h"
+
 #include <algorithm>
 #include <cassert>
 #include <numeric>
@@ -26,7 +28,8 @@ Rows::Rows(const core::stagger::Question& question, std::optional<Seconds> grid)
     for (const Instant moment : fixed)
         m_unit = Seconds{std::gcd(m_unit.count(), (moment - m_origin).count())};
     // With looks some rules say "less than": a second counts, whatever the grid of the data.
-    m_unit = grid.value_or(hasLooks() ? Seconds{1} : m_unit);
+    // So it does where a share of what is uncertain is rounded to seconds.
+    m_unit = grid.value_or(hasLooks() || seeksGive() ? Seconds{1} : m_unit);
     m_horizon = units(last + longestPlan() - m_origin);
     for (std::size_t head = 0; head < question.services.size(); ++head)
         for (const TaskId& id : core::stagger::tasksOf(question.services[head], head))
@@ -69,6 +72,30 @@ std::optional<Instant> Rows::aimedEnd(std::size_t head) const
     if (!data.readyBy)
         return std::nullopt;
     return *data.readyBy - data.buffer;
+}
+
+bool Rows::seeksGive() const
+{
+    return m_question.guarantee && isUncertain(m_question);
+}
+
+Seconds Rows::uncertainty() const
+{
+    Seconds sum{0};
+    for (const Row& row : m_rows)
+        if (seeksGive() && row.id.kind == core::stagger::TaskKind::Apply)
+            sum += zoneOf(row).apply.slowest - zoneOf(row).apply.quickest;
+    return sum;
+}
+
+std::vector<std::pair<std::size_t, std::size_t>> Rows::gaps() const
+{
+    std::vector<std::pair<std::size_t, std::size_t>> found;
+    for (std::size_t head = 0; head < m_question.services.size(); ++head)
+        for (std::size_t coat = 0; coat + 1 < m_question.services[head].coats.size(); ++coat)
+            if (m_question.services[head].coats[coat].gapMost)
+                found.emplace_back(head, coat);
+    return found;
 }
 
 bool Rows::startsLate(std::size_t head) const
@@ -152,7 +179,7 @@ Seconds Rows::longestPlan() const
         for (const core::service::Coat& coat : m_question.services[head].coats) {
             sum += coat.dryUnattended + coat.gapLeast.value_or(Seconds{0});
             for (const core::service::Zone& zone : coat.zones)
-                sum += zone.develop.most;
+                sum += zone.develop.most + zone.apply.slowest - zone.apply.usual;
         }
     }
     for (const Seconds length : lengths())  // On the grid of the data.

@@ -33,6 +33,13 @@ public:
     [[nodiscard]] Instant instantAt(Units moment) const { return m_origin + moment * m_unit; }
     [[nodiscard]] Units horizon() const { return m_horizon; }
 
+    /// Every longest gap between coats, as the place of the head and of the coat before.
+    [[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> gaps() const;
+    /// A give is asked for, and lengths are uncertain.
+    [[nodiscard]] bool seeksGive() const;
+    /// By how much all lengths together may differ, if a give is asked for.
+    [[nodiscard]] Seconds uncertainty() const;
+
     [[nodiscard]] std::optional<Instant> notBefore(std::size_t head) const;
     [[nodiscard]] std::optional<Instant> aimedEnd(std::size_t head) const;
     [[nodiscard]] bool startsLate(std::size_t head) const;

@@ -13,8 +13,7 @@ GecodeSpace::GecodeSpace(const Rows& rows, GecodeOptions::First first)
     , m_done{*this, static_cast<int>(rows.rows().size()), 0, 1}
     , m_aims{*this, 3 + static_cast<int>(rows.rows().size()), 0, Int::Limits::max}
 {
-    Posting posting;
-    m_posting = &posting;
+    m_posting = std::make_unique<Posting>();
     for (int place = 0; place < count(); ++place)
         if (row(place).id.kind != TaskKind::Look)
             rel(*this, m_done[place], IRT_EQ, 1);
@@ -31,8 +30,11 @@ GecodeSpace::GecodeSpace(const Rows& rows, GecodeOptions::First first)
     postCoats();
     postAims();
     postPushed();
+    if (rows.seeksGive()) {
+        postBasinNumbers();
+        postGaps();
+    }
     postBranching(first);
-    m_posting = nullptr;
 }
 
 GecodeSpace::GecodeSpace(GecodeSpace& other)
@@ -44,6 +46,8 @@ GecodeSpace::GecodeSpace(GecodeSpace& other)
     m_hands.update(*this, other.m_hands);
     m_done.update(*this, other.m_done);
     m_aims.update(*this, other.m_aims);
+    m_basins.update(*this, other.m_basins);
+    m_gapEnds.update(*this, other.m_gapEnds);
 }
 
 void GecodeSpace::constrain(const Space& best)
@@ -137,7 +141,11 @@ void GecodeSpace::postPushed()
         return;
     const std::size_t lastCoat = m_rows->question().services[0].coats.size() - 1;
     if (m_rows->startsLate(0)) {
-        rel(*this, m_posting->coatOver.at({0, lastCoat}) == m_rows->unitsAt(*m_rows->aimedEnd(0)));
+        const IntVar over = m_posting->coatOver.at({0, lastCoat});
+        const Units end = m_rows->unitsAt(*m_rows->aimedEnd(0));
+        // Applications that take longer than usual push it there.
+        rel(*this, over <= end);
+        rel(*this, over >= end - m_rows->units(m_rows->uncertainty()));
         return;
     }
     IntVarArgs starts;
@@ -193,6 +201,8 @@ void GecodeSpace::postBranching(GecodeOptions::First first)
     branch(*this, m_aims[2], INT_VAL_MIN());
     branch(*this, m_start, INT_VAR_SIZE_MIN(), INT_VAL_MIN());
     branch(*this, m_done, BOOL_VAR_NONE(), BOOL_VAL_MIN());
+    branch(*this, m_basins, INT_VAR_NONE(), INT_VAL_MIN());
+    branch(*this, m_gapEnds, INT_VAR_NONE(), INT_VAL_MIN());
 }
 
 }  // namespace oracle

@@ -2,11 +2,13 @@
 
 #include "tests/oracle/gecode_model.h"
 #include "tests/oracle/gecode_rows.h"
+#include "tests/oracle/order.h"
 
 #include <gecode/int.hh>
 #include <gecode/minimodel.hh>
 
 #include <map>
+#include <memory>
 #include <utility>
 #include <vector>
 
@@ -25,10 +27,20 @@ public:
     void minimise(int stage) { m_stage = stage; }
     [[nodiscard]] int valueAt(int stage) const { return m_aims[stage].val(); }
     void fix(int stage, int value) { Gecode::rel(*this, m_aims[stage] == value); }
+    void keepAtLeast(int stage, int value) { Gecode::rel(*this, m_aims[stage] >= value); }
     void keepAtMost(int stage, int value) { Gecode::rel(*this, m_aims[stage] <= value); }
 
     [[nodiscard]] bool isDone(int row) const { return m_done[row].val() == 1; }
     [[nodiscard]] Units start(int row) const { return m_start[row].val(); }
+
+    /// Only where lengths are uncertain: the plan with its hands and basins, and how gaps between coats are
+    /// kept.
+    [[nodiscard]] PlanData plan() const;
+    [[nodiscard]] Order gaps() const;
+    /// No plan that has all of `order`.
+    void ruleOut(const Order& order);
+    /// Every plan that has all of `order` keeps `lag`, between points of `points`.
+    void demand(const Order& order, const Points& points, const core::temporal::Lag& lag);
 
 private:
     using Expression = Gecode::LinIntExpr;
@@ -68,8 +80,19 @@ private:
     void postBounds();
     void postAims();
     Gecode::IntVar waste(std::size_t head);
+    void postBasinNumbers();
+    void postGaps();
+    void postGap(std::size_t head, std::size_t coat);
     void postBranching(GecodeOptions::First first);
     void postPushed();
+
+    // What an order is made of, after the model is posted.
+    Gecode::BoolVar has(const Choice& choice);
+    Gecode::BoolVar hasBefore(int first, int second);
+    Gecode::BoolVar hasAll(const Order& order);
+    Gecode::BoolVar byOneHands(int a, int b);
+    [[nodiscard]] bool excludedByHead(int a, int b) const;
+    [[nodiscard]] Expression at(const Points& points, core::temporal::Point point) const;
 
     const Rows* m_rows;
     int m_stage = 0;
@@ -77,18 +100,22 @@ private:
     Gecode::IntVarArray m_hands;
     Gecode::BoolVarArray m_done;  ///< All but the looks that are not due.
     Gecode::IntVarArray m_aims;
+    Gecode::IntVarArray m_basins;   ///< For each row. Empty unless lengths are uncertain and basins few.
+    Gecode::IntVarArray m_gapEnds;  ///< For each gap of the rows where lengths are uncertain: two rows.
 
-    /// Only while the model is posted.
+    /// What constraints are written with. A copy has none: nothing is posted to it.
     struct Posting {
         std::map<std::pair<int, int>, Gecode::BoolVar> before;
         std::map<std::pair<int, int>, Gecode::BoolVar> same;
+        std::map<std::pair<int, int>, Gecode::BoolVar> started;    ///< Look, application that began sooner.
         std::map<std::pair<int, int>, Gecode::BoolVar> madeWhile;  ///< Look, application.
+        std::map<int, Gecode::BoolVar> glances;                    ///< Look.
         std::map<std::pair<std::size_t, std::size_t>, Gecode::IntVar> coatOver;
         Gecode::BoolVarArgs choices;
         Gecode::IntVarArgs deviations;
         Gecode::IntVarArgs harms;
     };
-    Posting* m_posting = nullptr;
+    std::unique_ptr<Posting> m_posting;
 };
 
 }  // namespace oracle

@@ -108,11 +108,13 @@ void GecodeSpace::postMadeWhile(int look, int apply)
         const BoolVar madeWhile =
             expr(*this, underWay && sameHands(std::min(look, other), std::max(look, other)));
         m_posting->choices << started << going;
+        m_posting->started[{look, other}] = started;
         m_posting->madeWhile[{look, other}] = madeWhile;
         during << underWay;
         made << madeWhile;
     }
     const BoolVar anyDuring{*this, 0, 1};
+    m_posting->glances[look] = anyDuring;
     rel(*this, BOT_OR, during, anyDuring);
     rel(*this, BOT_OR, made, anyDuring);
     for (std::size_t hands = 0; hands < m_rows->crew().hands.size(); ++hands)

@@ -22,7 +22,8 @@ std::string text(std::optional<Seconds> length)
 void write(std::ostream& out, const service::Zone& zone)
 {
     out << "    " << zone.name << ": bowl " << zone.bowl << ", group " << zone.group << ", reach "
-        << text(zone.reach) << ", apply " << text(zone.apply.usual)
+        << text(zone.reach) << ", apply " << text(zone.apply.quickest) << '/' << text(zone.apply.usual) << '/'
+        << text(zone.apply.slowest)
         << (zone.clock == service::ClockStart::EndOfApplication ? ", from end " : ", from first ")
         << text(zone.develop.least) << '/' << text(zone.develop.target) << '/' << text(zone.develop.most)
         << ", first strand most " << text(zone.firstStrandMost) << ", last strand least "
@@ -88,7 +89,10 @@ std::string planText(const core::stagger::Question& question, const core::stagge
 {
     std::ostringstream out;
     out << "worth " << plan.worth.breach.hundredthSeconds << ' ' << plan.worth.deviation.hundredthSeconds
-        << ' ' << plan.worth.waste.count() << ' ' << plan.worth.staleness.count() << '\n';
+        << ' ' << plan.worth.waste.count() << ' ' << plan.worth.staleness.count();
+    if (plan.give)
+        out << ", give " << *plan.give;
+    out << '\n';
     for (const core::stagger::PlannedTask& task : plan.tasks) {
         out << "  " << at(task.start) << " to " << at(task.end) << ' '
             << core::stagger::taskName(question.services.at(task.id.service), task.id) << " coat "

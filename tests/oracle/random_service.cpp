@@ -41,6 +41,7 @@ private:
     service::Bowl bowl(std::size_t place);
     service::Zone zone(std::size_t place, const service::Coat& coat);
     service::Looks looks(Seconds target);
+    void makeUncertain(service::Zone& zone);
     service::RinseGroup group(std::size_t place);
     service::Coat coat(std::size_t place);
     service::Hands hands(std::size_t place);
@@ -82,6 +83,16 @@ service::Looks Draw::looks(Seconds target)
     return made;
 }
 
+/// Mostly by a little, so that often something can be given and seldom all.
+void Draw::makeUncertain(service::Zone& zone)
+{
+    if (!inHundred(75))
+        return;
+    const int most = inHundred(70) ? 4 : 10;
+    zone.apply.quickest = std::max(m_sizes.unit, zone.apply.usual - length(0, most));
+    zone.apply.slowest = zone.apply.usual + length(0, most);
+}
+
 service::Zone Draw::zone(std::size_t place, const service::Coat& coat)
 {
     const Seconds least = length(6, 16);
@@ -89,6 +100,8 @@ service::Zone Draw::zone(std::size_t place, const service::Coat& coat)
     service::Zone made = makeZone(named("Zone", place), length(2, 6), {least, target, target + length(0, 6)});
     made.bowl = place < coat.bowls.size() ? place : count(coat.bowls.size()) - 1;
     made.group = place < coat.groups.size() ? place : count(coat.groups.size()) - 1;
+    if (m_sizes.uncertain)
+        makeUncertain(made);
     if (inHundred(30)) {
         made.clock = service::ClockStart::FirstContact;
         made.develop.most = std::max(made.develop.most, made.apply.slowest);

@@ -17,6 +17,7 @@ struct Sizes {
     std::size_t mostCoats = 2;
     std::size_t mostHands = 3;
     bool looks = true;
+    bool uncertain = false;  ///< Whether applying may take longer or shorter than usual.
     /// Of what every length is a multiple. Where it is one second a whole service takes a few minutes, so
     /// that every second of it can be tried.
     core::measure::Seconds unit{1};

@@ -2,7 +2,9 @@
 
 #include "tests/oracle/random_service.h"
 
+#include <array>
 #include <cstdint>
+#include <string>
 
 namespace oracle {
 
@@ -11,9 +13,17 @@ struct Opinions {
     int planned = 0;
     int refused = 0;
     int open = 0;  ///< Gecode gave up before it could prove its answer.
+    /// Where lengths are uncertain and both sides proved their answer: by the give in tens of percent.
+    std::array<int, 11> give{};
+
+    /// Of those, the ones with a give of so many tens of percent.
+    [[nodiscard]] int withGive(std::size_t least, std::size_t most) const;
 
     Opinions& operator+=(const Opinions& other);
 };
+
+/// How many of each kind, on one line.
+std::string textOf(const Opinions& opinions);
 
 /// Whether every start is compared, or only what is worth something.
 enum class Compare { Worth, EveryStart };
@@ -23,12 +33,17 @@ enum class Compare { Worth, EveryStart };
 Opinions expectSameOpinion(const core::stagger::Question& question, Compare compare);
 
 /// The same for the questions of seeds `first` to `last`: most of them in seconds, every fifth in half
-/// minutes and without looks.
+/// minutes and without looks unless lengths are uncertain.
 Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, const Sizes& sizes,
                             Compare compare = Compare::Worth);
 
 /// Two or three heads on one crew, with up to a dozen tasks in all.
 inline constexpr Sizes severalHeads{
     .leastHeads = 2, .mostHeads = 3, .mostTasks = 12, .mostZones = 3, .mostCoats = 2};
+
+/// One to three heads whose applications may take longer or shorter than usual, with up to a dozen tasks in
+/// all.
+inline constexpr Sizes uncertainLengths{
+    .leastHeads = 1, .mostHeads = 3, .mostTasks = 12, .mostZones = 3, .mostCoats = 2, .uncertain = true};
 
 }  // namespace oracle

@@ -1,6 +1,7 @@
 #include "core/service/check.h"
 #include "tests/core/stagger/give_by_trying.h"
 #include "tests/core/stagger/support.h"
+#include "tests/oracle/gecode_model.h"
 #include "tests/oracle/random_service.h"
 
 #include <gtest/gtest.h>
@@ -195,6 +196,7 @@ Service tinyService(std::mt19937& random)
     return service;
 }
 
+// And what the second planner of tests/oracle finds.
 TEST(Give, IsWhatTryingEverythingFinds)
 {
     std::mt19937 random{20261125};
@@ -208,8 +210,12 @@ TEST(Give, IsWhatTryingEverythingFinds)
         const std::optional<TriedOut> expected = giveByTrying(service);
         const auto found = plan(ask(service));
         ASSERT_EQ(found.has_value(), expected.has_value()) << shown;
+        const oracle::GecodeAnswer third = oracle::planWithGecode(ask(service));
+        ASSERT_EQ(third.plan.has_value(), expected.has_value()) << shown;
         if (!found)
             continue;
+        ASSERT_EQ(third.give, (*found)->give) << shown;
+        ASSERT_EQ(third.plan->worth, (*found)->worth) << shown;
         const int give = (*found)->give.value_or(100);
         whole += (*found)->give && give == 100 ? 1 : 0;
         some += give < 100 && give > 0 ? 1 : 0;
