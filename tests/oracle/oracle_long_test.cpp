@@ -25,7 +25,7 @@ TEST_P(LongOracle, PlannerAndGecodeAgree)
                                                  mostZones <= 2 ? Compare::EveryStart : Compare::Worth);
     EXPECT_GT(opinions.planned, 20);
     EXPECT_GT(opinions.refused, 3);
-    EXPECT_LT(opinions.open, 15);
+    EXPECT_LT(opinions.open, 10);
 }
 
 TEST_P(LongOracle, PlannerAndGecodeAgreeOnSeveralHeads)
@@ -34,7 +34,7 @@ TEST_P(LongOracle, PlannerAndGecodeAgreeOnSeveralHeads)
     const Opinions opinions = expectSameOpinions(before + 1, before + inBlock, severalHeads);
     EXPECT_GT(opinions.planned, 20);
     EXPECT_GT(opinions.refused, 3);
-    EXPECT_LT(opinions.open, 25);
+    EXPECT_LT(opinions.open, 7);
 }
 
 class LongOracleGive : public testing::TestWithParam<std::uint64_t> {
