@@ -124,7 +124,7 @@ bool CrewAt::areAlike(std::size_t hands, std::size_t others) const
 
 Assignment CrewAt::assign() const
 {
-    if (m_draft.handsByName)
+    if (m_draft.numberZero)
         return assignByNames();
     Assignment assignment{HandsOf(count()), HandsOf(count()), HandsOf(count())};
     HandsSearch{*this, m_present}.run(assignment.hands);

@@ -28,6 +28,7 @@ public:
     [[nodiscard]] Assignment assign() const;
 
     // What is asked to share tasks out, by place in the draft.
+    [[nodiscard]] const std::vector<std::size_t>& present() const { return m_present; }
     [[nodiscard]] std::size_t count() const { return m_draft.busy.size(); }
     [[nodiscard]] std::size_t hands() const { return m_crew.hands.size(); }
     [[nodiscard]] Time start(std::size_t place) const { return m_spans[place].start; }

@@ -90,7 +90,7 @@ void CrewAt::appendOtherGlances(std::size_t look, Clause& clause) const
 /// only ones.
 bool CrewAt::sameHandsAtBoth(std::size_t a, std::size_t b) const
 {
-    const bool known = m_draft.handsByName || (m_crew.hands.size() == 1 && m_handsCount);
+    const bool known = m_draft.numberZero || (m_crew.hands.size() == 1 && m_handsCount);
     return known && namedHands(a) == namedHands(b) && clash(a, b);
 }
 
@@ -227,11 +227,11 @@ std::vector<Clause> CrewAt::broken() const
 {
     std::vector<Clause> clauses;
     brokenByPairs(clauses);
-    if (m_draft.handsByName)
+    if (m_draft.numberZero)
         brokenByNames(clauses);
-    if (m_basinsCount && (clauses.empty() || !m_draft.handsByName))
+    if (m_basinsCount && (clauses.empty() || !m_draft.numberZero))
         brokenByBasins(clauses);
-    if (m_draft.handsByName)
+    if (m_draft.numberZero)
         return clauses;
     if (!clauses.empty() || !m_handsCount)
         return clauses;

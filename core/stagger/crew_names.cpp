@@ -9,14 +9,14 @@ using temporal::Clause;
 
 namespace {
 
-Lag atMost(Point point, Time number)
+Lag atMost(Point zero, Point point, Time number)
 {
-    return {temporal::origin, point, number};
+    return {zero, point, number};
 }
 
-Lag atLeast(Point point, Time number)
+Lag atLeast(Point zero, Point point, Time number)
 {
-    return {point, temporal::origin, -number};
+    return {point, zero, -number};
 }
 
 }  // namespace
@@ -53,7 +53,8 @@ void CrewAt::brokenByNamedHands(std::size_t place, bool glance, std::vector<Clau
     Clause others;
     if (task(place).hands) {
         const Time number = static_cast<Time>(hands);
-        others = {atMost(*task(place).hands, number - 1), atLeast(*task(place).hands, number + 1)};
+        others = {atMost(*m_draft.numberZero, *task(place).hands, number - 1),
+                  atLeast(*m_draft.numberZero, *task(place).hands, number + 1)};
     }
     appendNotDue(place, others);
     if (!doesSuchWork(place, hands) && !glance) {

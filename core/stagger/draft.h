@@ -49,8 +49,9 @@ struct Busy {
     std::optional<Lag> due;  ///< For looks that may turn out not to be due: it is made if this holds.
     TaskState state = TaskState::Open;
     bool needsBasin = false;
-    bool elsewhere = false;           ///< For a head that is not planned here: it only takes the crew.
-    std::optional<Point> hands = {};  ///< Where hands are decided by name: which pair of hands it is.
+    bool elsewhere = false;  ///< For a head that is not planned here: it only takes the crew.
+    std::optional<Point> hands =
+        {};  ///< Where hands are decided by name: which pair of hands it is, from `numberZero`.
     std::optional<Point> basin = {};
 };
 
@@ -106,9 +107,10 @@ struct Draft {
     int give = 0;  ///< In tenths: how much of what applying may take longer or shorter the plan must stand.
     std::vector<temporal::Uncertain> links;  ///< Applications whose length nobody controls.
     std::size_t ruleLags = 0;  ///< So many lags of the problem are rules; the rest hold for usual lengths.
-    bool handsByName = false;  ///< Each task's hands and basin are decisions of the search.
-    Instant zero;              ///< What the origin of the problem stands for.
-    Time horizon = 0;          ///< Every point has a lag to come by then, which no rule asks for.
+    /// Where each task's hands and basin are decisions of the search: what their numbers count from.
+    std::optional<Point> numberZero;
+    Instant zero;      ///< What the origin of the problem stands for.
+    Time horizon = 0;  ///< Every point has a lag to come by then, which no rule asks for.
     std::vector<Busy> busy;
     std::vector<DraftedZone> zones;
     std::vector<TaskId> looksNotDue;  ///< Known before the search.

@@ -14,13 +14,15 @@ void Drafter::nameHands()
     const bool matters = !m_draft.links.empty() || m_pins.keepPoints;
     if (!matters || (crew.hands.size() == 1 && !basins))
         return;
-    const auto numberPoint = [this](std::size_t count) {
+    const Point zero = m_draft.problem.points++;
+    const auto numberPoint = [this, zero](std::size_t count) {
         const Point point = m_draft.problem.points++;
-        m_draft.problem.lags.push_back({point, temporal::origin, 0});
-        m_draft.problem.lags.push_back({temporal::origin, point, static_cast<Time>(count) - 1});
+        m_draft.problem.lags.push_back({point, zero, 0});
+        m_draft.problem.lags.push_back({zero, point, static_cast<Time>(count) - 1});
         return point;
     };
-    m_draft.handsByName = true;
+    m_draft.numberZero = zero;
+    m_draft.problem.placedFrom = zero;
     for (Busy& busy : m_draft.busy) {
         if (crew.hands.size() > 1)
             busy.hands = numberPoint(crew.hands.size());

@@ -6,9 +6,9 @@ namespace core::stagger {
 namespace {
 
 /// `point` stands at the number `value`.
-std::vector<Lag> isNumber(Point point, Time value)
+std::vector<Lag> isNumber(Point zero, Point point, Time value)
 {
-    return {{temporal::origin, point, value}, {point, temporal::origin, -value}};
+    return {{zero, point, value}, {point, zero, -value}};
 }
 
 }  // namespace
@@ -17,7 +17,7 @@ OrderNetwork::OrderNetwork(const Draft& draft, const std::vector<Time>& times)
     : m_draft{draft}
     , m_times{times}
 {
-    m_network.points = draft.problem.points;
+    m_network.points = draft.numberZero.value_or(draft.problem.points);
     m_network.links = draft.links;
     for (std::size_t lag = 0; lag < draft.ruleLags; ++lag)
         add(draft.problem.lags[lag], {});
@@ -40,8 +40,8 @@ OrderNetwork::OrderNetwork(const Draft& draft, const std::vector<Time>& times)
 
 void OrderNetwork::add(const Lag& lag, Premises premises)
 {
-    if (lag.from == lag.to)
-        return;
+    if (lag.from == lag.to || std::max(lag.from, lag.to) >= m_network.points)
+        return;  // Who does what is decided, and has no part in when.
     std::erase_if(premises, [](const Lag& premise) { return premise.from == premise.to; });
     m_network.lags.push_back(lag);
     m_premises.push_back(std::move(premises));
@@ -192,7 +192,8 @@ void OrderNetwork::addAway(std::size_t place)
         const Lag clear = holds(before) ? before : inOrder(until, task(place).start);
         Premises premises{clear};
         if (task(place).hands) {
-            const std::vector<Lag> those = isNumber(*task(place).hands, static_cast<Time>(hands));
+            const std::vector<Lag> those =
+                isNumber(*m_draft.numberZero, *task(place).hands, static_cast<Time>(hands));
             premises.insert(premises.end(), those.begin(), those.end());
         }
         add(clear, std::move(premises));

@@ -2,6 +2,7 @@
 
 #include "core/stagger/coat_by_coat.h"
 #include "core/stagger/guarantee.h"
+#include "core/stagger/hands_placing.h"
 #include "core/stagger/order_network.h"
 
 #include <algorithm>
@@ -24,8 +25,8 @@ Draft plannedDraft(const Question& question, const Plan& plan)
     draft.problem.ranking.clear();
     const auto stands = [&draft](Point point, std::size_t number) {
         const auto time = static_cast<Time>(number);
-        draft.problem.lags.push_back({temporal::origin, point, time});
-        draft.problem.lags.push_back({point, temporal::origin, -time});
+        draft.problem.lags.push_back({*draft.numberZero, point, time});
+        draft.problem.lags.push_back({point, *draft.numberZero, -time});
     };
     for (const Busy& busy : draft.busy) {
         const PlannedTask* task = plan.find(busy.id);
@@ -68,8 +69,10 @@ std::optional<PlannedNetwork> plannedNetwork(const Question& question, const Pla
     draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
         return brokenByCrew(draft, times);
     };
+    draft.problem.place = handsPlacing(draft);
     temporal::Outcome outcome = temporal::search(draft.problem, {});
     draft.problem.lazyClauses = {};
+    draft.problem.place = {};
     if (!outcome.best)
         return std::nullopt;
     planned.times = std::move(outcome.best->times);

@@ -4,6 +4,7 @@
 #include "core/stagger/draft.h"
 #include "core/stagger/floor/floor.h"
 #include "core/stagger/guarantee.h"
+#include "core/stagger/hands_placing.h"
 #include "core/stagger/plan_builder.h"
 
 #include <algorithm>
@@ -15,6 +16,7 @@ temporal::Outcome solve(Draft& draft, const temporal::Limits& limits)
         std::vector<temporal::Clause> broken = brokenByCrew(draft, times);
         return broken.empty() ? brokenByLengths(draft, times) : broken;
     };
+    draft.problem.place = handsPlacing(draft);
     return temporal::search(draft.problem, limits);
 }
 

@@ -97,8 +97,8 @@ bool Searcher::tellTiming()
     while (m_toldTiming < m_clauses.trail().size()) {
         const Literal literal = m_clauses.trail()[m_toldTiming++];
         const Lag& lag = m_table.lag(literal);
-        if (std::max(lag.from, lag.to) >= m_problem.points)
-            continue;  // It is about what the times are worth.
+        if (!isTimed(lag))
+            continue;  // It is about what the times are worth, or about no times.
         if (m_clauses.isFromTheory(literal) || m_timing.add(lag, literal))
             continue;
         m_conflict.clear();
@@ -143,7 +143,15 @@ Searcher::Step Searcher::conclude()
         return Step::Conflict;
     }
     m_times = &m_timing.earliest();
-    return isRankedOut() ? Step::Conflict : Step::GoOn;
+    if (isRankedOut())
+        return Step::Conflict;
+    if (m_problem.place) {
+        m_placed = *m_times;
+        m_placed.resize(static_cast<std::size_t>(m_problem.points));
+        m_problem.place(m_placed, m_distances);
+        m_times = &m_placed;
+    }
+    return Step::GoOn;
 }
 
 /// Whether everything below this node costs as much as the best so far and ranks no

@@ -47,6 +47,12 @@ struct Problem {
     /// that every answer keeps and of which at most one lag is still possible. Asked where nothing else
     /// follows.
     std::function<std::vector<Clause>(const Distances&)> boundClauses;
+    /// Points from this one on are of another kind (who does what): only their own lags and clauses
+    /// bind them, so each lag has both ends among them or none; they have no price and no rank.
+    std::optional<Point> placedFrom;
+    /// Puts those points anywhere that the distances between them allow, best where clauses hold at the
+    /// times of all others, which are given and stay. There if `placedFrom` is.
+    std::function<void(std::vector<Time>&, const Distances&)> place;
     /// Once there is an answer, suppose first that the price is as low as is not ruled out yet, and raise
     /// that where it is refuted (destructive bounds). There must be one soft lag, of a price above 0.
     bool raisesBound = false;

@@ -14,7 +14,7 @@ bool Searcher::begin()
     }
     // With every lag known, only those that no others imply matter for the timing.
     for (const Lag& lag : m_problem.lags) {
-        if (lag.from != lag.to && !m_timing.add(lag, noLiteral))
+        if (isTimed(lag) && lag.from != lag.to && !m_timing.add(lag, noLiteral))
             return false;
     }
     for (const SoftLag& soft : m_problem.softLags)
@@ -72,7 +72,8 @@ void Searcher::goBackTo(int level)
 
 /// Of the clauses that the cheapest times break, the one that is furthest from
 /// holding, the more so the more its literals were in conflicts lately; of its
-/// literals the one that is nearest.
+/// literals the one that is nearest, and one about times before one about points
+/// that the problem places: those have room as long as the times leave it.
 std::optional<Literal> Searcher::choose() const
 {
     std::optional<Literal> best;
@@ -80,6 +81,7 @@ std::optional<Literal> Searcher::choose() const
     for (const std::vector<Literal>& clause : m_given) {
         std::optional<Literal> nearest;
         Time least = 0;
+        bool timed = false;
         double activity = 0;
         bool broken = true;
         for (const Literal literal : clause) {
@@ -91,10 +93,12 @@ std::optional<Literal> Searcher::choose() const
             if (!m_clauses.isOpen(literal))
                 continue;
             activity = std::max(activity, m_clauses.activity(literal));
-            if (nearest && stretched >= least)
+            const bool here = isTimed(m_table.lag(literal));
+            if (nearest && (timed != here ? timed : stretched >= least))
                 continue;
             nearest = literal;
             least = stretched;
+            timed = here;
         }
         if (!broken || !nearest)
             continue;

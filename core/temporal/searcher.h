@@ -5,6 +5,7 @@
 #include "core/temporal/search.h"
 #include "core/temporal/timing.h"
 
+#include <algorithm>
 #include <optional>
 #include <vector>
 
@@ -17,7 +18,8 @@ public:
         : m_problem{problem}
         , m_limits{limits}
         , m_distances{problem.points + static_cast<int>(problem.levels.size())}
-        , m_timing{problem.points}
+        , m_timed{problem.placedFrom.value_or(problem.points)}
+        , m_timing{m_timed}
     {
     }
 
@@ -66,6 +68,7 @@ private:
         return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)]
             <= lag.most;
     }
+    [[nodiscard]] bool isTimed(const Lag& lag) const { return std::max(lag.from, lag.to) < m_timed; }
     [[nodiscard]] Time stretch(Literal literal) const
     {
         const Lag& lag = m_table.lag(literal);
@@ -91,6 +94,7 @@ private:
     LiteralTable m_table;
     Clauses m_clauses;
     Distances m_distances;
+    Point m_timed;  ///< Points from this one on have no times that `m_timing` could find.
     Timing m_timing;
     std::vector<std::vector<Literal>> m_given;  ///< The clauses of the problem, lazy ones included.
     std::size_t m_toldDistances = 0;            ///< How much of the trail the network has heard of.
@@ -98,6 +102,7 @@ private:
     std::vector<Mark> m_marks;  ///< One a level.
     std::vector<Literal> m_conflict;
     const std::vector<Time>* m_times = nullptr;
+    std::vector<Time> m_placed;  ///< The earliest times, and where the problem puts its other points.
     Price m_price = 0;
     Outcome m_outcome;
     std::vector<Time> m_bestRanks;

@@ -9,8 +9,8 @@
 
 // How long planning again takes while a run goes on: after each fact, the rest of all heads. Prints how long
 // the plans took that were made on the way, over a number of runs in which people are late and applying takes
-// longer or shorter than usual. Arguments: heads (4), zones a head (4), pairs of hands (as many as heads),
-// runs (20).
+// longer or shorter than usual; and the first plan, before any fact, by itself. Arguments: heads (4), zones a
+// head (4), pairs of hands (as many as heads), runs (20).
 
 namespace {
 
@@ -124,12 +124,14 @@ int main(int count, char** arguments)
     const std::size_t hands = argument(count, arguments, 3, heads);
     const std::size_t runs = argument(count, arguments, 4, 20);
     std::vector<double> all;
+    double first = 0;
     std::size_t unproved = 0;
     std::size_t broken = 0;
     for (std::size_t run = 0; run < runs; ++run) {
         Walk walk{room(heads, zones, hands), run + 1};
         while (walk.step()) { }
-        all.insert(all.end(), walk.milliseconds.begin(), walk.milliseconds.end());
+        first = walk.milliseconds.front();
+        all.insert(all.end(), walk.milliseconds.begin() + 1, walk.milliseconds.end());
         unproved += walk.unproved;
         broken += walk.broken;
     }
@@ -140,7 +142,7 @@ int main(int count, char** arguments)
     std::printf("%zu heads of %zu zones, %zu pairs of hands: %zu plans in %zu runs, "
                 "%zu not proved, %zu after a limit was passed\n",
                 heads, zones, hands, all.size(), runs, unproved, broken);
-    std::printf("median %.2f ms, 90 %% %.2f ms, 99 %% %.2f ms, most %.2f ms\n", share(0.5), share(0.9),
-                share(0.99), all.back());
+    std::printf("the first %.2f ms; again: median %.2f ms, 90 %% %.2f ms, 99 %% %.2f ms, most %.2f ms\n",
+                first, share(0.5), share(0.9), share(0.99), all.back());
     return 0;
 }
