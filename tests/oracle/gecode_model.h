@@ -20,7 +20,7 @@ struct GecodeOptions {
     bool earliestStarts = false;           ///< Level 5 as well. For very small services.
     std::uint64_t mostFailures = 500'000;  ///< On each level; after that the answer is open.
     int mostOrders = 2'000;                ///< Looked at where lengths are uncertain; after that it is open.
-    std::optional<std::chrono::milliseconds> longest = std::nullopt;  ///< On each level, by the clock.
+    std::optional<std::chrono::milliseconds> longest = std::nullopt;  ///< On each level, of processor time.
     /// Only starts on this grid, counted from the first moment that matters. Without it the grid is one
     /// second, or the greatest length of which everything in the question is a multiple where that loses
     /// nothing.
