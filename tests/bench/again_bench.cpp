@@ -20,21 +20,12 @@ using core::stagger::Plan;
 using core::stagger::Question;
 using core::stagger::TaskKind;
 using core::stagger::TaskProgress;
-using std::chrono::minutes;
 
-/// Heads that come in a quarter of an hour apart, each with a coat whose zones are looked at once, and
-/// applying that takes up to a minute less and two more than usual.
-Question room(std::size_t heads, std::size_t zones, std::size_t hands)
+/// Heads whose zones are looked at once, and applying that takes up to a minute less and two more than usual.
+Question uncertainRoom(std::size_t heads, std::size_t zones, std::size_t hands)
 {
-    Question question = bench::coat(bench::Family::Looks, zones, hands);
-    question.services.front().crew.basins = (heads + 1) / 2;
-    bench::makeUncertain(question.services.front());
-    question.services.resize(heads, question.services.front());
-    for (std::size_t head = 0; head < heads; ++head) {
-        core::service::Service& service = question.services[head];
-        service.head.name = "Head " + std::to_string(head + 1);
-        service.notBefore = *service.notBefore + minutes{15} * static_cast<int>(head);
-    }
+    Question question = bench::room(heads, zones, hands);
+    bench::makeUncertain(question);
     return question;
 }
 
@@ -128,7 +119,7 @@ int main(int count, char** arguments)
     std::size_t unproved = 0;
     std::size_t broken = 0;
     for (std::size_t run = 0; run < runs; ++run) {
-        Walk walk{room(heads, zones, hands), run + 1};
+        Walk walk{uncertainRoom(heads, zones, hands), run + 1};
         while (walk.step()) { }
         first = walk.milliseconds.front();
         all.insert(all.end(), walk.milliseconds.begin() + 1, walk.milliseconds.end());

@@ -42,14 +42,6 @@ core::service::Looks looks(Family family, Seconds target)
 
 }  // namespace
 
-void makeUncertain(core::service::Service& service)
-{
-    for (core::service::Zone& zone : service.coats.front().zones) {
-        zone.apply.quickest = zone.apply.usual - minutes{1};
-        zone.apply.slowest = zone.apply.usual + minutes{2};
-    }
-}
-
 core::stagger::Question coat(Family family, std::size_t zones, std::size_t hands)
 {
     Draw draw{zones};
@@ -81,6 +73,28 @@ core::stagger::Question coat(Family family, std::size_t zones, std::size_t hands
         service.crew.hands.push_back({.name = "Hands " + std::to_string(pair + 1), .away = {}, .kinds = {}});
     service.notBefore = oracle::opening;
     return oracle::ask(std::move(service));
+}
+
+core::stagger::Question room(std::size_t heads, std::size_t zones, std::size_t hands)
+{
+    core::stagger::Question question = coat(Family::Looks, zones, hands);
+    question.services.front().crew.basins = (heads + 1) / 2;
+    question.services.resize(heads, question.services.front());
+    for (std::size_t head = 0; head < heads; ++head) {
+        core::service::Service& service = question.services[head];
+        service.head.name = "Head " + std::to_string(head + 1);
+        service.notBefore = *service.notBefore + minutes{15} * static_cast<int>(head);
+    }
+    return question;
+}
+
+void makeUncertain(core::stagger::Question& question)
+{
+    for (core::service::Service& head : question.services)
+        for (core::service::Zone& zone : head.coats.front().zones) {
+            zone.apply.quickest = zone.apply.usual - minutes{1};
+            zone.apply.slowest = zone.apply.usual + minutes{2};
+        }
 }
 
 }  // namespace bench

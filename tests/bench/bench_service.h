@@ -12,10 +12,13 @@ namespace bench {
 /// until it is applied, and three looks.
 enum class Family { Looks, Mixing };
 
-/// Lets each zone of a head be applied up to a minute quicker and two minutes slower than usual.
-void makeUncertain(core::service::Service& service);
-
 /// The same coat each time it is asked for.
 core::stagger::Question coat(Family family, std::size_t zones, std::size_t hands);
+
+/// Heads that come in a quarter of an hour apart, each with such a coat of `Looks`; a basin for every two.
+core::stagger::Question room(std::size_t heads, std::size_t zones, std::size_t hands);
+
+/// Lets each zone be applied up to a minute quicker and two minutes slower than usual.
+void makeUncertain(core::stagger::Question& question);
 
 }  // namespace bench
