@@ -10,13 +10,6 @@ std::size_t argument(const benchmark::State& state, std::size_t place)
     return static_cast<std::size_t>(state.range(place));
 }
 
-void zonesBy(benchmark::internal::Benchmark* bench, std::int64_t mostZones, std::int64_t pairs)
-{
-    bench->ArgNames({"zones", "pairs"})->Unit(benchmark::kMillisecond);
-    for (std::int64_t zones = 2; zones <= mostZones; zones += 2)
-        bench->Args({zones, pairs});
-}
-
 }  // namespace
 
 core::stagger::Question looksAsked(const benchmark::State& state)
@@ -34,14 +27,22 @@ core::stagger::Question roomAsked(const benchmark::State& state)
     return room(argument(state, 2), argument(state, 0), argument(state, 1));
 }
 
-void onePair(benchmark::internal::Benchmark* bench, std::int64_t mostZones)
+void zonesWith(benchmark::internal::Benchmark* bench, std::int64_t pairs, std::int64_t most)
 {
-    zonesBy(bench, mostZones, 1);
+    bench->ArgNames({"zones", "pairs"})->Unit(benchmark::kMillisecond);
+    for (std::int64_t zones = 2; zones <= most; zones += 2)
+        bench->Args({zones, pairs});
 }
 
-void twoPairs(benchmark::internal::Benchmark* bench, std::int64_t mostZones)
+void onePair(benchmark::internal::Benchmark* bench)
 {
-    zonesBy(bench, mostZones, 2);
+    zonesWith(bench, 1);
+}
+
+void oneOrTwoPairs(benchmark::internal::Benchmark* bench)
+{
+    zonesWith(bench, 1);
+    zonesWith(bench, 2);
 }
 
 void rooms(benchmark::internal::Benchmark* bench)

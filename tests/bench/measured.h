@@ -17,12 +17,16 @@ core::stagger::Question roomAsked(const benchmark::State& state);
 
 /// Whoever has not proved a level after so much processor time gives it up; the planner, which proves all
 /// levels at once, has as much as for three.
-constexpr std::chrono::seconds longestLevel{3};
+constexpr std::chrono::seconds longestLevel{10};
 constexpr std::chrono::seconds longestPlan = 3 * longestLevel;
 
-/// From two zones up, by twos.
-void onePair(benchmark::internal::Benchmark* bench, std::int64_t mostZones);
-void twoPairs(benchmark::internal::Benchmark* bench, std::int64_t mostZones);
+/// Two to so many zones, by twos.
+constexpr std::int64_t mostZones = 16;
+void zonesWith(benchmark::internal::Benchmark* bench, std::int64_t pairs, std::int64_t most = mostZones);
+
+/// With one pair of hands, and with one or two.
+void onePair(benchmark::internal::Benchmark* bench);
+void oneOrTwoPairs(benchmark::internal::Benchmark* bench);
 
 /// Two to four heads of two to four zones with two pairs of hands, and four heads with four.
 void rooms(benchmark::internal::Benchmark* bench);

@@ -1,16 +1,8 @@
-#!/usr/bin/env python3
-"""Draws how the cost of a plan grows with the number of zones, from what plan_bench measured.
+"""Draws how the cost of a plan grows with the number of zones.
 
-    plan_bench --benchmark_out=costs.json --benchmark_out_format=json
-    tests/bench/plot_costs.py costs.json > docs/images/plan-costs.svg
-
-Time is on a logarithmic scale. Of the two searches of each peer the better one is drawn; hollow where it was
-given up.
+Time is on a logarithmic scale. Of the two searches of each peer the better one is drawn; hollow where it was given up.
 """
 import math
-import sys
-
-from compare_costs import measured
 
 WIDTH, HEIGHT = 800, 500
 LEFT, RIGHT, TOP, BOTTOM = 70, 220, 20, 50
@@ -32,7 +24,7 @@ def points_of(cases, family, pairs):
     """{zones: (ms, open)}"""
     return {
         zones: (case["ms"], case["open"])
-        for (of, zones, with_pairs, heads), case in cases.items()
+        for (of, heads, with_pairs, zones), case in cases.items()
         if (of, with_pairs, heads) == (family, pairs, 1)
     }
 
@@ -72,10 +64,8 @@ def line(points, colour, dashes):
     return drawn
 
 
-def main():
-    if len(sys.argv) < 2:
-        sys.exit(__doc__)
-    found = measured(sys.argv[1:])
+def picture(found):
+    """The text of an SVG file, of what `plans.measured` returns."""
     drawn = [
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" font-family="sans-serif">',
         f'<rect width="{WIDTH}" height="{HEIGHT}" fill="#fdfaf6"/>',
@@ -95,8 +85,4 @@ def main():
             drawn.append(text(x + 38, legend, name, size=12))
             drawn.append(text(x + 38, legend + 14, words, size=11))
             legend += 40
-    print("\n".join(drawn + ["</svg>"]))
-
-
-if __name__ == "__main__":
-    main()
+    return "\n".join(drawn + ["</svg>", ""])
