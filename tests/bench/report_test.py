@@ -10,7 +10,7 @@ from report import again, aims, conditions, floor, pages, plans, projects
 PAGE = pathlib.Path(__file__).resolve().parents[2] / "docs/performance.md"
 CONDITIONS = {"date": "2000-01-01", "commit": "abc", "processor": "2 processors", "others": 0, "seconds": 9}
 AGAIN = """4 heads of 4 zones, 4 pairs of hands: 365 plans in 5 runs, 1 not proved, 2 after a limit was passed
-median 2.80 ms, 90 % 120.00 ms, 99 % 318.00 ms, most 326.00 ms
+the first 266.00 ms; again: median 2.80 ms, 90 % 120.00 ms, 99 % 318.00 ms, most 326.00 ms
 """
 FLOOR = """12 heads, 488 tasks, seed 1
    0.070 s  plan   deviation      0.00, waste   3744.00, staleness    97.00 min
@@ -81,7 +81,7 @@ class Plans(unittest.TestCase):
 class Others(unittest.TestCase):
     def test_planning_again(self):
         self.assertEqual(
-            again.again_table([again.read(AGAIN)])[-1], "| 4 | 4 | 4 | 365 | 1 | 2.8 | 120 | 318 | 326 |"
+            again.again_table([again.read(AGAIN)])[-1], "| 4 | 4 | 4 | 365 | 1 | 266 | 2.8 | 120 | 318 | 326 |"
         )
 
     def test_a_floor_over_time(self):
