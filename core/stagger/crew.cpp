@@ -96,21 +96,21 @@ bool CrewAt::beganWhileApplying(std::size_t look) const
 /// Whether these hands do that kind of work. Somebody is at what goes on, even where nobody is said to do it.
 bool CrewAt::doesSuchWork(std::size_t place, std::size_t hands) const
 {
-    const service::Work work = workOf(task(place).id.kind);
+    const bool glance = isLook(place) && isRunning(place) && beganWhileApplying(place);
+    const service::Work work = glance ? service::Work::Apply : workOf(task(place).id.kind);
     const auto does = [work](const service::Hands& each) { return each.does(work); };
-    if (does(m_crew.hands[hands]) || (happened(place) && std::ranges::none_of(m_crew.hands, does)))
-        return true;
-    return isLook(place) && isRunning(place) && beganWhileApplying(place);
+    return does(m_crew.hands[hands]) || (happened(place) && std::ranges::none_of(m_crew.hands, does));
 }
 
 bool CrewAt::mayDo(std::size_t place, std::size_t hands) const
 {
-    const bool exempt = happened(place) && !(isRunning(place) && m_runningPresent);
-    return doesSuchWork(place, hands) && (exempt || !isAwayDuring(place, hands));
+    return doesSuchWork(place, hands) && !isAwayDuring(place, hands);
 }
 
 bool CrewAt::isAwayDuring(std::size_t place, std::size_t hands) const
 {
+    if (happened(place) && !(isRunning(place) && m_runningPresent))
+        return false;
     return std::ranges::any_of(m_away[hands], [&](const Span& away) {
         return start(place) < away.end && away.start < m_spans[place].end;
     });

@@ -41,6 +41,7 @@ public:
     [[nodiscard]] bool isMadeWhile(std::size_t look, std::size_t apply) const;
     [[nodiscard]] bool clash(std::size_t a, std::size_t b) const;
     [[nodiscard]] bool mayDo(std::size_t place, std::size_t hands) const;
+    /// Facts are exempt, as far as they contradict it.
     [[nodiscard]] bool isAwayDuring(std::size_t place, std::size_t hands) const;
     [[nodiscard]] bool areAlike(std::size_t hands, std::size_t others) const;
 

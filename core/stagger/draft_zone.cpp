@@ -228,6 +228,9 @@ void Drafter::writeOpenLook(const DraftedZone& drafted, const TaskId& look, Time
         m_draft.looksNotDue.push_back(look);
         return;
     }
+    // Once its rinse has begun nobody looks at it any more.
+    if (drafted.rinsed)
+        return;
     const bool certain = settled;
     const Moment start = startOf(look);
     const auto bind = [&](const Moment& earlier, const Moment& later, Time most) {

@@ -184,6 +184,16 @@ void PlanBuilder::addEnds()
         m_data.end = std::max(m_data.end, at(tail));
 }
 
+/// Of its bowl when application starts, if anybody mixes it or was seen to.
+Seconds PlanBuilder::stalenessOf(const DraftedZone& zone) const
+{
+    TaskId mix = zone.apply;
+    mix.kind = TaskKind::Mix;
+    mix.item = m_draft.question->services[mix.service].coats[mix.coat].zones[zone.apply.item].bowl;
+    const auto mixed = std::ranges::find(m_data.tasks, mix, &PlannedTask::id);
+    return mixed == m_data.tasks.end() ? Seconds{0} : at(zone.contact) - mixed->end;
+}
+
 Worth PlanBuilder::worthOf() const
 {
     Worth worth;
@@ -212,18 +222,8 @@ Worth PlanBuilder::worthOf() const
         if (edge)
             worth.waste += Seconds{late ? from - *edge : *edge - from};
     }
-    for (const DraftedZone& zone : m_draft.zones) {
-        for (const Busy& busy : m_draft.busy) {
-            const TaskId& id = busy.id;
-            const std::size_t bowl = m_draft.question->services[zone.apply.service]
-                                         .coats[zone.apply.coat]
-                                         .zones[zone.apply.item]
-                                         .bowl;
-            if (id.kind == TaskKind::Mix && id.service == zone.apply.service && id.coat == zone.apply.coat
-                && id.item == bowl)
-                worth.staleness += Seconds{time(zone.contact) - time(busy.end)};
-        }
-    }
+    for (const DraftedZone& zone : m_draft.zones)
+        worth.staleness += stalenessOf(zone);
     return worth;
 }
 

@@ -36,6 +36,7 @@ private:
     [[nodiscard]] TaskId breakingTask(const BreakableLag& limit) const;
     void addEnds();
     void addWorth(const temporal::Outcome& outcome);
+    [[nodiscard]] Seconds stalenessOf(const DraftedZone& zone) const;
     [[nodiscard]] Worth worthOf() const;
     [[nodiscard]] Instant at(const Moment& moment) const { return m_draft.instantOf(moment, m_times); }
     [[nodiscard]] Time time(const Moment& moment) const

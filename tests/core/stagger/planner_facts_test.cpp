@@ -98,6 +98,90 @@ TEST(PlannerFacts, ALookBegunWhileApplyingIsMadeByThoseWhoApplied)
     EXPECT_EQ(plan.find(idOf(TaskKind::Look, 0))->hands, 1U);
 }
 
+// Who applies is said to be away, and looks meanwhile: so it is, and the rest is planned.
+TEST(PlannerFacts, WhoIsAwayMayStillLookWhileApplying)
+{
+    Zone root = makeZone("Root", minutes{10}, {minutes{20}, minutes{30}, minutes{40}});
+    root.looks = service::Looks{.first = minutes{8},
+                                .every = {},
+                                .length = minutes{2},
+                                .tolerance = minutes{1},
+                                .until = minutes{30}};
+    Service service =
+        fromOpening({root, makeZone("Ends", minutes{10}, {minutes{18}, minutes{20}, minutes{40}})});
+    service.crew.hands.front().away = {{.from = at(12), .until = at(25)}};
+    Question question = ask(service);
+    happened(question, idOf(TaskKind::Apply, 0), 0, 10);
+    happened(question, idOf(TaskKind::Apply, 1), 17);
+    happened(question, idOf(TaskKind::Look, 0), 18);
+    question.now = at(19);
+    // Ends are on at 27, and develop for 18 at the least.
+    EXPECT_EQ(startOf(planned(question), idOf(TaskKind::Rinse)), 45);
+}
+
+// The first alone applies, so it made the look from 8 to 14 and cannot apply again before; the second is free
+// all the while, and could have made the look if nobody had been applying.
+TEST(PlannerFacts, ALookBegunWhileApplyingIsMadeByNobodyElse)
+{
+    Zone root = makeZone("Root", minutes{10}, {minutes{20}, minutes{30}, minutes{40}});
+    Zone ends = makeZone("Ends", minutes{10}, {minutes{18}, minutes{20}, minutes{40}});
+    Zone tips = makeZone("Tips", minutes{2}, {minutes{30}, minutes{35}, minutes{60}});
+    tips.looks = service::Looks{.first = minutes{6},
+                                .every = {},
+                                .length = minutes{6},
+                                .tolerance = minutes{1},
+                                .until = minutes{30}};
+    Service service = fromOpening({root, ends, tips});
+    service.crew.hands.front().kinds = {service::Work::Apply};
+    addHands(service, {service::Work::Look, service::Work::Rinse});
+    Question question = ask(service);
+    happened(question, idOf(TaskKind::Apply, 2), 0, 2);
+    happened(question, idOf(TaskKind::Apply, 0), 2, 10);
+    happened(question, idOf(TaskKind::Look, 2), 8);
+    question.now = at(10);
+    const Plan plan = planned(question);
+    EXPECT_EQ(plan.find(idOf(TaskKind::Look, 2))->hands, 0U);
+    EXPECT_EQ(startOf(plan, idOf(TaskKind::Apply, 1)), 14);
+}
+
+// Rinsing began at 50 without the look at 20: it can be made no more, so it keeps nothing else from being
+// planned.
+TEST(PlannerFacts, ALookThatWasMissedIsGoneOnceTheRinseHasBegun)
+{
+    Zone root = makeZone("Root", minutes{10}, {minutes{20}, minutes{30}, minutes{40}});
+    root.looks = service::Looks{.first = minutes{10},
+                                .every = {},
+                                .length = minutes{1},
+                                .tolerance = minutes{1},
+                                .until = minutes{30}};
+    Service service = fromOpening({root});
+    service.coats.front().assess = minutes{2};
+    Question question = ask(service);
+    happened(question, idOf(TaskKind::Apply), 0, 10);
+    happened(question, idOf(TaskKind::Rinse), 40);
+    question.now = at(41);
+    const Plan plan = planned(question);
+    EXPECT_EQ(plan.find(idOf(TaskKind::Look)), nullptr);
+    EXPECT_EQ(startOf(plan, idOf(TaskKind::Assess)), 45);
+}
+
+// Mixed from 0 to 3, Root on at once; Ends go on at 15 at the earliest, their target bids them wait until 25:
+// the bowl is as stale as that, whether or not it was mixed before now.
+TEST(PlannerFacts, ABowlThatIsMixedGetsStaleAllTheSame)
+{
+    Service service =
+        fromOpening({makeZone("Root", minutes{12}, exactly(30)), makeZone("Ends", minutes{10}, exactly(10))});
+    service.coats.front().bowls.front().mix = minutes{3};
+    Question question = ask(service);
+    EXPECT_EQ(planned(question)->worth.staleness, minutes{22});
+    happened(question, idOf(TaskKind::Mix), 0, 3);
+    happened(question, idOf(TaskKind::Apply), 3);
+    question.now = at(4);
+    const Plan plan = planned(question);
+    EXPECT_EQ(startOf(plan, idOf(TaskKind::Apply, 1)), 25);
+    EXPECT_EQ(plan->worth.staleness, minutes{22});
+}
+
 // Root goes on in the first of two coats. While the second is planned, the first stands. For usual lengths
 // Ends would begin a minute after Root; so that the plan holds for all, it begins at once.
 TEST(PlannerFacts, AnApplicationThatGoesOnLeavesTheGiveToCoatsPlannedInTurn)
