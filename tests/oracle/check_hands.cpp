@@ -1,3 +1,4 @@
+#include "tests/oracle/facts.h"
 #include "tests/oracle/numbering.h"
 #include "tests/oracle/report.h"
 
@@ -7,11 +8,6 @@
 
 namespace oracle {
 namespace {
-
-bool isRinse(const PlannedTask& task)
-{
-    return task.id.kind == TaskKind::Rinse || task.id.kind == TaskKind::RinseAlone;
-}
 
 /// Rule 6: while an application is under way on the head, the hands that apply make the look.
 void checkMadeWhile(const PlanView& view, const PlannedTask& task, Report& report)
@@ -80,13 +76,13 @@ void checkAtBasin(const PlanView& view, const PlannedTask& rinse, const PlannedT
     if (view.head(rinse.id.service).head.piecesComeApart || !anyOpen({&rinse, &other}))
         return;
     const bool during = other.start < rinse.end && rinse.start < other.end;
-    if (during && !(isRinse(other) && other.id < rinse.id))
+    if (during && !(isRinse(other.id) && other.id < rinse.id))
         report.wrong("rule 7", view.nameOf(other.id) + " is done while the head is at a basin");
 }
 
 void checkSameBasin(const PlanView& view, const PlannedTask& a, const PlannedTask& b, Report& report)
 {
-    if (a.id < b.id && isRinse(b) && anyOpen({&a, &b}) && a.basin && a.basin == b.basin && overlap(a, b))
+    if (a.id < b.id && isRinse(b.id) && anyOpen({&a, &b}) && a.basin && a.basin == b.basin && overlap(a, b))
         report.wrong("rule 7", view.nameOf(a.id) + " and " + view.nameOf(b.id) + " are at one basin at once");
 }
 
@@ -110,7 +106,7 @@ void checkHands(const PlanView& view, Report& report)
 void checkBasins(const PlanView& view, Report& report)
 {
     for (const PlannedTask& task : view.plan().tasks) {
-        if (!isRinse(task)) {
+        if (!isRinse(task.id)) {
             if (task.basin)
                 report.wrong("rule 7", view.nameOf(task.id) + " is no rinse and takes a basin");
             continue;

@@ -1,3 +1,4 @@
+#include "tests/oracle/facts.h"
 #include "tests/oracle/report.h"
 
 #include <algorithm>
@@ -63,24 +64,6 @@ void checkPresence(const PlanView& view, Report& report)
             report.wrong("facts", view.nameOf(fact.id) + " has happened but is missing");
 }
 
-Seconds clampedLength(const service::Application& apply, Seconds elapsed)
-{
-    return std::clamp(apply.usual, std::max(apply.quickest, elapsed), std::max(apply.slowest, elapsed));
-}
-
-/// When a task that has started is over, or is taken to be.
-Instant endOfFact(const PlanView& view, const core::stagger::TaskProgress& fact)
-{
-    if (fact.end)
-        return *fact.end;
-    const service::Service& data = view.head(fact.id.service);
-    const Instant now = view.question().now.value_or(fact.start);
-    if (fact.id.kind == TaskKind::Apply)
-        return fact.start
-            + clampedLength(data.coats[fact.id.coat].zones[fact.id.item].apply, now - fact.start);
-    return std::max(now, fact.plannedEnd.value_or(fact.start + core::stagger::usualLength(data, fact.id)));
-}
-
 void checkFact(const PlanView& view, const PlannedTask& task, Report& report)
 {
     const core::stagger::TaskProgress* fact = view.question().progress.find(task.id);
@@ -89,7 +72,7 @@ void checkFact(const PlanView& view, const PlannedTask& task, Report& report)
         report.wrong("facts", view.nameOf(task.id) + " has the wrong state");
     if (task.start != fact->start)
         report.wrong("facts", view.nameOf(task.id) + " did not start then");
-    if (task.end != endOfFact(view, *fact))
+    if (task.end != endOfFact(view.question(), *fact))
         report.wrong("facts", view.nameOf(task.id) + " does not end then");
     if (state == TaskState::Done && (task.hands || task.basin))
         report.wrong("facts", view.nameOf(task.id) + " is past and takes hands or a basin");

@@ -18,7 +18,8 @@ const PlannedTask* mixOf(const PlanView& view, const ZoneView& zone)
         {.service = zone.head, .coat = zone.coat, .kind = TaskKind::Mix, .item = zone.data->bowl});
 }
 
-/// What the pot life of a zone's bowl counts from: the task, and the moment in it.
+/// What the pot life of a zone's bowl counts from: the task, and the moment in it. Where a bowl was not seen
+/// to be mixed, nothing.
 struct PotStart {
     const PlannedTask* task = nullptr;
     Instant moment;
@@ -28,6 +29,8 @@ PotStart potStart(const PlanView& view, const ZoneView& zone)
 {
     if (const PlannedTask* mix = mixOf(view, zone))
         return {mix, mix->end};
+    if (zone.coatData->bowls[zone.data->bowl].mix > Seconds{0})
+        return {};
     PotStart first{zone.apply, zone.apply->start};
     for (const ZoneView* other : view.zonesOfCoat(zone.head, zone.coat))
         if (other->data->bowl == zone.data->bowl && other->apply->start < first.moment)
@@ -44,7 +47,8 @@ void checkBowl(const PlanView& view, const ZoneView& zone, Report& report)
     if (!bowl.potLife)
         return;
     const PotStart from = potStart(view, zone);
-    if (anyOpen({from.task, zone.apply}) && zone.apply->end - from.moment > *bowl.potLife)
+    if (from.task != nullptr && anyOpen({from.task, zone.apply})
+        && zone.apply->end - from.moment > *bowl.potLife)
         report.passedLimit("rule 1", {zone.apply->id, from.task->id},
                            text(zone, "applied past its pot life"));
 }

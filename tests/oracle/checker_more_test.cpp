@@ -248,6 +248,57 @@ TEST(Checker, LeavesOutWhatWasDropped)
     EXPECT_THAT(violations(question, plan), IsEmpty());
 }
 
+/// Two zones from a bowl that nobody was seen to mix; the first is applied, from 0 to 10.
+Question halfApplied()
+{
+    const Span span{minutes{20}, minutes{20}, minutes{40}};
+    Service made =
+        makeService({makeZone("Left", minutes{10}, span), makeZone("Right", minutes{10}, span)}, minutes{5});
+    made.coats[0].bowls[0] = {.name = "Bowl", .mix = minutes{2}, .potLife = minutes{15}, .note = {}};
+    made.notBefore = opening;
+    Question question = ask(made);
+    question.now = at(10);
+    question.progress.tasks = {
+        {.id = id(TaskKind::Apply, 0, 0), .start = at(0), .end = at(10), .plannedEnd = {}}};
+    question.progress.dropped = {id(TaskKind::Mix, 0, 0)};
+    return question;
+}
+
+/// The second from 10 to 20, water at 40.
+PlanData otherHalf(const Question& question)
+{
+    const Starts starts{{id(TaskKind::Apply, 0, 0), at(0)},
+                        {id(TaskKind::Apply, 0, 1), at(10)},
+                        {id(TaskKind::Rinse, 0, 0), at(40)}};
+    PlanData plan = *planFromStarts(question, starts);
+    plan.tasks.front().state = TaskState::Done;
+    plan.tasks.front().hands.reset();
+    return plan;
+}
+
+TEST(Checker, CountsPotLifeFromNothingWhereNobodySawTheBowlBeingMixed)
+{
+    Question question = halfApplied();
+    const PlanData plan = otherHalf(question);
+    EXPECT_THAT(violations(question, plan), IsEmpty());
+    question.services[0].coats[0].bowls[0].mix = minutes{0};  // From the first application: 20.
+    EXPECT_THAT(violations(question, plan), Contains(StartsWith("rule 1: Right, applied past")));
+}
+
+TEST(Checker, CountsWasteToTheEndOnceSomethingHasBegun)
+{
+    Question question = halfApplied();
+    question.services[0].readyBy = at(60);
+    question.preference = core::stagger::Preference::StartLate;
+    PlanData plan = otherHalf(question);
+    plan.worth.waste = minutes{35};  // From now to 45.
+    plan.provedBound = plan.worth;
+    EXPECT_THAT(violations(question, plan), IsEmpty());
+    plan.worth.waste = minutes{60};
+    plan.provedBound = plan.worth;
+    EXPECT_THAT(violations(question, plan), Contains(StartsWith("worth")));
+}
+
 // One after the other under one water at 30: the second takes 2 to 6 where it usually takes 4. The
 // water cannot wait for it, as the first may develop for 18 at the most.
 TEST(Checker, KnowsWhatAPlanHoldsFor)

@@ -34,8 +34,6 @@ bool startsLate(const PlanView& view, std::size_t head)
     const bool endsEarly = view.question().preference == Preference::EndEarly && view.notBefore(head);
     if (!view.aimedEnd(head) || endsEarly)
         return false;
-    if (view.question().preference == Preference::StartLate)
-        return true;
     return std::ranges::all_of(view.tasksOfHead(head),
                                [](const PlannedTask* task) { return task->state == TaskState::Open; });
 }

@@ -1,3 +1,5 @@
+#include "tests/oracle/at_work.h"
+#include "tests/oracle/facts.h"
 #include "tests/oracle/gecode_space.h"
 
 // Rules 6 to 8 as constraints.
@@ -17,7 +19,7 @@ void GecodeSpace::postKinds()
             rel(*this, m_hands[place], IRT_EQ, 0);
             continue;
         }
-        if (row(place).id.kind == TaskKind::Look)
+        if (isLook(place) || !isOpen(place))
             continue;
         for (std::size_t hands = 0; hands < crew.size(); ++hands)
             if (!crew[hands].does(core::stagger::workOf(row(place).id.kind)))
@@ -33,7 +35,7 @@ void GecodeSpace::postKinds()
 void GecodeSpace::postAway()
 {
     for (int place = 0; place < count(); ++place) {
-        if (!takesHands(place))
+        if (!takesHands(place) || !isOpen(place))
             continue;
         for (std::size_t hands = 0; hands < m_rows->crew().hands.size(); ++hands)
             for (const core::measure::Interval& away : m_rows->crew().hands[hands].away) {
@@ -48,8 +50,8 @@ void GecodeSpace::postAway()
 
 void GecodeSpace::postPair(int a, int b)
 {
-    const bool looks = row(a).id.kind == TaskKind::Look && row(b).id.kind == TaskKind::Look;
-    if (looks && row(a).id.service == row(b).id.service)
+    const bool looks = isLook(a) && isLook(b);
+    if ((looks && row(a).id.service == row(b).id.service) || !anyOpen(a, b))
         return;
     BoolExpr free = before(a, b) || before(b, a) || !m_done[a] || !m_done[b];
     if (m_rows->crew().hands.size() > 1)
@@ -71,7 +73,7 @@ void GecodeSpace::postOneAtATime()
         for (int b = a + 1; b < count(); ++b)
             if (takesHands(b))
                 postPair(a, b);
-        if (row(a).id.kind == TaskKind::Look)
+        if (isLook(a) || !isOpen(a))
             continue;
         starts << m_start[a];
         lengths << row(a).length;
@@ -79,6 +81,36 @@ void GecodeSpace::postOneAtATime()
     }
     // Follows from the pairs, and is seen sooner so.
     cumulative(*this, static_cast<int>(m_rows->crew().hands.size()), starts, lengths, uses);
+    postWhoIsAtWork();
+}
+
+/// A look is made by those who apply, as they begin to in the second in which it did.
+BoolExpr GecodeSpace::goesOnWhile(int look)
+{
+    BoolExpr any{BoolVar{*this, 0, 0}};
+    for (const auto& [pair, made] : m_posting->madeWhile)
+        if (pair.first == look)
+            any = any || made;
+    return any;
+}
+
+void GecodeSpace::postWhoIsAtWork()
+{
+    const AtWork atWork{*m_rows};
+    const int crew = static_cast<int>(m_rows->crew().hands.size());
+    for (const int place : atWork.running()) {
+        for (int hands = 0; hands < crew; ++hands)
+            if (!atWork.may(place, hands))
+                rel(*this, goesOnWhile(place) || (m_hands[place] != hands));
+        for (const int other : atWork.running())
+            if (place < other && atWork.differ(place, other))
+                rel(*this, m_hands[place], IRT_NQ, m_hands[other]);
+        BoolVarArgs byOneOf;
+        for (const int apply : atWork.madeWithin(place))
+            byOneOf << sameHands(std::min(place, apply), std::max(place, apply));
+        if (byOneOf.size() > 0)
+            rel(*this, BOT_OR, byOneOf, 1);
+    }
 }
 
 // Rule 7.
@@ -88,21 +120,34 @@ void GecodeSpace::postBasins()
     IntArgs lengths;
     IntArgs uses;
     for (int rinse = 0; rinse < count(); ++rinse) {
-        if (row(rinse).id.kind != TaskKind::Rinse)
+        if (!isRinse(row(rinse).id))
             continue;
         starts << m_start[rinse];
         lengths << row(rinse).length;
         uses << 1;
+        if (m_rows->hasFacts() && isOpen(rinse))
+            postBasinFree(rinse);
         if (m_rows->question().services[row(rinse).id.service].head.piecesComeApart)
             continue;
         for (int other = 0; other < count(); ++other) {
             const TaskId& id = row(other).id;
             const bool sameCoat = id.service == row(rinse).id.service && id.coat == row(rinse).id.coat;
-            if (sameCoat && other != rinse && id.kind != TaskKind::Mix)
+            if (sameCoat && other != rinse && id.kind != TaskKind::Mix && anyOpen(rinse, other))
                 rel(*this, before(rinse, other) || before(other, rinse) || !m_done[other]);
         }
     }
-    cumulative(*this, static_cast<int>(m_rows->crew().basins), starts, lengths, uses);
+    if (!m_rows->hasFacts())
+        cumulative(*this, static_cast<int>(m_rows->crew().basins), starts, lengths, uses);
+}
+
+/// When it starts, not all basins are taken; more rinses may be going on than there are basins.
+void GecodeSpace::postBasinFree(int rinse)
+{
+    BoolVarArgs others;
+    for (int other = 0; other < count(); ++other)
+        if (other != rinse && isRinse(row(other).id) && row(other).state != core::stagger::TaskState::Done)
+            others << expr(*this, m_start[other] <= m_start[rinse] && m_start[rinse] < end(other));
+    linear(*this, others, IRT_LQ, static_cast<int>(m_rows->crew().basins) - 1);
 }
 
 // Rule 8.
@@ -118,16 +163,18 @@ void GecodeSpace::postCoat(std::size_t head, std::size_t coat)
 {
     const core::service::Coat& data = m_rows->question().services[head].coats[coat];
     IntVarArgs ends;
-    const std::vector<int> rinses = rowsOf(head, coat, TaskKind::Rinse);
-    for (const int rinse : rinses)
-        ends << expr(*this, end(rinse));
+    for (const TaskKind kind : {TaskKind::Rinse, TaskKind::RinseAlone})
+        for (const int rinse : rowsOf(head, coat, kind))
+            ends << expr(*this, end(rinse));
     IntVar over = expr(*this, Gecode::max(ends));
     for (const int dry : rowsOf(head, coat, TaskKind::Dry)) {
-        rel(*this, m_start[dry] >= over);
+        if (isOpen(dry))
+            rel(*this, m_start[dry] >= over);
         over = expr(*this, end(dry) + m_rows->units(data.dryUnattended));
     }
     for (const int assess : rowsOf(head, coat, TaskKind::Assess)) {
-        rel(*this, m_start[assess] >= over);
+        if (isOpen(assess))
+            rel(*this, m_start[assess] >= over);
         over = expr(*this, end(assess));
     }
     m_posting->coatOver[{head, coat}] = over;
@@ -140,8 +187,10 @@ void GecodeSpace::postFinish(std::size_t head, std::size_t coat, const IntVar& o
 {
     const core::service::Coat& data = m_rows->question().services[head].coats[coat];
     for (int place = 0; place < count(); ++place)
-        if (row(place).id.service == head && row(place).id.coat == coat + 1)
+        if (row(place).id.service == head && row(place).id.coat == coat + 1 && isOpen(place))
             rel(*this, m_done[place] >> (m_start[place] >= over));
+    if (m_rows->isBegun(head, coat + 1))
+        return;  // Its first application has happened.
     IntVarArgs starts;
     for (const int apply : rowsOf(head, coat + 1, TaskKind::Apply))
         starts << m_start[apply];

@@ -78,7 +78,8 @@ GecodeAnswer planWithGecode(const core::stagger::Question& question, const Gecod
     answer.kind = solver.solve(3 + (options.earliestStarts ? static_cast<int>(rows.rows().size()) : 0));
     answer.failures = solver.failures();
     if (solver.best() != nullptr)
-        answer.plan = planFromStarts(question, startsOf(rows, *solver.best()));
+        answer.plan = rows.hasFacts() ? solver.best()->plan()
+                                      : planFromStarts(question, startsOf(rows, *solver.best()));
     return answer;
 }
 

@@ -38,8 +38,9 @@ struct GecodeAnswer {
     int orders = 0;  ///< That were found not to do, where lengths are uncertain.
 };
 
-/// Plans a question in which nothing has happened and no limit may be broken. Some service must say from when
-/// or until when.
+/// Plans a question in which no limit may be broken. Some service must say from when or until when. Where
+/// something has happened `now` must be given, every head must have something left to do, nothing may have
+/// been done before what it needs, and of the plan the numbers of basins are not the lowest.
 GecodeAnswer planWithGecode(const core::stagger::Question& question, const GecodeOptions& options = {});
 
 }  // namespace oracle

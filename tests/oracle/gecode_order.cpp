@@ -1,3 +1,4 @@
+#include "tests/oracle/facts.h"
 #include "tests/oracle/figures.h"
 #include "tests/oracle/gecode_space.h"
 
@@ -15,20 +16,20 @@ void GecodeSpace::postBasinNumbers()
 {
     std::vector<int> rinses;
     for (int place = 0; place < count(); ++place)
-        if (row(place).id.kind == TaskKind::Rinse)
+        if (isRinse(row(place).id) && row(place).state != core::stagger::TaskState::Done)
             rinses.push_back(place);
     const int basins = static_cast<int>(m_rows->crew().basins);
     if (basins == 1 || static_cast<int>(rinses.size()) <= basins)
         return;
     m_basins = IntVarArray{*this, count(), 0, basins - 1};
     for (int place = 0; place < count(); ++place)
-        if (row(place).id.kind != TaskKind::Rinse)
+        if (std::ranges::find(rinses, place) == rinses.end())
             rel(*this, m_basins[place], IRT_EQ, 0);
     IntVarArgs numbers;
     for (const int a : rinses) {
         numbers << m_basins[a];
         for (const int b : rinses)
-            if (a < b)
+            if (a < b && anyOpen(a, b))
                 rel(*this, before(a, b) || before(b, a) || (m_basins[a] != m_basins[b]));
     }
     precede(*this, numbers, IntArgs::create(basins, 0));
@@ -45,7 +46,8 @@ void GecodeSpace::postGaps()
         if (ends.empty())
             ends = rowsOf(head, coat, TaskKind::Dry);
         if (ends.empty())
-            ends = rowsOf(head, coat, TaskKind::Rinse);
+            for (const TaskKind kind : {TaskKind::Rinse, TaskKind::RinseAlone})
+                std::ranges::copy(rowsOf(head, coat, kind), std::back_inserter(ends));
         const std::vector<int> starts = rowsOf(head, coat + 1, TaskKind::Apply);
         const int place = 2 * static_cast<int>(gap);
         dom(*this, m_gapEnds[place], IntSet{IntArgs{ends}});
@@ -82,16 +84,18 @@ PlanData GecodeSpace::plan() const
             plan.looksNotDue.push_back(task.id);
             continue;
         }
+        task.state = row(place).state;
         task.start = m_rows->instantAt(start(place));
         task.end = m_rows->instantAt(start(place) + row(place).length);
         if (takesHands(place))
             task.hands = static_cast<std::size_t>(m_hands[place].val());
-        if (task.id.kind == TaskKind::Rinse)
+        if (isRinse(task.id) && task.state != core::stagger::TaskState::Done)
             task.basin = m_basins.size() > 0 ? static_cast<std::size_t>(m_basins[place].val())
                                              : rinses++ % m_rows->crew().basins;
-        for (int apply = 0; task.id.kind == TaskKind::Look && apply < count(); ++apply)
-            if (row(apply).id.kind == TaskKind::Apply && row(apply).id.service == task.id.service
-                && start(apply) <= start(place) && start(place) < start(apply) + row(apply).length
+        for (int apply = 0; isLook(place) && takesHands(place) && apply < count(); ++apply)
+            if (takesHands(apply) && row(apply).id.kind == TaskKind::Apply
+                && row(apply).id.service == task.id.service && start(apply) <= start(place)
+                && start(place) < start(apply) + row(apply).length
                 && m_hands[apply].val() == m_hands[place].val())
                 task.madeWhile = row(apply).id;
         plan.tasks.push_back(task);
@@ -115,9 +119,9 @@ bool GecodeSpace::excludedByHead(int a, int b) const
 {
     const TaskId& first = row(a).id;
     const TaskId& second = row(b).id;
-    return first.service == second.service && first.coat == second.coat
-        && (first.kind == TaskKind::Rinse || second.kind == TaskKind::Rinse) && first.kind != TaskKind::Mix
-        && second.kind != TaskKind::Mix && !m_rows->question().services[first.service].head.piecesComeApart;
+    return first.service == second.service && first.coat == second.coat && (isRinse(first) || isRinse(second))
+        && first.kind != TaskKind::Mix && second.kind != TaskKind::Mix
+        && !m_rows->question().services[first.service].head.piecesComeApart;
 }
 
 BoolVar GecodeSpace::hasBefore(int first, int second)
@@ -125,7 +129,7 @@ BoolVar GecodeSpace::hasBefore(int first, int second)
     const BoolVar inTurn = expr(*this, m_done[first] && m_done[second] && before(first, second));
     if (excludedByHead(first, second))
         return inTurn;
-    const bool rinses = row(first).id.kind == TaskKind::Rinse && row(second).id.kind == TaskKind::Rinse;
+    const bool rinses = isRinse(row(first).id) && isRinse(row(second).id);
     if (rinses && m_rows->crew().basins == 1)
         return inTurn;
     BoolVar bound = byOneHands(first, second);
@@ -133,7 +137,7 @@ BoolVar GecodeSpace::hasBefore(int first, int second)
         bound = expr(*this, bound || (m_basins[first] == m_basins[second]));
     if (row(first).id.kind == TaskKind::Apply && row(second).id.kind == TaskKind::Look
         && row(first).id.service == row(second).id.service && row(first).id.coat == row(second).id.coat)
-        bound = expr(*this, bound || !m_posting->glances.at(second));
+        bound = expr(*this, bound || !m_posting->glances.at(second));  // Only where the look is open.
     return expr(*this, inTurn && bound);
 }
 

@@ -1,6 +1,6 @@
 #include "tests/oracle/gecode_rows.h"
 
-#include "tests/oracle/order.h"
+#include "tests/oracle/facts.h"
 
 #include <algorithm>
 #include <cassert>
@@ -28,12 +28,30 @@ Rows::Rows(const core::stagger::Question& question, std::optional<Seconds> grid)
     for (const Instant moment : fixed)
         m_unit = Seconds{std::gcd(m_unit.count(), (moment - m_origin).count())};
     // With looks some rules say "less than": a second counts, whatever the grid of the data.
-    // So it does where a share of what is uncertain is rounded to seconds.
-    m_unit = grid.value_or(hasLooks() || seeksGive() ? Seconds{1} : m_unit);
+    // So it does where a share of what is uncertain is rounded to seconds, or something has happened.
+    m_unit = grid.value_or(hasLooks() || seeksGive() || hasFacts() ? Seconds{1} : m_unit);
     m_horizon = units(last + longestPlan() - m_origin);
     for (std::size_t head = 0; head < question.services.size(); ++head)
-        for (const TaskId& id : core::stagger::tasksOf(question.services[head], head))
-            m_rows.push_back({id, units(core::stagger::usualLength(question.services[head], id))});
+        for (const TaskId& id : tasksThatStand(question, head))
+            addRow(id);
+}
+
+void Rows::addRow(const TaskId& id)
+{
+    Row row{.id = id, .length = units(lengthOf(m_question, id))};
+    if (const core::stagger::TaskProgress* fact = m_question.progress.find(id)) {
+        row.state = fact->end ? core::stagger::TaskState::Done : core::stagger::TaskState::Running;
+        row.begun = unitsAt(fact->start);
+    }
+    m_rows.push_back(row);
+}
+
+bool Rows::isBegun(std::size_t head, std::size_t coat) const
+{
+    return std::ranges::any_of(m_rows, [&](const Row& row) {
+        return row.id.service == head && row.id.coat == coat && row.id.kind == core::stagger::TaskKind::Apply
+            && !row.isOpen();
+    });
 }
 
 const core::service::Coat& Rows::coatOf(const Row& row) const
@@ -93,7 +111,7 @@ std::vector<std::pair<std::size_t, std::size_t>> Rows::gaps() const
     std::vector<std::pair<std::size_t, std::size_t>> found;
     for (std::size_t head = 0; head < m_question.services.size(); ++head)
         for (std::size_t coat = 0; coat + 1 < m_question.services[head].coats.size(); ++coat)
-            if (m_question.services[head].coats[coat].gapMost)
+            if (m_question.services[head].coats[coat].gapMost && !isBegun(head, coat + 1))
                 found.emplace_back(head, coat);
     return found;
 }
@@ -101,12 +119,14 @@ std::vector<std::pair<std::size_t, std::size_t>> Rows::gaps() const
 bool Rows::startsLate(std::size_t head) const
 {
     const bool endsEarly = m_question.preference == core::stagger::Preference::EndEarly && notBefore(head);
-    return aimedEnd(head) && !endsEarly;
+    const bool begun = std::ranges::any_of(m_question.progress.tasks,
+                                           [head](const auto& fact) { return fact.id.service == head; });
+    return aimedEnd(head) && !endsEarly && !begun;
 }
 
 bool Rows::canBePushed() const
 {
-    if (m_question.services.size() != 1)
+    if (m_question.services.size() != 1 || hasFacts())
         return false;
     const auto isBooked = [](const core::service::RinseGroup& group) {
         return group.waterEarliest || group.waterLatest;
@@ -133,6 +153,10 @@ std::vector<Instant> Rows::moments() const
                 add(group.waterEarliest);
                 add(group.waterLatest);
             }
+    }
+    for (const core::stagger::TaskProgress& fact : m_question.progress.tasks) {
+        add(fact.start);
+        add(endOfFact(m_question, fact));
     }
     if (fixed.empty())
         return fixed;

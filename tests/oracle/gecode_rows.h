@@ -13,6 +13,10 @@ using Units = int;
 struct Row {
     core::stagger::TaskId id;
     Units length = 0;
+    core::stagger::TaskState state = core::stagger::TaskState::Open;
+    Units begun = 0;  ///< Where it is not open: when it was started.
+
+    [[nodiscard]] bool isOpen() const { return state == core::stagger::TaskState::Open; }
 };
 
 class Rows {
@@ -25,7 +29,7 @@ public:
     [[nodiscard]] const core::service::Coat& coatOf(const Row& row) const;
     [[nodiscard]] const core::service::Zone& zoneOf(const Row& row) const;
 
-    /// The place of a task, or -1 where the service has no such task.
+    /// The place of a task, or -1 where there is no such task, or nothing is left to be said of it.
     [[nodiscard]] int find(const core::stagger::TaskId& id) const;
 
     [[nodiscard]] Units units(Seconds length) const;
@@ -33,7 +37,12 @@ public:
     [[nodiscard]] Instant instantAt(Units moment) const { return m_origin + moment * m_unit; }
     [[nodiscard]] Units horizon() const { return m_horizon; }
 
-    /// Every longest gap between coats, as the place of the head and of the coat before.
+    /// What has happened is part of the question.
+    [[nodiscard]] bool hasFacts() const { return !m_question.progress.empty(); }
+    /// An application of that coat has been begun.
+    [[nodiscard]] bool isBegun(std::size_t head, std::size_t coat) const;
+    /// Every longest gap between coats that is still to be kept, as the place of the head and of the coat
+    /// before.
     [[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> gaps() const;
     /// A give is asked for, and lengths are uncertain.
     [[nodiscard]] bool seeksGive() const;
@@ -51,6 +60,7 @@ private:
     [[nodiscard]] std::vector<Seconds> lengths() const;
     [[nodiscard]] Seconds longestPlan() const;
     [[nodiscard]] bool hasLooks() const;
+    void addRow(const core::stagger::TaskId& id);
 
     const core::stagger::Question& m_question;
     std::vector<Row> m_rows;

@@ -1,5 +1,7 @@
 #include "tests/oracle/gecode_space.h"
 
+#include "tests/oracle/facts.h"
+
 namespace oracle {
 
 using namespace Gecode;
@@ -15,8 +17,9 @@ GecodeSpace::GecodeSpace(const Rows& rows, GecodeOptions::First first)
 {
     m_posting = std::make_unique<Posting>();
     for (int place = 0; place < count(); ++place)
-        if (row(place).id.kind != TaskKind::Look)
+        if (!isLook(place) || !isOpen(place))
             rel(*this, m_done[place], IRT_EQ, 1);
+    postFacts();
     postBounds();
     postBowls();
     postWindows();
@@ -86,7 +89,7 @@ int GecodeSpace::find(const Row& beside, TaskKind kind, std::size_t item) const
 
 int GecodeSpace::rinseOf(int apply) const
 {
-    return find(row(apply), TaskKind::Rinse, m_rows->zoneOf(row(apply)).group);
+    return m_rows->find(oracle::rinseOf(m_rows->question(), row(apply).id));
 }
 
 int GecodeSpace::mixOf(int apply) const
@@ -102,7 +105,9 @@ LinIntExpr GecodeSpace::clockStart(int apply) const
 
 LinIntExpr GecodeSpace::water(int apply) const
 {
-    return m_start[rinseOf(apply)] + m_rows->units(m_rows->zoneOf(row(apply)).reach);
+    const int rinse = rinseOf(apply);
+    const bool alone = row(rinse).id.kind == TaskKind::RinseAlone;
+    return m_start[rinse] + (alone ? 0 : m_rows->units(m_rows->zoneOf(row(apply)).reach));
 }
 
 std::vector<int> GecodeSpace::rowsOf(std::size_t head, std::size_t coat, TaskKind kind) const
@@ -114,10 +119,20 @@ std::vector<int> GecodeSpace::rowsOf(std::size_t head, std::size_t coat, TaskKin
     return found;
 }
 
+// What has happened stands, and those who did it are free again.
+void GecodeSpace::postFacts()
+{
+    for (int place = 0; place < count(); ++place)
+        if (!isOpen(place))
+            rel(*this, m_start[place], IRT_EQ, row(place).begun);
+}
+
 // Rule 9, and where the basin is booked.
 void GecodeSpace::postBounds()
 {
     for (int place = 0; place < count(); ++place) {
+        if (!isOpen(place))
+            continue;
         const TaskId& id = row(place).id;
         const core::service::Coat& coat = m_rows->coatOf(row(place));
         const Units unattended = id.kind == TaskKind::Dry ? m_rows->units(coat.dryUnattended) : 0;
@@ -158,9 +173,11 @@ void GecodeSpace::postPushed()
 IntVar GecodeSpace::waste(std::size_t head)
 {
     const std::size_t lastCoat = m_rows->question().services[head].coats.size() - 1;
-    if (!m_rows->startsLate(head))
-        return expr(*this,
-                    m_posting->coatOver.at({head, lastCoat}) - m_rows->unitsAt(*m_rows->notBefore(head)));
+    if (!m_rows->startsLate(head)) {
+        // Where something has happened all of it may be over before now: any origin will do.
+        const Units from = m_rows->hasFacts() ? 0 : m_rows->unitsAt(*m_rows->notBefore(head));
+        return expr(*this, m_posting->coatOver.at({head, lastCoat}) - from);
+    }
     IntVarArgs starts;
     for (int place = 0; place < count(); ++place)
         if (row(place).id.service == head && row(place).id.kind != TaskKind::Look)

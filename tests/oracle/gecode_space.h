@@ -47,7 +47,14 @@ private:
 
     [[nodiscard]] int count() const { return static_cast<int>(m_rows->rows().size()); }
     [[nodiscard]] const Row& row(int place) const { return m_rows->rows()[static_cast<std::size_t>(place)]; }
-    [[nodiscard]] bool takesHands(int place) const { return row(place).length > 0; }
+    [[nodiscard]] bool takesHands(int place) const
+    {
+        return row(place).length > 0 && row(place).state != core::stagger::TaskState::Done;
+    }
+    [[nodiscard]] bool isOpen(int place) const { return row(place).isOpen(); }
+    /// Otherwise no rule binds them to each other.
+    [[nodiscard]] bool anyOpen(int a, int b) const { return isOpen(a) || isOpen(b); }
+    [[nodiscard]] bool isLook(int place) const { return row(place).id.kind == core::stagger::TaskKind::Look; }
     /// Whether `first` is over when `second` starts; the same Boolean for the same pair.
     Gecode::BoolVar before(int first, int second);
     Gecode::BoolVar sameHands(int a, int b);
@@ -67,16 +74,21 @@ private:
     void postLooks();
     void postDue(int look, int apply);
     void postMadeWhile(int look, int apply);
+    void postGoesOnWhile(int look);
     void postLateJobs();
     void postAfter();
     void postKinds();
     void postAway();
     void postOneAtATime();
     void postPair(int a, int b);
+    void postWhoIsAtWork();
+    Gecode::BoolExpr goesOnWhile(int look);
     void postBasins();
+    void postBasinFree(int rinse);
     void postCoats();
     void postCoat(std::size_t head, std::size_t coat);
     void postFinish(std::size_t head, std::size_t coat, const Gecode::IntVar& over);
+    void postFacts();
     void postBounds();
     void postAims();
     Gecode::IntVar waste(std::size_t head);

@@ -14,7 +14,7 @@ void GecodeSpace::postBowls()
     for (int place = 0; place < count(); ++place) {
         if (row(place).id.kind != TaskKind::Apply)
             continue;
-        if (mixOf(place) >= 0)
+        if (mixOf(place) >= 0 && anyOpen(mixOf(place), place))
             rel(*this, end(mixOf(place)) <= m_start[place]);
         if (m_rows->coatOf(row(place)).bowls[m_rows->zoneOf(row(place)).bowl].potLife)
             postPotLife(place);
@@ -24,13 +24,17 @@ void GecodeSpace::postBowls()
 void GecodeSpace::postPotLife(int apply)
 {
     const std::size_t bowl = m_rows->zoneOf(row(apply)).bowl;
-    const Units potLife = m_rows->units(*m_rows->coatOf(row(apply)).bowls[bowl].potLife);
+    const core::service::Bowl& data = m_rows->coatOf(row(apply)).bowls[bowl];
+    const Units potLife = m_rows->units(*data.potLife);
     if (mixOf(apply) >= 0) {
-        rel(*this, end(apply) - end(mixOf(apply)) <= potLife);
+        if (anyOpen(mixOf(apply), apply))
+            rel(*this, end(apply) - end(mixOf(apply)) <= potLife);
         return;
     }
+    if (data.mix > Seconds{0})
+        return;  // Nobody saw it being mixed: there is nothing to count from.
     for (const int other : rowsOf(row(apply).id.service, row(apply).id.coat, TaskKind::Apply))
-        if (m_rows->zoneOf(row(other)).bowl == bowl)
+        if (m_rows->zoneOf(row(other)).bowl == bowl && anyOpen(apply, other))
             rel(*this, end(apply) - m_start[other] <= potLife);
 }
 
@@ -41,6 +45,9 @@ void GecodeSpace::postWindows()
         if (row(place).id.kind != TaskKind::Apply)
             continue;
         const core::service::Zone& zone = m_rows->zoneOf(row(place));
+        postHarm(place);
+        if (!anyOpen(place, rinseOf(place)))
+            continue;
         rel(*this, end(place) <= m_start[rinseOf(place)]);
         rel(*this, water(place) - clockStart(place) >= m_rows->units(zone.develop.least));
         rel(*this, water(place) - clockStart(place) <= m_rows->units(zone.develop.most));
@@ -48,7 +55,6 @@ void GecodeSpace::postWindows()
             rel(*this, water(place) - m_start[place] <= m_rows->units(*zone.firstStrandMost));
         if (zone.lastStrandLeast)
             rel(*this, water(place) - end(place) >= m_rows->units(*zone.lastStrandLeast));
-        postHarm(place);
     }
 }
 
@@ -56,8 +62,10 @@ void GecodeSpace::postHarm(int apply)
 {
     const core::service::Zone& zone = m_rows->zoneOf(row(apply));
     const Units target = m_rows->units(zone.develop.target);
-    const IntVar under{*this, 0, target - m_rows->units(zone.develop.least)};
-    const IntVar over{*this, 0, m_rows->units(zone.develop.most) - target};
+    const bool bound = anyOpen(apply, rinseOf(apply));
+    const Units mostOver = bound ? m_rows->units(zone.develop.most) - target : m_rows->horizon();
+    const IntVar under{*this, 0, bound ? target - m_rows->units(zone.develop.least) : target};
+    const IntVar over{*this, 0, mostOver};
     rel(*this, water(apply) - clockStart(apply) == target - under + over);
     rel(*this, (under == 0) || (over == 0));
     m_posting->deviations << under << over;
@@ -69,9 +77,29 @@ void GecodeSpace::postHarm(int apply)
 // Rule 3.
 void GecodeSpace::postLooks()
 {
-    for (int place = 0; place < count(); ++place)
-        if (row(place).id.kind == TaskKind::Look)
-            postDue(place, find(row(place), TaskKind::Apply, row(place).id.item));
+    for (int place = 0; place < count(); ++place) {
+        if (!isLook(place))
+            continue;
+        const int apply = find(row(place), TaskKind::Apply, row(place).id.item);
+        if (isOpen(place))
+            postDue(place, apply);
+        else if (apply >= 0 && isOpen(rinseOf(apply)))
+            rel(*this, end(place) <= water(apply));
+        if (row(place).state == core::stagger::TaskState::Running)
+            postGoesOnWhile(place);
+    }
+}
+
+// A look that began this very second may be made by whoever begins to apply in it.
+void GecodeSpace::postGoesOnWhile(int look)
+{
+    for (const int apply : rowsOf(row(look).id.service, row(look).id.coat, TaskKind::Apply)) {
+        if (!isOpen(apply))
+            continue;
+        const BoolVar started = expr(*this, m_start[apply] <= m_start[look]);
+        m_posting->madeWhile[{look, apply}] =
+            expr(*this, started && sameHands(std::min(look, apply), std::max(look, apply)));
+    }
 }
 
 void GecodeSpace::postDue(int look, int apply)
@@ -129,12 +157,15 @@ void GecodeSpace::postLateJobs()
         if (row(place).id.kind != TaskKind::Late)
             continue;
         const int apply = find(row(place), TaskKind::Apply, row(place).id.item);
+        if (apply < 0 || !anyOpen(place, rinseOf(apply)))
+            continue;
         const core::service::LateJob& job = m_rows->zoneOf(row(place)).late[row(place).id.part];
         const Units before = m_rows->units(job.before);
         const Units tolerance = m_rows->units(job.tolerance);
         rel(*this, water(apply) - m_start[place] <= before + tolerance);
         rel(*this, water(apply) - m_start[place] >= before - tolerance);
-        rel(*this, m_start[place] >= end(apply));
+        if (isOpen(place))
+            rel(*this, m_start[place] >= end(apply));
         rel(*this, end(place) <= water(apply));
     }
 }
@@ -147,6 +178,8 @@ void GecodeSpace::postAfter()
             continue;
         for (const core::service::After& after : m_rows->zoneOf(row(place)).after) {
             const int earlier = find(row(place), TaskKind::Apply, after.zone);
+            if (earlier < 0 || !anyOpen(earlier, place))
+                continue;
             rel(*this, m_start[place] >= end(earlier));
             if (after.longestGap)
                 rel(*this, m_start[place] - end(earlier) <= m_rows->units(*after.longestGap));

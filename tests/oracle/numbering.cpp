@@ -1,5 +1,7 @@
 #include "tests/oracle/numbering.h"
 
+#include "tests/oracle/facts.h"
+
 #include <algorithm>
 #include <tuple>
 
@@ -11,11 +13,6 @@ bool before(const PlannedTask& a, const PlannedTask& b)
     return std::tie(a.start, a.id) < std::tie(b.start, b.id);
 }
 
-bool isRinse(const PlannedTask& task)
-{
-    return task.id.kind == TaskKind::Rinse || task.id.kind == TaskKind::RinseAlone;
-}
-
 template <typename Keep>
 std::vector<PlannedTask> inOrder(const PlanView& view, Keep keep)
 {
@@ -23,6 +20,11 @@ std::vector<PlannedTask> inOrder(const PlanView& view, Keep keep)
     std::ranges::copy_if(view.plan().tasks, std::back_inserter(tasks), keep);
     std::ranges::sort(tasks, before);
     return tasks;
+}
+
+bool takesBasin(const PlannedTask& task)
+{
+    return isRinse(task.id);
 }
 
 bool takesHands(const PlannedTask& task)
@@ -149,14 +151,14 @@ std::optional<Numbers> lowestHands(const PlanView& view)
 Numbers basinsInOrder(const PlanView& view)
 {
     Numbers numbers;
-    for (const PlannedTask& rinse : inOrder(view, isRinse))
+    for (const PlannedTask& rinse : inOrder(view, takesBasin))
         numbers.push_back(rinse.basin);
     return numbers;
 }
 
 Numbers lowestBasins(const PlanView& view)
 {
-    std::vector<PlannedTask> rinses = inOrder(view, isRinse);
+    std::vector<PlannedTask> rinses = inOrder(view, takesBasin);
     Numbers numbers;
     for (std::size_t place = 0; place < rinses.size(); ++place) {
         std::size_t basin = 0;
@@ -188,7 +190,7 @@ bool number(const Question& question, PlanData& plan)
             task.hands = found->hands;
             task.madeWhile = found->madeWhile;
         }
-        if (isRinse(task))
+        if (isRinse(task.id))
             task.basin = basins[rinse++];
     }
     return true;

@@ -1,6 +1,7 @@
 #include "tests/oracle/order.h"
 
 #include "tests/core/temporal/naive_closure.h"
+#include "tests/oracle/facts.h"
 #include "tests/oracle/report.h"
 
 #include <algorithm>
@@ -10,9 +11,9 @@ namespace {
 
 using Kind = Choice::Kind;
 
-bool isRinse(const TaskId& id)
+bool isOpen(const PlannedTask& task)
 {
-    return id.kind == TaskKind::Rinse;
+    return task.state == TaskState::Open;
 }
 
 bool isLook(const TaskId& id)
@@ -35,11 +36,15 @@ public:
     Order read()
     {
         for (const PlannedTask& task : m_view.plan().tasks) {
-            if (isLook(task.id))
+            if (isOpen(task) && isLook(task.id))
                 readLook(task);
-            readAway(task);
+            else if (task.madeWhile && isOpen(*m_view.find(*task.madeWhile)))
+                m_order.push_back({.kind = Kind::Within, .first = task.id, .second = *task.madeWhile});
+            if (isOpen(task))
+                readAway(task);
             for (const PlannedTask& other : m_view.plan().tasks)
-                if (task.end <= other.start && excludeEachOther(task, other))
+                if (task.state != TaskState::Done && isOpen(other) && task.end <= other.start
+                    && excludeEachOther(task, other))
                     m_order.push_back({.kind = Kind::Before, .first = task.id, .second = other.id});
         }
         for (const TaskId& id : m_view.plan().looksNotDue)
@@ -65,8 +70,8 @@ private:
     [[nodiscard]] bool basinsAreShort() const
     {
         const auto& tasks = m_view.plan().tasks;
-        const auto rinses =
-            std::ranges::count_if(tasks, [](const PlannedTask& task) { return isRinse(task.id); });
+        const auto rinses = std::ranges::count_if(
+            tasks, [](const PlannedTask& task) { return isRinse(task.id) && task.state != TaskState::Done; });
         return static_cast<std::size_t>(rinses) > m_view.crew().basins;
     }
 
@@ -79,7 +84,7 @@ private:
         }
         // Nobody applies on the head: it stays so, or the look would become a glance.
         for (const PlannedTask* other : m_view.tasksOfCoat(look.id.service, look.id.coat)) {
-            if (other->id.kind != TaskKind::Apply)
+            if (other->id.kind != TaskKind::Apply || other->state == TaskState::Done)
                 continue;
             const bool sooner = look.start < other->start;
             m_order.push_back({.kind = sooner ? Kind::Clear : Kind::Before,
@@ -93,8 +98,10 @@ private:
     {
         const service::Zone& zone = m_view.head(id.service).coats[id.coat].zones[id.item];
         const Seconds moment = zone.looks->moments()[id.part];
+        const Seconds applying =
+            lengthOf(m_view.question(), {.service = id.service, .coat = id.coat, .item = id.item});
         const bool first = zone.clock == service::ClockStart::FirstContact;
-        if (!first || moment + zone.looks->tolerance >= zone.apply.usual)
+        if (!first || moment + zone.looks->tolerance >= applying)
             m_order.push_back({.kind = Kind::NotDue, .first = id, .second = {}});
     }
 
@@ -124,7 +131,8 @@ bool endsCoat(const PlanView& view, const TaskId& id)
     switch (id.kind) {
     case TaskKind::Assess: return true;
     case TaskKind::Dry: return coat.assess == Seconds{0};
-    case TaskKind::Rinse: return coat.assess == Seconds{0} && !dries;
+    case TaskKind::Rinse:
+    case TaskKind::RinseAlone: return coat.assess == Seconds{0} && !dries;
     default: return false;
     }
 }
@@ -168,7 +176,8 @@ std::vector<Order> gapsOf(const PlanView& view)
     std::vector<Order> gaps;
     for (std::size_t head = 0; head < view.question().services.size(); ++head)
         for (std::size_t coat = 0; coat + 1 < view.head(head).coats.size(); ++coat)
-            if (const auto& most = view.head(head).coats[coat].gapMost)
+            if (const auto& most = view.head(head).coats[coat].gapMost;
+                most && !Points{view.question()}.isBegun(head, coat + 1))
                 gaps.push_back(waysWithin(view, head, coat, *most));
     return gaps;
 }
@@ -177,7 +186,7 @@ Points::Points(const Question& question)
     : m_question{question}
 {
     for (std::size_t head = 0; head < question.services.size(); ++head)
-        for (const TaskId& id : core::stagger::tasksOf(question.services[head], head)) {
+        for (const TaskId& id : tasksThatStand(question, head)) {
             m_tasks.push_back(id);
             m_starts[id] = m_count;
             m_count += id.kind == TaskKind::Apply ? 2 : 1;
@@ -186,17 +195,14 @@ Points::Points(const Question& question)
 
 Seconds Points::length(const TaskId& id) const
 {
-    return core::stagger::usualLength(m_question.services[id.service], id);
+    return lengthOf(m_question, id);
 }
 
-bool isUncertain(const Question& question)
+bool Points::isBegun(std::size_t head, std::size_t coat) const
 {
-    for (const service::Service& made : question.services)
-        for (const service::Coat& coat : made.coats)
-            for (const service::Zone& zone : coat.zones)
-                if (zone.apply.quickest < zone.apply.slowest)
-                    return true;
-    return false;
+    return std::ranges::any_of(m_question.progress.tasks, [&](const core::stagger::TaskProgress& fact) {
+        return fact.id.service == head && fact.id.coat == coat && fact.id.kind == TaskKind::Apply;
+    });
 }
 
 void checkGive(const PlanView& view, Report& report)
@@ -204,7 +210,7 @@ void checkGive(const PlanView& view, Report& report)
     constexpr std::size_t mostTasks = 60;  // All reductions on all pairs take long with more.
     const PlanData& plan = view.plan();
     const bool isSmall = plan.tasks.size() + plan.looksNotDue.size() <= mostTasks;
-    if (!plan.give || !view.question().progress.empty() || !isSmall)
+    if (!plan.give || !isSmall)
         return;
     if (!holdsFor(view, *plan.give))
         report.wrong("guarantee",

@@ -34,14 +34,17 @@ struct Choice {
 
 using Order = std::vector<Choice>;
 
-/// What a plan for usual lengths fixes, gaps between coats apart. Its hands and basins must be set.
+/// What a plan for usual lengths fixes, gaps between coats apart. Its hands and basins must be set. What has
+/// happened fixes nothing more.
 Order orderOf(const PlanView& view);
 
 /// For each longest gap between coats the ways to see to it: some application of the next coat comes soon
 /// enough after some end of the coat before, and the first one after the last end comes no later than that.
+/// Where one has been begun there is nothing left to see to.
 std::vector<Order> gapsOf(const PlanView& view);
 
 /// The points of a network: 0 is the origin, then the start of each task and the end of each application.
+/// Tasks are those that stand: what has happened is among them.
 class Points {
 public:
     explicit Points(const Question& question);
@@ -53,7 +56,10 @@ public:
     [[nodiscard]] core::temporal::Point count() const { return m_count; }
     [[nodiscard]] core::temporal::Point start(const TaskId& id) const { return m_starts.at(id); }
     [[nodiscard]] bool has(const TaskId& id) const { return m_starts.contains(id); }
+    /// Of what has happened, as long as it took or is taken to.
     [[nodiscard]] Seconds length(const TaskId& id) const;
+    /// An application of that coat has been begun.
+    [[nodiscard]] bool isBegun(std::size_t head, std::size_t coat) const;
 
     /// Where each point lies when `plan` is followed and every length is usual; what is not done lies at 0.
     [[nodiscard]] std::vector<core::temporal::Time> timesOf(const PlanView& view) const;
@@ -69,9 +75,6 @@ private:
 /// rounded outwards; `share` in percent. The lags are the rules that bind whatever the order, and those of
 /// `order`.
 core::temporal::UncertainNetwork networkOf(const Points& points, const Order& order, int share);
-
-/// Whether any application of the question may take longer or shorter than usual.
-bool isUncertain(const Question& question);
 
 /// Whether the order of `plan` can be kept whatever the lengths within `share`, and `plan` is what a strategy
 /// that does so comes to where all of them are usual.

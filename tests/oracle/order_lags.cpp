@@ -1,3 +1,4 @@
+#include "tests/oracle/facts.h"
 #include "tests/oracle/order.h"
 
 #include <algorithm>
@@ -23,6 +24,7 @@ Time timeOf(Instant moment)
 struct Moment {
     Point point = 0;
     Time after = 0;
+    bool isKnown = false;  ///< It has come, or is nobody's to decide: no rule binds two such.
 };
 
 class NetworkWriter {
@@ -38,13 +40,15 @@ public:
     {
         m_network.points = m_points.count();
         for (Point point = 1; point < m_network.points; ++point)
-            atLeast({}, {point, 0}, Seconds{0});
+            m_network.lags.push_back({point, 0, 0});
         for (const TaskId& id : m_points.tasks()) {
-            if (id.kind != TaskKind::Look)
+            if (isKnown(id))
+                writeFact(id);
+            else if (id.kind != TaskKind::Look)
                 writeTask(id);
             if (id.kind == TaskKind::Apply)
                 writeZone(id);
-            if (id.kind == TaskKind::Late)
+            if (id.kind == TaskKind::Late && m_points.has(beside(id, TaskKind::Apply, id.item)))
                 writeLate(id);
             if (id.kind == TaskKind::Rinse)
                 writeBooking(id);
@@ -57,13 +61,21 @@ public:
 private:
     void atLeast(Moment earlier, Moment later, Seconds by)
     {
-        m_network.lags.push_back({later.point, earlier.point, later.after - earlier.after - secondsOf(by)});
+        if (!earlier.isKnown || !later.isKnown)
+            m_network.lags.push_back(
+                {later.point, earlier.point, later.after - earlier.after - secondsOf(by)});
     }
     void atMost(Moment earlier, Moment later, Seconds by)
     {
-        m_network.lags.push_back({earlier.point, later.point, secondsOf(by) + earlier.after - later.after});
+        if (!earlier.isKnown || !later.isKnown)
+            m_network.lags.push_back(
+                {earlier.point, later.point, secondsOf(by) + earlier.after - later.after});
     }
-    static Moment at(Instant moment) { return {0, timeOf(moment)}; }
+    static Moment at(Instant moment) { return {0, timeOf(moment), true}; }
+    [[nodiscard]] bool isKnown(const TaskId& id) const
+    {
+        return m_points.question().progress.find(id) != nullptr;
+    }
 
     [[nodiscard]] const service::Coat& coatOf(const TaskId& id) const
     {
@@ -75,13 +87,13 @@ private:
         return {.service = id.service, .coat = id.coat, .kind = kind, .item = item, .part = 0};
     }
 
-    [[nodiscard]] Moment startOf(const TaskId& id) const { return {m_points.start(id), 0}; }
+    [[nodiscard]] Moment startOf(const TaskId& id) const { return {m_points.start(id), 0, isKnown(id)}; }
     /// Of the hands-on part.
     [[nodiscard]] Moment endOf(const TaskId& id) const
     {
         if (id.kind == TaskKind::Apply)
-            return {m_points.start(id) + 1, 0};
-        return {m_points.start(id), secondsOf(m_points.length(id))};
+            return {m_points.start(id) + 1, 0, isKnown(id)};
+        return {m_points.start(id), secondsOf(m_points.length(id)), isKnown(id)};
     }
     [[nodiscard]] Moment fullEndOf(const TaskId& id) const
     {
@@ -92,13 +104,31 @@ private:
     }
     [[nodiscard]] Moment waterOf(const TaskId& id) const
     {
-        const Point rinse = m_points.start(beside(id, TaskKind::Rinse, zoneOf(id).group));
-        return {rinse, secondsOf(zoneOf(id).reach)};
+        Moment water = startOf(rinseOf(id));
+        if (rinseOf(id).kind == TaskKind::Rinse)
+            water.after = secondsOf(zoneOf(id).reach);
+        return water;
     }
     [[nodiscard]] Moment clockOf(const TaskId& id) const
     {
         const TaskId apply = beside(id, TaskKind::Apply, id.item);
         return zoneOf(id).clock == service::ClockStart::FirstContact ? startOf(apply) : endOf(apply);
+    }
+
+    [[nodiscard]] TaskId rinseOf(const TaskId& id) const
+    {
+        return oracle::rinseOf(m_points.question(), beside(id, TaskKind::Apply, id.item));
+    }
+
+    /// It stands; a look that goes on is over before water comes.
+    void writeFact(const TaskId& id)
+    {
+        const core::stagger::TaskProgress* fact = m_points.question().progress.find(id);
+        const Time begun = timeOf(fact->start);
+        m_network.lags.push_back({0, m_points.start(id), begun});
+        m_network.lags.push_back({m_points.start(id), 0, -begun});
+        if (id.kind == TaskKind::Look && !fact->end && m_points.has(beside(id, TaskKind::Apply, id.item)))
+            atLeast(endOf(id), waterOf(id), Seconds{0});
     }
 
     /// Rules 8 and 9.
@@ -115,12 +145,12 @@ private:
         for (const TaskId& other : m_points.tasks()) {
             if (other.service != id.service || other.kind == TaskKind::Look)
                 continue;
-            const bool rinsed =
-                other.kind == TaskKind::Rinse && (id.kind == TaskKind::Dry || id.kind == TaskKind::Assess);
+            const bool rinsed = isRinse(other) && (id.kind == TaskKind::Dry || id.kind == TaskKind::Assess);
             const bool dried = other.kind == TaskKind::Dry && id.kind == TaskKind::Assess;
             if (other.coat + 1 == id.coat || (other.coat == id.coat && (rinsed || dried)))
                 atLeast(fullEndOf(other), startOf(id), Seconds{0});
-            if (other.coat + 1 == id.coat && id.kind == TaskKind::Apply && coatOf(other).gapLeast)
+            if (other.coat + 1 == id.coat && id.kind == TaskKind::Apply && coatOf(other).gapLeast
+                && !m_points.isBegun(id.service, id.coat))
                 atLeast(fullEndOf(other), startOf(id), *coatOf(other).gapLeast);
         }
     }
@@ -139,7 +169,7 @@ private:
         writeLength(id);
         writeBowl(id);
         const service::Zone& zone = zoneOf(id);
-        atLeast(endOf(id), startOf(beside(id, TaskKind::Rinse, zone.group)), Seconds{0});
+        atLeast(endOf(id), startOf(rinseOf(id)), Seconds{0});
         atLeast(clockOf(id), waterOf(id), zone.develop.least);
         atMost(clockOf(id), waterOf(id), zone.develop.most);
         if (zone.firstStrandMost)
@@ -148,6 +178,8 @@ private:
             atLeast(endOf(id), waterOf(id), *zone.lastStrandLeast);
         for (const service::After& after : zone.after) {
             const TaskId earlier = beside(id, TaskKind::Apply, after.zone);
+            if (!m_points.has(earlier))
+                continue;
             atLeast(endOf(earlier), startOf(id), Seconds{0});
             if (after.longestGap)
                 atMost(endOf(earlier), startOf(id), *after.longestGap);
@@ -156,7 +188,7 @@ private:
 
     void writeLength(const TaskId& id)
     {
-        const service::Application& apply = zoneOf(id).apply;
+        const service::Application apply = applyingOf(m_points.question(), id);
         const auto part = [this](Seconds room) {
             return static_cast<Time>((room.count() * m_share + 99) / 100);
         };
@@ -168,8 +200,8 @@ private:
             m_network.links.push_back({start, start + 1, least, usual, most});
             return;
         }
-        atLeast(startOf(id), endOf(id), apply.usual);
-        atMost(startOf(id), endOf(id), apply.usual);
+        m_network.lags.push_back({start, start + 1, usual});
+        m_network.lags.push_back({start + 1, start, -usual});
     }
 
     /// Rule 1.
@@ -184,8 +216,10 @@ private:
                 atMost(endOf(mix), endOf(id), *potLife);
             return;
         }
+        if (coatOf(id).bowls[bowl].mix > Seconds{0})
+            return;  // Nobody saw it being mixed: there is nothing to count from.
         for (std::size_t zone = 0; potLife && zone < coatOf(id).zones.size(); ++zone)
-            if (coatOf(id).zones[zone].bowl == bowl)
+            if (coatOf(id).zones[zone].bowl == bowl && m_points.has(beside(id, TaskKind::Apply, zone)))
                 atMost(startOf(beside(id, TaskKind::Apply, zone)), endOf(id), *potLife);
     }
 

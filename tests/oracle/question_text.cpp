@@ -69,12 +69,23 @@ void write(std::ostream& out, const service::Crew& crew)
     }
 }
 
+void write(std::ostream& out, const core::stagger::Progress& progress)
+{
+    for (const core::stagger::TaskProgress& fact : progress.tasks) {
+        out << "  " << core::stagger::taskIdText(fact.id) << " since " << at(fact.start) << ", ended "
+            << at(fact.end) << ", expected " << at(fact.plannedEnd) << '\n';
+    }
+    for (const core::stagger::TaskId& id : progress.dropped)
+        out << "  " << core::stagger::taskIdText(id) << " dropped\n";
+}
+
 }  // namespace
 
 std::string questionText(const core::stagger::Question& question)
 {
     std::ostringstream out;
     out << "now " << at(question.now) << ", preference " << static_cast<int>(question.preference) << '\n';
+    write(out, question.progress);
     for (const service::Service& made : question.services) {
         out << "service: not before " << at(made.notBefore) << ", ready by " << at(made.readyBy)
             << ", buffer " << text(made.buffer) << (made.head.piecesComeApart ? ", comes apart" : "") << '\n';
@@ -99,6 +110,8 @@ std::string planText(const core::stagger::Question& question, const core::stagge
             << task.id.coat;
         if (task.hands)
             out << " hands " << *task.hands;
+        if (task.state != core::stagger::TaskState::Open)
+            out << (task.state == core::stagger::TaskState::Done ? " done" : " goes on");
         if (task.basin)
             out << " basin " << *task.basin;
         if (task.madeWhile)

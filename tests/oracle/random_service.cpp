@@ -1,10 +1,10 @@
 #include "tests/oracle/random_service.h"
 
 #include "core/service/check.h"
+#include "tests/oracle/dice.h"
 #include "tests/oracle/service_maker.h"
 
 #include <algorithm>
-#include <random>
 
 namespace oracle {
 namespace {
@@ -14,10 +14,10 @@ using core::stagger::Preference;
 using core::stagger::Question;
 using service::Work;
 
-class Draw {
+class Draw : private Dice {
 public:
     Draw(std::uint64_t seed, const Sizes& sizes)
-        : m_engine{seed}
+        : Dice{seed}
         , m_sizes{sizes}
     {
     }
@@ -25,16 +25,6 @@ public:
     Question question();
 
 private:
-    /// From least to most, both included. The standard distributions differ from one library to the next.
-    std::int64_t number(std::int64_t least, std::int64_t most)
-    {
-        return least + static_cast<std::int64_t>(m_engine() % static_cast<std::uint64_t>(most - least + 1));
-    }
-    std::size_t count(std::size_t most)
-    {
-        return static_cast<std::size_t>(number(1, static_cast<std::int64_t>(most)));
-    }
-    bool inHundred(int chances) { return number(1, 100) <= chances; }
     Seconds length(int least, int most) { return number(least, most) * m_sizes.unit; }
     Instant moment(int least, int most) { return opening + length(least, most); }
 
@@ -42,15 +32,17 @@ private:
     service::Zone zone(std::size_t place, const service::Coat& coat);
     service::Looks looks(Seconds target);
     void makeUncertain(service::Zone& zone);
+    service::LateJob lateJob();
+    void addAfter(service::Zone& zone, std::size_t place);
     service::RinseGroup group(std::size_t place);
     service::Coat coat(std::size_t place);
     service::Hands hands(std::size_t place);
+    std::vector<Work> someKinds();
     void tieToTheClock(service::Service& made);
     service::Crew crew();
     service::Service head(std::size_t place);
     void addPreference(Question& question);
 
-    std::mt19937_64 m_engine;
     Sizes m_sizes;
 };
 
@@ -74,7 +66,7 @@ service::Looks Draw::looks(Seconds target)
     service::Looks made;
     made.first = length(2, 8);
     made.length = length(1, 2);
-    made.until = std::max(target, made.first + m_sizes.unit);
+    made.until = std::max(inHundred(20) ? target + length(-4, 6) : target, made.first + m_sizes.unit);
     made.tolerance = length(0, 2);
     if (inHundred(50)) {
         made.every = length(4, 8);
@@ -112,15 +104,10 @@ service::Zone Draw::zone(std::size_t place, const service::Coat& coat)
         made.lastStrandLeast = made.develop.least - length(0, 4);
     if (m_sizes.looks && inHundred(35))
         made.looks = looks(target);
-    if (inHundred(20))
-        made.late.push_back(
-            {.name = "Emulsify", .before = length(2, 4), .length = length(1, 2), .tolerance = length(0, 2)});
-    if (place > 0 && inHundred(25)) {
-        service::After after{.zone = count(place) - 1, .longestGap = {}};
-        if (inHundred(40))
-            after.longestGap = length(0, 6);
-        made.after.push_back(after);
-    }
+    for (const int chances : {20, 15})
+        if (inHundred(chances) && (chances == 20 || !made.late.empty()))
+            made.late.push_back(lateJob());
+    addAfter(made, place);
     if (inHundred(20))
         made.reach = length(0, static_cast<int>(coat.groups[made.group].rinse / m_sizes.unit));
     made.alone = inHundred(20);
@@ -129,6 +116,24 @@ service::Zone Draw::zone(std::size_t place, const service::Coat& coat)
         made.over.hundredths = number(0, 300);
     }
     return made;
+}
+
+service::LateJob Draw::lateJob()
+{
+    return {.name = "Emulsify", .before = length(2, 4), .length = length(1, 2), .tolerance = length(0, 2)};
+}
+
+/// One zone, seldom two that this one goes on after.
+void Draw::addAfter(service::Zone& zone, std::size_t place)
+{
+    for (std::size_t earlier = 0; earlier < place; ++earlier) {
+        if (!inHundred(25 / static_cast<int>(place)))
+            continue;
+        service::After after{.zone = earlier, .longestGap = {}};
+        if (inHundred(40))
+            after.longestGap = length(0, 6);
+        zone.after.push_back(after);
+    }
 }
 
 service::RinseGroup Draw::group(std::size_t place)
@@ -165,22 +170,41 @@ service::Hands Draw::hands(std::size_t place)
         made.kinds = {Work::Mix, Work::Look, Work::Late, Work::Rinse};
     else if (place > 0 && inHundred(20))
         made.kinds = {Work::Apply, Work::Late, Work::Dry};
+    else if (inHundred(place > 0 ? 15 : 5))
+        made.kinds = someKinds();
     if (inHundred(20)) {
         const Instant from = moment(0, 30);
         made.away.push_back({.from = from, .until = from + length(2, 12)});
+        if (inHundred(30))
+            made.away.push_back(
+                {.from = made.away[0].until + length(1, 8), .until = made.away[0].until + length(9, 14)});
     }
     return made;
+}
+
+/// Most of them. What nobody does cannot be planned.
+std::vector<Work> Draw::someKinds()
+{
+    std::vector<Work> kinds;
+    for (const Work work :
+         {Work::Mix, Work::Apply, Work::Look, Work::Late, Work::Rinse, Work::Dry, Work::Assess})
+        if (inHundred(75))
+            kinds.push_back(work);
+    return kinds;
 }
 
 void Draw::tieToTheClock(service::Service& made)
 {
     // Some are generous, some are tight, some cannot be kept.
     const int coats = static_cast<int>(made.coats.size());
-    const bool booked = inHundred(15);
-    if (booked) {
-        made.coats.front().groups.front().waterEarliest = moment(20, 40);
-        made.coats.front().groups.front().waterLatest =
-            *made.coats.front().groups.front().waterEarliest + length(0, 10);
+    if (inHundred(15)) {
+        service::RinseGroup& group = made.coats.front().groups[count(made.coats.front().groups.size()) - 1];
+        const Instant earliest = moment(20, 40);
+        const std::int64_t ends = number(0, 5);
+        if (ends != 0)
+            group.waterEarliest = earliest;
+        if (ends != 1)
+            group.waterLatest = earliest + length(0, 10);
     }
     const int kind = static_cast<int>(number(0, 2));
     if (kind != 0)

@@ -1,9 +1,10 @@
 #include "tests/oracle/second_opinion.h"
 
 #include "tests/oracle/checker.h"
+#include "tests/oracle/facts.h"
 #include "tests/oracle/figures.h"
 #include "tests/oracle/gecode_model.h"
-#include "tests/oracle/order.h"
+#include "tests/oracle/random_facts.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -115,6 +116,8 @@ Opinions expectSameOpinion(const Question& question, Compare compare)
     EXPECT_THAT(violations(question, plan->data()), testing::IsEmpty()) << planText(question, plan->data());
     EXPECT_NE(answer.kind, Kind::NothingFits) << "Gecode says that nothing fits\n"
                                               << planText(question, plan->data());
+    if (answer.kind == Kind::Best && !answer.plan)
+        ADD_FAILURE() << "Gecode has starts for which hands do not suffice";
     if (answer.kind == Kind::Best && answer.plan) {
         EXPECT_EQ((*plan)->worth, answer.plan->worth) << planText(question, plan->data()) << "Gecode's:\n"
                                                       << planText(question, *answer.plan);
@@ -134,6 +137,23 @@ Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, const Sizes
     Opinions opinions;
     for (std::uint64_t seed = first; seed <= last; ++seed) {
         const Question question = drawn(seed, sizes);
+        SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << questionText(question));
+        opinions += expectSameOpinion(question, compare);
+    }
+    return opinions;
+}
+
+Opinions expectSameOpinionsUnderWay(std::uint64_t first, int questions, const Sizes& sizes, Compare compare)
+{
+    Opinions opinions;
+    for (std::uint64_t seed = first; opinions.planned + opinions.refused < questions; ++seed) {
+        Question question = randomQuestion(seed, sizes);
+        question.guarantee = false;
+        const auto plan = core::stagger::plan(question);
+        question.guarantee = true;
+        if (!plan)
+            continue;
+        question = underWay(question, plan->data(), seed);
         SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << questionText(question));
         opinions += expectSameOpinion(question, compare);
     }

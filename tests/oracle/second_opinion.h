@@ -37,6 +37,11 @@ Opinions expectSameOpinion(const core::stagger::Question& question, Compare comp
 Opinions expectSameOpinions(std::uint64_t first, std::uint64_t last, const Sizes& sizes,
                             Compare compare = Compare::Worth);
 
+/// The same for so many questions in which something has happened: what those from seed `first` on, in
+/// seconds, come to half way, if they can be planned.
+Opinions expectSameOpinionsUnderWay(std::uint64_t first, int questions, const Sizes& sizes,
+                                    Compare compare = Compare::Worth);
+
 /// Two or three heads on one crew, with up to a dozen tasks in all.
 inline constexpr Sizes severalHeads{
     .leastHeads = 2, .mostHeads = 3, .mostTasks = 12, .mostZones = 3, .mostCoats = 2};

@@ -248,7 +248,7 @@ void lookAt(const Question& question, const Cure& cure, Counted& counted)
 TEST(CureProperties, EveryCureFitsAndIsTheLeastOfItsKind)
 {
     Counted counted;
-    for (std::uint64_t seed = 1; seed <= 250; ++seed) {
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
         const Question question = randomly(seed);
         const auto answer = plan(question);
         if (answer)
