@@ -1,10 +1,9 @@
 #include "app/command/answer_line.h"
 
-#include <algorithm>
-#include <cctype>
+#include "app/command/amend_order.h"
+#include "app/command/words_of_line.h"
+
 #include <charconv>
-#include <cmath>
-#include <sstream>
 
 namespace app::command {
 
@@ -20,9 +19,6 @@ template <typename T>
 using Result = tl::expected<T, std::string>;
 
 namespace {
-
-/// Ten hours: nothing in a service is asked for later than that.
-constexpr double mostMinutes = 600;
 
 Order ordered(Order::Kind kind)
 {
@@ -44,32 +40,6 @@ Result<Order> aboutTask(Answer::Kind kind, const TaskId& task)
     answer.kind = kind;
     answer.task = task;
     return answered(answer);
-}
-
-std::vector<std::string> wordsOf(const std::string& line)
-{
-    std::istringstream stream{line};
-    std::vector<std::string> words;
-    for (std::string word; stream >> word;)
-        words.push_back(word);
-    return words;
-}
-
-Result<Seconds> minutesOf(const std::vector<std::string>& words, const std::string& example)
-{
-    double minutes = 0;
-    const std::string text = words.size() > 1 ? words[1] : std::string{};
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), minutes);
-    const bool whole = error == std::errc{} && end == text.data() + text.size() && words.size() == 2;
-    if (!whole || !(minutes > 0 && minutes <= mostMinutes))
-        return tl::unexpected{"How many minutes? Type " + example + "."};
-    return Seconds{std::llround(minutes * 60)};
-}
-
-std::string lowered(std::string text)
-{
-    std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) { return std::tolower(c); });
-    return text;
 }
 
 /// The zone of that name among those that were applied and not rinsed.
@@ -211,6 +181,8 @@ Result<Order> readOrder(const std::string& line, const Services& services, const
         words = {"done"};
     words.front() = lowered(words.front());
     if (const auto order = withoutPrompt(words.front()))
+        return *order;
+    if (const auto order = readAmendment(words, services, state))
         return *order;
 
     const view::NowView now = view::nowView(services, state);

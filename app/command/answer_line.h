@@ -12,9 +12,10 @@ namespace app::command {
 
 /// What a typed line asks for.
 struct Order {
-    enum class Kind { Answer, Cautions, Keys, Leave };
+    enum class Kind { Answer, Cautions, Keys, Leave, Choices, Choose };
     Kind kind = Kind::Answer;
     core::run::Answer answer;
+    std::size_t choice = 0;  ///< For Choose, from 1.
 };
 
 /// Reads one line. What it is about is the first thing to do now, or the one whose

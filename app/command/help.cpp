@@ -116,6 +116,13 @@ constexpr const char* keys = R"(While it runs, type and press Enter:
   u              undo the last answer
   m N            the last answer happened N minutes ago
   2 ...          the same for the second thing on the list: 2, 2 l, 2 a 5, 2 s
+  stop           applying stops before it is done; the rest becomes a zone of its own
+  apart ZONE     rinse ZONE by itself when its time comes; its neighbours must stay dry
+  away N [NAME]  away for N minutes from now on, NAME or the first of the crew
+  here NAME      NAME has come to help
+  gone NAME      NAME has gone for good
+  give-up        begin nothing more of this coat; what is on the hair is still rinsed
+  w              what can be chosen, where not every limit can hold; w 2 takes the second
   c              the cautions
   e              end the run for good
   q              leave: the run is kept, and basinbell run --resume takes it up

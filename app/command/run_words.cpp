@@ -69,6 +69,7 @@ std::string factVerb(const Fact& fact)
     case FactKind::Undone: return "undone";
     case FactKind::Moved: return "moved";
     case FactKind::Ended: return "ended";
+    case FactKind::Amended: return "what is planned was changed";
     }
     if (fact.verdict == core::run::Verdict::Again)
         return "again in " + lengthText(fact.again) + ":";
@@ -128,6 +129,18 @@ std::string promptText(const Services& services, const Prompt& prompt)
     return task;
 }
 
+std::string choiceText(const core::stagger::Choice& choice)
+{
+    std::string text = choice.what + ": ";
+    const auto minutes = [](const core::measure::Harm& harm) { return output::zoneMinutes(harm); };
+    if (choice.plan->broken.empty())
+        text += "every limit holds";
+    else
+        text += std::to_string(choice.plan->broken.size())
+            + (choice.plan->broken.size() == 1 ? " limit is passed" : " limits are passed");
+    return text + ", " + minutes(choice.under) + " short and " + minutes(choice.over) + " past the targets";
+}
+
 std::string dueText(Seconds left)
 {
     if (left.count() == 0)
@@ -137,8 +150,8 @@ std::string dueText(Seconds left)
 
 std::string factText(const Services& services, const TimeZones& zones, const Fact& fact)
 {
-    const bool hasTask =
-        fact.kind != FactKind::Undone && fact.kind != FactKind::Moved && fact.kind != FactKind::Ended;
+    const bool hasTask = fact.kind != FactKind::Undone && fact.kind != FactKind::Moved
+        && fact.kind != FactKind::Ended && fact.kind != FactKind::Amended;
     std::string text = "#" + std::to_string(static_cast<std::int64_t>(fact.number)) + " " + factVerb(fact);
     if (hasTask)
         text += " " + taskText(services, fact.task);

@@ -3,6 +3,7 @@
 #include "app/view/lane_view.h"
 #include "app/view/now_view.h"
 #include "core/run/run.h"
+#include "core/stagger/choices.h"
 
 #include <string>
 #include <vector>
@@ -32,6 +33,9 @@ std::string factText(const Services& services, const core::measure::TimeZones& z
 /// The lanes as lines, those of coats that were not begun left out.
 std::vector<std::string> laneLines(const Services& services, const core::run::State& state,
                                    const core::measure::TimeZones& zones);
+
+/// One line: what can be chosen, and what comes of it in zone-minutes.
+std::string choiceText(const core::stagger::Choice& choice);
 
 /// The one thing to do now and what comes next, numbered as the answers count them.
 std::vector<std::string> nowLines(const Services& services, const core::run::State& state,

@@ -5,6 +5,7 @@
 #include "app/command/run_words.h"
 #include "app/session/cautions.h"
 #include "core/alarm/words.h"
+#include "core/run/amend/amend.h"
 
 #include <cmath>
 #include <utility>
@@ -46,7 +47,7 @@ void Terminal::enter()
     m_told = m_session.facts().size();
     if (m_told > 0)
         m_screen->say("Taken up again after " + std::to_string(m_told) + " answers, the last: "
-                      + factText(m_session.setup().services, m_zones, m_session.facts().back()));
+                      + factText(m_session.services(), m_zones, m_session.facts().back()));
 }
 
 void Terminal::takeLine(const QString& line)
@@ -55,7 +56,7 @@ void Terminal::takeLine(const QString& line)
         return;
     if (m_toldFinished && line.isEmpty())
         return close();
-    const auto order = readOrder(line.toStdString(), m_session.setup().services, m_session.state());
+    const auto order = readOrder(line.toStdString(), m_session.services(), m_session.state());
     if (!order)
         return m_screen->say(order.error());
     switch (order->kind) {
@@ -65,10 +66,40 @@ void Terminal::takeLine(const QString& line)
         for (const std::string& caution : session::cautions())
             m_screen->say("- " + caution);
         return;
-    case Order::Kind::Answer: break;
+    case Order::Kind::Choices: return tellChoices();
+    case Order::Kind::Choose: return choose(order->choice);
+    case Order::Kind::Answer: return answer(order->answer);
     }
-    if (const auto refusal = m_session.answer(order->answer))
+}
+
+void Terminal::answer(const core::run::Answer& answer)
+{
+    if (const auto refusal = m_session.answer(answer))
         m_screen->say(refusal->what);
+}
+
+/// What each comes to is as of now; a while later it may be less or more.
+void Terminal::tellChoices()
+{
+    m_choices = m_session.choices();
+    if (m_choices.empty())
+        return m_screen->say(
+            "There is nothing to choose: every limit can still hold, or nothing can be done.");
+    for (std::size_t place = 0; place < m_choices.size(); ++place)
+        m_screen->say("  w " + std::to_string(place + 1) + "  " + choiceText(m_choices[place]));
+}
+
+void Terminal::choose(std::size_t number)
+{
+    if (m_choices.empty())
+        m_choices = m_session.choices();
+    if (number > m_choices.size())
+        return m_screen->say("There is no choice " + std::to_string(number) + ". Type w for the list.");
+    const core::stagger::Choice chosen = m_choices[number - 1];
+    m_choices.clear();
+    if (chosen.kind == core::stagger::ChoiceKind::CarryOn)
+        return m_screen->say("The plan carries on with what is least harm, as it does by itself.");
+    answer(core::run::choiceAnswer(chosen));
 }
 
 void Terminal::leave()
@@ -93,7 +124,7 @@ void Terminal::show()
         return;
     enter();
     tellFacts();
-    const auto& services = m_session.setup().services;
+    const auto& services = m_session.services();
     const auto& state = m_session.state();
     m_screen->showPicture({clockOf(services, m_zones, state.now), nowLines(services, state, m_zones),
                            laneLines(services, state, m_zones)});
@@ -101,7 +132,7 @@ void Terminal::show()
 
 void Terminal::ring(const Alarm& alarm)
 {
-    const auto& services = m_session.setup().services;
+    const auto& services = m_session.services();
     const auto moment = m_session.state().now;
     std::string line = clockOf(services, m_zones, moment) + "  * "
         + core::alarm::alarmText(services, m_session.state(), alarm);
@@ -118,7 +149,7 @@ void Terminal::tellFacts()
     const auto& facts = m_session.facts();
     if (m_told == facts.size())
         return;
-    const auto& services = m_session.setup().services;
+    const auto& services = m_session.services();
     const std::size_t kept = facts.size() - m_session.notKept();
     for (; m_told < facts.size(); ++m_told)
         m_screen->say(clockOf(services, m_zones, facts[m_told].recorded) + "  "
@@ -135,7 +166,7 @@ void Terminal::tellWhenFinished()
     if (std::exchange(m_toldFinished, finished) || !finished)
         return;
     m_screen->say("");
-    m_screen->say(summary(m_session.setup().services, m_session.state()));
+    m_screen->say(summary(m_session.services(), m_session.state()));
     const bool ended =
         !m_session.facts().empty() && m_session.facts().back().kind == core::run::FactKind::Ended;
     if (!m_endsByItself && !ended)

@@ -41,12 +41,16 @@ private:
     void tellFacts();
     void tellWhenFinished();
     void close();
+    void answer(const core::run::Answer& answer);
+    void tellChoices();
+    void choose(std::size_t number);
 
     session::Session& m_session;
     const core::measure::TimeZones& m_zones;
     std::unique_ptr<Screen> m_screen;
     AlarmRecorder* m_recorder = nullptr;
-    std::size_t m_told = 0;  ///< So many facts were written on the screen.
+    std::vector<core::stagger::Choice> m_choices;  ///< As they were listed last.
+    std::size_t m_told = 0;                        ///< So many facts were written on the screen.
     bool m_entered = false;
     bool m_endsByItself = false;
     bool m_toldFinished = false;

@@ -238,8 +238,8 @@ bool MainWindow::resume(const session::StoredRun& run)
         warn(QString::fromStdString(*wrong));
         return false;
     }
-    if (!m_session.setup().services.empty())
-        m_document.replace(m_session.setup().services.front(), {});
+    if (!m_session.services().empty())
+        m_document.replace(m_session.services().front(), {});
     followRun();
     showPage(Page::Lanes);
     m_lanes->sayResumed(tr("Taken up where it stopped. If something happened meanwhile, answer it and say "

@@ -50,6 +50,7 @@ struct StoredRun {
     RunId id{0};
     NewRun run;
     std::optional<Instant> ended;
+    std::vector<std::vector<std::string>> revisions{};  ///< What amendments made of the services, from 1.
 
     friend bool operator==(const StoredRun&, const StoredRun&) = default;
 };
@@ -66,6 +67,10 @@ public:
 
     /// Durable when it returns.
     virtual Result<RunId> begin(const NewRun& run) = 0;
+
+    /// Keeps what an amendment makes of the services, before the fact that names it; `revision` counts
+    /// from 1. Kept again it is replaced: without its fact it does not count. Durable when it returns.
+    virtual Result<void> amend(RunId run, std::size_t revision, const std::vector<std::string>& services) = 0;
 
     /// Appends all of `facts` or none, and gives them the next numbers of the
     /// run, from 1. Durable when it returns. A fact `Ended` ends the run.
@@ -90,6 +95,7 @@ public:
 class MemoryJournal final : public Journal {
 public:
     Result<RunId> begin(const NewRun& run) override;
+    Result<void> amend(RunId run, std::size_t revision, const std::vector<std::string>& services) override;
     Result<std::vector<FactNumber>> append(RunId run, std::span<const Fact> facts) override;
     Result<std::vector<Fact>> facts(RunId run) override;
     Result<std::vector<StoredRun>> unfinished() override;

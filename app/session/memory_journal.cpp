@@ -23,8 +23,20 @@ MemoryJournal::Kept* MemoryJournal::find(RunId run)
 Journal::Result<RunId> MemoryJournal::begin(const NewRun& run)
 {
     const RunId id{static_cast<std::int64_t>(m_runs.size()) + 1};
-    m_runs.push_back({{id, run, {}}, {}});
+    m_runs.push_back({{id, run, {}, {}}, {}});
     return id;
+}
+
+Journal::Result<void> MemoryJournal::amend(RunId run, std::size_t revision,
+                                           const std::vector<std::string>& services)
+{
+    Kept* const kept = find(run);
+    if (!kept)
+        return tl::unexpected{notThere()};
+    std::vector<std::vector<std::string>>& revisions = kept->stored.revisions;
+    revisions.resize(std::max(revisions.size(), revision));
+    revisions[revision - 1] = services;
+    return {};
 }
 
 Journal::Result<std::vector<FactNumber>> MemoryJournal::append(RunId run, std::span<const Fact> facts)
@@ -78,6 +90,7 @@ Journal::Result<void> MemoryJournal::eraseServices(RunId run)
         return tl::unexpected{
             JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
     kept->stored.run.services.clear();
+    kept->stored.revisions.clear();
     return {};
 }
 

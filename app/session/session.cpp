@@ -1,6 +1,8 @@
 #include "app/session/session.h"
 
 #include "app/session/time_zones.h"
+#include "core/run/amend/amend.h"
+#include "core/run/amend/revisions.h"
 #include "core/run/remember.h"
 #include "core/service/service_file.h"
 
@@ -53,17 +55,17 @@ Instant latestMoment(Instant began, const std::vector<Fact>& facts)
     return facts.empty() ? began : std::max(began, facts.back().recorded);
 }
 
-/// The services of a stored run, or what is wrong with them.
-tl::expected<std::vector<Service>, std::string> servicesOf(const StoredRun& stored,
-                                                           const core::measure::TimeZones& zones)
+/// The services that were written down in a run, or what is wrong with them.
+tl::expected<std::vector<Service>, std::string>
+servicesOf(const std::vector<std::string>& texts, Instant began, const core::measure::TimeZones& zones)
 {
-    if (stored.run.services.empty())
+    if (texts.empty())
         return tl::unexpected{
             std::string{"The service of this run was erased, so it cannot be taken up again."}};
     const auto today =
-        std::chrono::local_days{std::chrono::floor<std::chrono::days>(stored.run.began).time_since_epoch()};
+        std::chrono::local_days{std::chrono::floor<std::chrono::days>(began).time_since_epoch()};
     std::vector<Service> services;
-    for (const std::string& text : stored.run.services) {
+    for (const std::string& text : texts) {
         auto service = core::service::readService(text, {zones, localZone(), today});
         if (!service)
             return tl::unexpected{"The service of this run cannot be read any more: "
@@ -71,6 +73,31 @@ tl::expected<std::vector<Service>, std::string> servicesOf(const StoredRun& stor
         services.push_back(std::move(*service));
     }
     return services;
+}
+
+/// What amendments made of them.
+tl::expected<std::vector<std::vector<Service>>, std::string>
+revisionsOf(const StoredRun& stored, const core::measure::TimeZones& zones)
+{
+    std::vector<std::vector<Service>> revisions;
+    for (const std::vector<std::string>& texts : stored.revisions) {
+        auto services = servicesOf(texts, stored.run.began, zones);
+        if (!services)
+            return tl::unexpected{services.error()};
+        revisions.push_back(std::move(*services));
+    }
+    return revisions;
+}
+
+std::vector<std::string> textsOf(const std::vector<Service>& services, const core::measure::TimeZones& zones)
+{
+    std::vector<std::string> texts;
+    for (const Service& service : services) {
+        std::ostringstream text;
+        core::service::writeService(text, service, zones);
+        texts.push_back(text.str());
+    }
+    return texts;
 }
 
 }  // namespace
@@ -104,16 +131,17 @@ void Session::useClock(std::shared_ptr<const Clock> clock)
 RunId Session::begin(std::vector<Service> services, core::stagger::Preference preference)
 {
     leave();
-    m_newRun = NewRun{{}, preference, m_clock->now(), m_clock->isSimulated()};
-    for (const Service& service : services) {
-        std::ostringstream text;
-        core::service::writeService(text, service, *m_zones);
-        m_newRun.services.push_back(text.str());
-    }
+    m_setup = {};
+    m_newRun = NewRun{textsOf(services, *m_zones), preference, m_clock->now(), m_clock->isSimulated()};
     m_keptAs.reset();
     m_kept = 0;
-    core::run::Setup setup{std::move(services), preference,  m_newRun.began, m_budget,
-                           m_planner,           m_safeStarts};
+    m_keptRevisions = 0;
+    core::run::Setup setup{.services = std::move(services),
+                           .preference = preference,
+                           .began = m_newRun.began,
+                           .budget = m_budget,
+                           .planner = m_planner,
+                           .safeStarts = m_safeStarts};
     m_facts.clear();
     keep();
     enter(m_keptAs.value_or(RunId{0}), std::move(setup), m_newRun.began);
@@ -138,9 +166,12 @@ std::optional<std::string> Session::resume(RunId run)
         return stored.error().what;
     if (!stored->run.simulated && m_clock->isSimulated())
         return "This run goes by the time of day and cannot be played at another speed.";
-    auto services = servicesOf(*stored, *m_zones);
+    auto services = servicesOf(stored->run.services, stored->run.began, *m_zones);
     if (!services)
         return services.error();
+    auto revisions = revisionsOf(*stored, *m_zones);
+    if (!revisions)
+        return revisions.error();
     auto facts = m_journal->facts(run);
     if (!facts)
         return facts.error().what;
@@ -157,11 +188,17 @@ std::optional<std::string> Session::resume(RunId run)
     m_keptAs = run;
     m_facts = std::move(*facts);
     m_kept = m_facts.size();
+    m_keptRevisions = revisions->size();
     const Instant from = stored->run.simulated ? latest : m_clock->now();
-    enter(
-        run,
-        {std::move(*services), stored->run.preference, stored->run.began, m_budget, m_planner, m_safeStarts},
-        from);
+    enter(run,
+          {.services = std::move(*services),
+           .preference = stored->run.preference,
+           .began = stored->run.began,
+           .budget = m_budget,
+           .planner = m_planner,
+           .safeStarts = m_safeStarts,
+           .revisions = std::move(*revisions)},
+          from);
     return std::nullopt;
 }
 
@@ -187,6 +224,8 @@ std::optional<Refusal> Session::answer(const Answer& answer)
     auto facts = core::run::decide(m_setup, m_facts, answer, m_state.now);
     if (!facts)
         return facts.error();
+    if (auto amended = core::run::amendmentOf(m_setup, m_facts, answer, m_state.now))
+        m_setup.revisions.push_back(std::move(*amended));
     for (Fact& fact : *facts) {
         fact.number = FactNumber{static_cast<std::int64_t>(m_facts.size()) + 1};
         m_facts.push_back(fact);
@@ -195,6 +234,16 @@ std::optional<Refusal> Session::answer(const Answer& answer)
     moveTo(m_state.now);
     schedule();
     return std::nullopt;
+}
+
+const std::vector<Service>& Session::services() const
+{
+    return core::run::servicesAt(m_setup, m_facts);
+}
+
+std::vector<core::stagger::Choice> Session::choices() const
+{
+    return core::run::choicesAt(m_setup, m_facts, m_state.now);
 }
 
 std::optional<Refusal> Session::end()
@@ -230,6 +279,12 @@ void Session::keep()
         m_keptAs = *run;
         if (m_run)
             m_run = m_keptAs;
+    }
+    for (; m_keptRevisions < m_setup.revisions.size(); ++m_keptRevisions) {
+        const auto kept = m_journal->amend(*m_keptAs, m_keptRevisions + 1,
+                                           textsOf(m_setup.revisions[m_keptRevisions], *m_zones));
+        if (!kept)
+            return notKeptBecause(kept.error());
     }
     if (notKept() > 0) {
         const auto numbers = m_journal->append(*m_keptAs, std::span<const Fact>{m_facts}.subspan(m_kept));

@@ -5,6 +5,7 @@
 #include "app/session/sounding.h"
 #include "core/alarm/alarm.h"
 #include "core/run/run.h"
+#include "core/stagger/choices.h"
 
 #include <QObject>
 #include <QString>
@@ -54,6 +55,8 @@ public:
     /// What is under way; nothing before `begin` or `resume`, and after `leave`.
     [[nodiscard]] std::optional<RunId> current() const { return m_run; }
     [[nodiscard]] const core::run::Setup& setup() const { return m_setup; }
+    /// The services as amendments left them; those of `setup` are as begun.
+    [[nodiscard]] const std::vector<core::service::Service>& services() const;
     [[nodiscard]] const core::run::State& state() const { return m_state; }
     [[nodiscard]] const std::vector<Fact>& facts() const { return m_facts; }
 
@@ -65,6 +68,9 @@ public:
 
     /// Tells what happened. Nothing when it was taken, else why it was not.
     std::optional<core::run::Refusal> answer(const core::run::Answer& answer);
+
+    /// What can be chosen where the limits can no longer all hold, each solved, the least harm first.
+    [[nodiscard]] std::vector<core::stagger::Choice> choices() const;
 
     /// Ends the run for good: nothing sounds any more and it cannot be resumed.
     std::optional<core::run::Refusal> end();
@@ -116,6 +122,7 @@ private:
     NewRun m_newRun;                ///< As it is, or is to be, in the journal.
     std::optional<RunId> m_keptAs;  ///< Once the journal has it.
     std::size_t m_kept = 0;         ///< So many of `m_facts` are in the journal.
+    std::size_t m_keptRevisions = 0;
     bool m_failing = false;
     Instant m_lastTry;
 

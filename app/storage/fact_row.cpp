@@ -17,7 +17,7 @@ using core::run::Verdict;
 namespace {
 
 /// What stands in the file. A word is never given another meaning.
-constexpr std::array<std::pair<FactKind, std::string_view>, 7> kindWords{{
+constexpr std::array<std::pair<FactKind, std::string_view>, 8> kindWords{{
     {FactKind::Started, "started"},
     {FactKind::Finished, "finished"},
     {FactKind::Looked, "looked"},
@@ -25,6 +25,7 @@ constexpr std::array<std::pair<FactKind, std::string_view>, 7> kindWords{{
     {FactKind::Undone, "undone"},
     {FactKind::Moved, "moved"},
     {FactKind::Ended, "ended"},
+    {FactKind::Amended, "amended"},
 }};
 
 constexpr std::array<std::pair<Verdict, std::string_view>, 3> verdictWords{{
@@ -73,6 +74,9 @@ std::string sealedText(session::RunId run, const Fact& fact)
         text << *about;
     text << '\n' << secondsOf(fact.happened) << '\n' << secondsOf(fact.recorded) << '\n';
     text << wordOf(verdictWords, fact.verdict) << '\n' << fact.again.count() << '\n';
+    // A column that came later has no part in the seals of what was written before it.
+    if (fact.revision != 0)
+        text << fact.revision << '\n';
     return text.str();
 }
 
@@ -96,7 +100,7 @@ FactRow::FactRow(session::RunId run, const Fact& fact, std::int64_t sealBefore)
 
 Database::Result<void> FactRow::insert(Database& database) const
 {
-    Statement statement{database, "INSERT INTO fact (run, ", columns, ") VALUES (?,?,?,?,?,?,?,?,?,?)"};
+    Statement statement{database, "INSERT INTO fact (run, ", columns, ") VALUES (?,?,?,?,?,?,?,?,?,?,?)"};
     statement.bind(1, static_cast<std::int64_t>(m_run))
         .bind(2, static_cast<std::int64_t>(m_fact.number))
         .bind(3, wordOf(kindWords, m_fact.kind))
@@ -106,7 +110,8 @@ Database::Result<void> FactRow::insert(Database& database) const
         .bind(7, secondsOf(m_fact.recorded))
         .bind(8, wordOf(verdictWords, m_fact.verdict))
         .bind(9, std::int64_t{m_fact.again.count()})
-        .bind(10, m_seal);
+        .bind(10, m_seal)
+        .bind(11, static_cast<std::int64_t>(m_fact.revision));
     return statement.finish();
 }
 
@@ -125,6 +130,7 @@ std::optional<Fact> FactRow::read(const Statement& statement)
     fact.recorded = core::measure::Instant{core::measure::Seconds{statement.number(5)}};
     fact.verdict = *verdict;
     fact.again = core::measure::Seconds{statement.number(7)};
+    fact.revision = static_cast<std::size_t>(std::max(std::int64_t{0}, statement.number(9)));
     return fact;
 }
 

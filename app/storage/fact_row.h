@@ -20,7 +20,7 @@ public:
 
     /// The columns that `read` expects, in order.
     static constexpr const char* columns =
-        "number, kind, task, about, happened, recorded, verdict, again, seal";
+        "number, kind, task, about, happened, recorded, verdict, again, seal, revision";
 
     /// The fact of the row that `statement` stands at; nothing if it makes no sense.
     static std::optional<core::run::Fact> read(const Statement& statement);

@@ -43,6 +43,17 @@ constexpr std::array steps{
         PRIMARY KEY (run, number)
     ) WITHOUT ROWID;
     )",
+    // What amendments made of the services: names again, apart from the facts.
+    R"(
+    ALTER TABLE fact ADD COLUMN revision INTEGER NOT NULL DEFAULT 0;
+    CREATE TABLE revision (
+        run INTEGER NOT NULL REFERENCES run (id),
+        number INTEGER NOT NULL,
+        place INTEGER NOT NULL,
+        file TEXT NOT NULL,
+        PRIMARY KEY (run, number, place)
+    );
+    )",
 };
 
 Database::Result<std::int64_t> pragma(Database& database, const std::string& name)

@@ -80,6 +80,22 @@ bool isStump(const std::filesystem::path& file)
 
 constexpr const char* runColumns = "SELECT id, preference, began, simulated, ended FROM run";
 
+Database::Result<std::vector<std::vector<std::string>>> readRevisions(Database& database, RunId run)
+{
+    Statement rows{database, "SELECT number, file FROM revision WHERE run = ? ORDER BY number, place"};
+    rows.bind(1, numberOf(run));
+    std::vector<std::vector<std::string>> revisions;
+    auto more = rows.step();
+    for (; more && *more; more = rows.step()) {
+        revisions.resize(
+            std::max(revisions.size(), static_cast<std::size_t>(std::max(std::int64_t{1}, rows.number(0)))));
+        revisions.back().push_back(rows.text(1));
+    }
+    if (!more)
+        return tl::unexpected{more.error()};
+    return revisions;
+}
+
 Database::Result<StoredRun> readRun(Database& database, const Statement& row)
 {
     StoredRun stored;
@@ -97,6 +113,10 @@ Database::Result<StoredRun> readRun(Database& database, const Statement& row)
         stored.run.services.push_back(service.text(0));
     if (!more)
         return tl::unexpected{more.error()};
+    auto revisions = readRevisions(database, stored.id);
+    if (!revisions)
+        return tl::unexpected{revisions.error()};
+    stored.revisions = std::move(*revisions);
     return stored;
 }
 
@@ -206,6 +226,27 @@ SqliteJournal::Result<RunId> SqliteJournal::begin(const NewRun& run)
         .map([&] { return id; });
 }
 
+SqliteJournal::Result<void> SqliteJournal::amend(RunId run, std::size_t revision,
+                                                 const std::vector<std::string>& services)
+{
+    Transaction transaction{*m_database};
+    if (!transaction.begun())
+        return tl::unexpected{transaction.begun().error()};
+    if (const auto known = chainEnd(*m_database, run); !known)
+        return tl::unexpected{known.error()};
+    for (std::size_t place = 0; place < services.size(); ++place) {
+        Statement statement{*m_database,
+                            "INSERT OR REPLACE INTO revision (run, number, place, file) VALUES (?, ?, ?, ?)"};
+        statement.bind(1, numberOf(run))
+            .bind(2, static_cast<std::int64_t>(revision))
+            .bind(3, static_cast<std::int64_t>(place))
+            .bind(4, services[place]);
+        if (auto done = statement.finish(); !done)
+            return done;
+    }
+    return transaction.commit();
+}
+
 SqliteJournal::Result<std::vector<FactNumber>> SqliteJournal::append(RunId run, std::span<const Fact> facts)
 {
     Transaction transaction{*m_database};
@@ -274,10 +315,14 @@ SqliteJournal::Result<void> SqliteJournal::eraseServices(RunId run)
     if (!stored->ended)
         return tl::unexpected{
             JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
+    Statement amended{*m_database, "DELETE FROM revision WHERE run = ?"};
+    amended.bind(1, numberOf(run));
     Statement statement{*m_database, "DELETE FROM service WHERE run = ?"};
     statement.bind(1, numberOf(run));
     // The write-ahead file still holds the old text until it is folded in and cut.
-    return statement.finish().and_then([&] { return m_database->run("PRAGMA wal_checkpoint(TRUNCATE)"); });
+    return amended.finish().and_then([&] { return statement.finish(); }).and_then([&] {
+        return m_database->run("PRAGMA wal_checkpoint(TRUNCATE)");
+    });
 }
 
 SqliteJournal::Result<std::string> SqliteJournal::flushing()

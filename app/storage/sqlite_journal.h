@@ -20,6 +20,8 @@ public:
     ~SqliteJournal() override;
 
     Result<session::RunId> begin(const session::NewRun& run) override;
+    Result<void> amend(session::RunId run, std::size_t revision,
+                       const std::vector<std::string>& services) override;
     Result<std::vector<session::FactNumber>> append(session::RunId run,
                                                     std::span<const session::Fact> facts) override;
     Result<std::vector<session::Fact>> facts(session::RunId run) override;

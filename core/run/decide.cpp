@@ -1,3 +1,4 @@
+#include "core/run/amend/revisions.h"
 #include "core/run/standing.h"
 #include "core/run/telling.h"
 #include "core/run/zone_record.h"
@@ -31,6 +32,9 @@ Told tell(const Telling& telling)
     case Answer::Kind::RinseZoneNow: return tellLook(telling);
     case Answer::Kind::UndoLast:
     case Answer::Kind::MoveLast: return tellCorrection(telling);
+    case Answer::Kind::Amend:
+    case Answer::Kind::Interrupt:
+    case Answer::Kind::Abandon: return tellAmendment(telling);
     case Answer::Kind::End: return std::vector{telling.fact(FactKind::Ended, {})};
     }
     return refuse("This is no answer that a run knows.");
@@ -45,7 +49,7 @@ Fact Telling::fact(FactKind kind, const TaskId& task) const
 
 std::string Telling::nameOf(const TaskId& task) const
 {
-    return stagger::taskName(setup.services.at(task.service), task);
+    return stagger::taskName(services.at(task.service), task);
 }
 
 Told refuse(const std::string& what)
@@ -60,13 +64,19 @@ tl::expected<std::vector<Fact>, Refusal> decide(const Setup& setup, std::span<co
         return refuse("That time is still to come. Answer when it has happened.");
     if (answer.ago > longestAgo)
         return refuse("That is more than a day ago. Give a time within the last 24 hours.");
-    const bool namesTask = !corrects(answer) && answer.kind != Answer::Kind::End;
-    if (namesTask && !exists(setup.services, answer.task))
+    const std::vector<Service>& services = servicesAt(setup, facts);
+    const bool namesTask =
+        !corrects(answer) && answer.kind != Answer::Kind::End && answer.kind != Answer::Kind::Amend;
+    if (namesTask && !exists(services, answer.task))
         return refuse("There is no such task in this service. Choose one from the list.");
     if (hasEnded(facts) && !corrects(answer))
         return refuse("This run was ended. Undo that to go on with it.");
-    return tell(
-        {.setup = setup, .facts = facts, .progress = progressOf(setup, facts), .answer = answer, .now = now});
+    return tell({.setup = setup,
+                 .services = services,
+                 .facts = facts,
+                 .progress = progressOf(setup, facts),
+                 .answer = answer,
+                 .now = now});
 }
 
 }  // namespace core::run

@@ -28,6 +28,9 @@ enum class FactKind {
     Undone,    ///< The fact `about` never happened.
     Moved,     ///< The fact `about` happened at `happened`, not when it says.
     Ended,     ///< The run is over; nothing sounds any more.
+    /// From then on the services are those of `revision`: who is there, which zones there are, what is
+    /// rinsed with what. The facts that were told with it have the same revision.
+    Amended,
 };
 
 /// What came of a look.
@@ -40,12 +43,13 @@ enum class Verdict {
 struct Fact {
     FactNumber number{0};  ///< 0 until the journal has given it one.
     FactKind kind = FactKind::Started;
-    TaskId task{};                      ///< Not used by Undone, Moved, Ended.
+    TaskId task{};                      ///< Not used by Undone, Moved, Ended, Amended.
     std::optional<FactNumber> about{};  ///< For Undone and Moved.
     Instant happened{};
     Instant recorded{};
     Verdict verdict = Verdict::Leave;  ///< For Looked.
     Seconds again{0};                  ///< For Looked with Again.
+    std::size_t revision = 0;          ///< Of `Setup::revisions`, from 1; 0 for what amends nothing.
 
     friend bool operator==(const Fact&, const Fact&) = default;
 };

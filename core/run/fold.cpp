@@ -1,3 +1,4 @@
+#include "core/run/amend/revisions.h"
 #include "core/run/run.h"
 #include "core/run/standing.h"
 #include "core/run/zone_record.h"
@@ -59,6 +60,7 @@ void take(const std::vector<Service>& services, Progress& progress, const Fact& 
     case FactKind::Dropped: return drop(progress, fact);
     case FactKind::Undone:
     case FactKind::Moved:
+    case FactKind::Amended:
     case FactKind::Ended: return;
     }
 }
@@ -97,13 +99,14 @@ void expectEnds(const std::vector<Service>& services, Progress& progress)
 
 stagger::Progress progressOf(const Setup& setup, std::span<const Fact> facts)
 {
+    const std::vector<Service>& services = servicesAt(setup, facts);
     Progress progress;
     for (const Fact& fact : standingFacts(facts)) {
-        if (exists(setup.services, fact.task))
-            take(setup.services, progress, fact);
+        if (exists(services, fact.task))
+            take(services, progress, fact);
     }
-    settleBowls(setup.services, progress);
-    expectEnds(setup.services, progress);
+    settleBowls(services, progress);
+    expectEnds(services, progress);
     std::ranges::sort(progress.tasks, {}, &TaskProgress::id);
     std::ranges::sort(progress.dropped);
     return progress;

@@ -1,5 +1,6 @@
 #include "core/run/planning.h"
 
+#include "core/run/amend/revisions.h"
 #include "core/run/waiting.h"
 #include "core/run/zone_record.h"
 
@@ -17,7 +18,7 @@ constexpr std::size_t mostLooksBack = 20;
 
 stagger::Question questionOf(const Setup& setup, const Planning& planning)
 {
-    return {.services = setup.services,
+    return {.services = *planning.services,
             .progress = planning.progress,
             .now = planning.madeFor,
             .preference = setup.preference,
@@ -26,7 +27,8 @@ stagger::Question questionOf(const Setup& setup, const Planning& planning)
 
 Planning planFor(const Setup& setup, std::span<const Fact> facts, Instant moment)
 {
-    Planning planning{.madeFor = moment, .progress = progressOf(setup, facts)};
+    Planning planning{
+        .madeFor = moment, .services = &servicesAt(setup, facts), .progress = progressOf(setup, facts)};
     stagger::Question question = questionOf(setup, planning);
     auto answer = setup.planner(question, setup.budget);
     if (!answer) {
@@ -40,12 +42,12 @@ Planning planFor(const Setup& setup, std::span<const Fact> facts, Instant moment
 }
 
 /// The start of `id` where it is planned, still open and not waiting for something that runs.
-std::optional<Instant> startOf(const Setup& setup, const Planning& planning, const TaskId& id)
+std::optional<Instant> startOf(const Planning& planning, const TaskId& id)
 {
     const auto* task = planning.plan ? planning.plan->find(id) : nullptr;
     if (!task || task->state != stagger::TaskState::Open || planning.progress.find(id))
         return {};
-    if (whatItWaitsFor(setup.services, planning.progress, &*planning.plan, id))
+    if (whatItWaitsFor(*planning.services, planning.progress, &*planning.plan, id))
         return {};
     return task->start;
 }
@@ -55,6 +57,7 @@ std::optional<Instant> startOf(const Setup& setup, const Planning& planning, con
 PlanHistory::PlanHistory(const Setup& setup, std::span<const Fact> facts)
     : m_setup{setup}
     , m_facts{facts}
+    , m_services{servicesAt(setup, facts)}
 {
 }
 
@@ -88,7 +91,7 @@ bool PlanHistory::isOverdue(const Planning& planning, Instant now) const
         return false;
     return std::ranges::any_of((*planning.plan)->tasks, [&](const stagger::PlannedTask& task) {
         return task.state == stagger::TaskState::Open && task.start + planAgainAfter <= now
-            && !isPointless(m_setup.services, planning.progress, task.id);
+            && !isPointless(*planning.services, planning.progress, task.id);
     });
 }
 
@@ -109,10 +112,20 @@ std::vector<stagger::SafeStart> PlanHistory::safeStarts(Instant now)
     return m_setup.safeStarts(questionOf(m_setup, planning), *planning.plan);
 }
 
+std::vector<stagger::Choice> PlanHistory::choices(Instant now)
+{
+    const Planning& planning = inForce(now);
+    if (!planning.reason)
+        return {};
+    stagger::Question question = questionOf(m_setup, planning);
+    question.mayBreakLimits = false;
+    return stagger::choicesFor(question, m_setup.budget);
+}
+
 /// Since when `id` has been due in the plans that were in force with so many facts, up to `until`.
 std::optional<Instant> PlanHistory::dueWithin(std::size_t count, const TaskId& id, Instant until)
 {
-    const auto start = startOf(m_setup, afterFacts(count), id);
+    const auto start = startOf(afterFacts(count), id);
     return start && *start <= until ? start : std::nullopt;
 }
 
@@ -127,7 +140,7 @@ Instant PlanHistory::dueSinceLastFact(const TaskId& id, Instant now)
         moment -= planAgainAfter;
         if (moment <= momentOf(m_facts.size()))
             break;
-        const auto start = startOf(m_setup, at(m_facts.size(), moment), id);
+        const auto start = startOf(at(m_facts.size(), moment), id);
         if (!start || *start > moment + planAgainAfter)
             break;
         due = std::min(due, *start);
@@ -139,7 +152,7 @@ Instant PlanHistory::firstDue(const TaskId& id, Instant now)
 {
     const Planning& current = inForce(now);
     Instant due = current.plan->find(id)->start;
-    if (due > now || !startOf(m_setup, current, id))
+    if (due > now || !startOf(current, id))
         return due;
     due = std::min(due, dueSinceLastFact(id, now));
     // Plans made before the last answers, which were about something else.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/run/run.h"
+#include "core/stagger/choices.h"
 
 #include <map>
 
@@ -9,6 +10,7 @@ namespace core::run {
 
 struct Planning {
     Instant madeFor{};
+    const std::vector<service::Service>* services = nullptr;  ///< Those in force, of the setup.
     stagger::Progress progress{};
     std::optional<stagger::Plan> plan{};
     std::optional<stagger::NoPlan> reason{};
@@ -20,6 +22,9 @@ class PlanHistory {
 public:
     PlanHistory(const Setup& setup, std::span<const Fact> facts);
 
+    /// The services, all facts being known.
+    [[nodiscard]] const std::vector<service::Service>& services() const { return m_services; }
+
     /// What was planned as the first `count` facts were known and no later.
     const Planning& afterFacts(std::size_t count);
 
@@ -28,6 +33,9 @@ public:
 
     /// Of the tasks that are open in the plan in force.
     std::vector<stagger::SafeStart> safeStarts(Instant now);
+
+    /// What can be chosen where the limits can no longer all hold, each solved; empty where they can.
+    std::vector<stagger::Choice> choices(Instant now);
 
     /// The start of `id` in the plan in force, or, where that is not after `now`, the
     /// moment since which it has been due without a break. `id` must be open in that plan.
@@ -42,6 +50,7 @@ private:
 
     const Setup& m_setup;
     std::span<const Fact> m_facts;
+    const std::vector<service::Service>& m_services;
     std::map<std::pair<std::size_t, Instant>, Planning> m_known;
 };
 

@@ -14,7 +14,7 @@ using Asks = Prompt::Asks;
 /// A look that was asked for is made together with a planned one that comes no later than this after it.
 constexpr Seconds madeTogether{60};
 
-void addRunning(const Setup& setup, const Planning& planning, std::vector<Prompt>& prompts)
+void addRunning(const std::vector<Service>& services, const Planning& planning, std::vector<Prompt>& prompts)
 {
     for (const stagger::TaskProgress& task : planning.progress.tasks) {
         if (task.end)
@@ -24,25 +24,26 @@ void addRunning(const Setup& setup, const Planning& planning, std::vector<Prompt
         Prompt prompt{.asks = look ? Asks::Look : Asks::Finish, .task = task.id, .due = *task.plannedEnd};
         prompt.hands = planned ? planned->hands : std::nullopt;
         prompt.pressing = task.id.kind == TaskKind::Apply
-            ? task.start + zoneOf(setup.services, task.id).apply.slowest
+            ? task.start + zoneOf(services, task.id).apply.slowest
             : prompt.due;
         prompts.push_back(prompt);
     }
 }
 
-void addPlanned(const Setup& setup, PlanHistory& history, Instant now, std::vector<Prompt>& prompts)
+void addPlanned(PlanHistory& history, Instant now, std::vector<Prompt>& prompts)
 {
+    const std::vector<Service>& services = history.services();
     const Planning& planning = history.inForce(now);
     const std::vector<stagger::SafeStart> safe = history.safeStarts(now);
     for (const stagger::PlannedTask& task : (*planning.plan)->tasks) {
         const bool open = task.state == stagger::TaskState::Open && !planning.progress.find(task.id);
-        if (!open || isPointless(setup.services, planning.progress, task.id))
+        if (!open || isPointless(services, planning.progress, task.id))
             continue;
         Prompt prompt{.asks = task.id.kind == TaskKind::Look ? Asks::Look : Asks::Start, .task = task.id};
         prompt.due = history.firstDue(task.id, now);
         prompt.pressing = prompt.due;
         prompt.hands = task.hands;
-        prompt.waitsFor = whatItWaitsFor(setup.services, planning.progress, &*planning.plan, task.id);
+        prompt.waitsFor = whatItWaitsFor(services, planning.progress, &*planning.plan, task.id);
         if (const auto known = std::ranges::find(safe, task.id, &stagger::SafeStart::task);
             known != safe.end())
             prompt.safe = *known;
@@ -63,15 +64,15 @@ void addLooksByClock(const service::Zone& zone, const TaskId& apply, const ZoneR
     }
 }
 
-void addByClock(const Setup& setup, const Progress& progress, std::vector<Prompt>& prompts)
+void addByClock(const std::vector<Service>& services, const Progress& progress, std::vector<Prompt>& prompts)
 {
-    for (const TaskId& apply : zonesOf(setup.services)) {
-        const service::Zone& zone = zoneOf(setup.services, apply);
-        const ZoneRecord record = zoneRecord(setup.services, progress, apply);
+    for (const TaskId& apply : zonesOf(services)) {
+        const service::Zone& zone = zoneOf(services, apply);
+        const ZoneRecord record = zoneRecord(services, progress, apply);
         if (!record.clockStart || record.water || record.dropped)
             continue;
         addLooksByClock(zone, apply, record, progress, prompts);
-        const TaskId rinse = rinseOf(setup.services, apply);
+        const TaskId rinse = rinseOf(services, apply);
         const Instant due = *record.clockStart + zone.develop.target - zone.reach;
         const auto asked = std::ranges::find(prompts, rinse, &Prompt::task);
         if (asked != prompts.end())
@@ -122,16 +123,15 @@ void sortByPressing(std::vector<Prompt>& prompts, Instant now)
 
 }  // namespace
 
-std::vector<Prompt> promptsAt(const Setup& setup, PlanHistory& history, const std::vector<ExtraLook>& extra,
-                              Instant now)
+std::vector<Prompt> promptsAt(PlanHistory& history, const std::vector<ExtraLook>& extra, Instant now)
 {
     const Planning& planning = history.inForce(now);
     std::vector<Prompt> prompts;
-    addRunning(setup, planning, prompts);
+    addRunning(history.services(), planning, prompts);
     if (planning.plan)
-        addPlanned(setup, history, now, prompts);
+        addPlanned(history, now, prompts);
     else
-        addByClock(setup, planning.progress, prompts);
+        addByClock(history.services(), planning.progress, prompts);
     addExtra(extra, prompts);
     sortByPressing(prompts, now);
     return prompts;

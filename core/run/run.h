@@ -123,6 +123,8 @@ struct Setup {
     stagger::Budget budget{};
     Planner planner = stagger::plan;  ///< `remembering` (core/run/remember.h) spares planning the same again.
     SafeStarts safeStarts = stagger::safeStarts;  ///< Likewise.
+    /// What facts of the kind Amended made of `services`, in the order of recording; see core/run/amend.
+    std::vector<std::vector<service::Service>> revisions{};
 };
 
 struct State {
@@ -165,6 +167,9 @@ struct Answer {
         UndoLast,  ///< The last answer that stands; all its facts.
         MoveLast,  ///< The last answer really happened `ago` before now.
         End,
+        Amend,      ///< `services` from now on, without the tasks of `drop`; see core/run/amend/amend.h.
+        Interrupt,  ///< Applying `task` stops before it is done; the rest becomes a zone of its own.
+        Abandon,    ///< Nothing more is begun of the coat of `task`; what is on the hair is rinsed.
     };
     Kind kind = Kind::Start;
     TaskId task{};
@@ -172,6 +177,8 @@ struct Answer {
     Seconds again{0};  ///< For LookAgain.
     std::optional<FactNumber>
         about{};  ///< For UndoLast and MoveLast: another than the last. Undoing an undo redoes.
+    std::vector<service::Service> services{};  ///< For Amend.
+    std::vector<TaskId> drop{};                ///< For Amend.
 };
 
 /// Why an answer was not taken, in a sentence.

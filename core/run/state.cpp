@@ -1,3 +1,4 @@
+#include "core/run/amend/revisions.h"
 #include "core/run/changes.h"
 #include "core/run/extra_looks.h"
 #include "core/run/lanes.h"
@@ -48,7 +49,10 @@ std::vector<Change> changesAt(PlanHistory& history, std::size_t count, Instant n
     const Planning& before = history.afterFacts(count == 0 ? 0 : count - 1);
     if (!before.plan || !after.plan)
         return {};
-    return changesBetween(*before.plan, *after.plan, after.progress);
+    std::vector<Change> changes = changesBetween(*before.plan, *after.plan, after.progress);
+    // What came with a change that was taken back has no name any more.
+    std::erase_if(changes, [&](const Change& change) { return !exists(history.services(), change.task); });
+    return changes;
 }
 
 }  // namespace
@@ -56,16 +60,18 @@ std::vector<Change> changesAt(PlanHistory& history, std::size_t count, Instant n
 State stateAt(const Setup& setup, std::span<const Fact> facts, Instant now)
 {
     PlanHistory history{setup, facts};
+    const std::vector<Service>& services = history.services();
+    const std::vector<Service> watched = withFirstLimits(setup, services);
     const Planning& planning = history.inForce(now);
     State state{.now = now, .progress = planning.progress, .plan = planning.plan, .reason = planning.reason};
-    state.finished = wasEnded(facts) || allIsOver(setup.services, planning.progress, now);
+    state.finished = wasEnded(facts) || allIsOver(services, planning.progress, now);
     state.changes = changesAt(history, facts.size(), now);
-    state.lanes = lanesAt(setup.services, planning.progress, planning.plan ? &*planning.plan : nullptr, now);
+    state.lanes = lanesAt(watched, planning.progress, planning.plan ? &*planning.plan : nullptr, now);
     if (wasEnded(facts))
         return state;
     state.extraLooks = extraLooksOf(setup, facts);
-    state.prompts = promptsAt(setup, history, state.extraLooks, now);
-    state.limits = limitsAt(setup.services, planning.progress, state.prompts, now);
+    state.prompts = promptsAt(history, state.extraLooks, now);
+    state.limits = limitsAt(watched, planning.progress, state.prompts, now);
     nameNextLooks(state.lanes, state.prompts);
     return state;
 }

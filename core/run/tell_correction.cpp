@@ -1,3 +1,4 @@
+#include "core/run/amend/revisions.h"
 #include "core/run/standing.h"
 #include "core/run/telling.h"
 #include "core/run/zone_record.h"
@@ -27,6 +28,8 @@ bool cameTogether(std::span<const Fact> facts, const Fact& first, const Fact& se
 {
     if (first.recorded != second.recorded)
         return false;
+    if (first.revision != 0 || second.revision != 0)
+        return first.revision == second.revision;
     const bool sameTask = first.task == second.task;
     if (first.kind == FactKind::Looked && second.kind == FactKind::Started)
         return first.verdict == Verdict::RinseNow && second.task.kind == TaskKind::RinseAlone
@@ -50,10 +53,11 @@ bool cameTogether(std::span<const Fact> facts, const Fact& first, const Fact& se
 std::vector<Place> answerAround(std::span<const Fact> facts, Place place)
 {
     std::vector<Place> places{place};
-    if (place > 0 && cameTogether(facts, facts[place - 1], facts[place]))
-        places.insert(places.begin(), place - 1);
-    if (place + 1 < facts.size() && cameTogether(facts, facts[place], facts[place + 1]))
-        places.push_back(place + 1);
+    while (places.front() > 0 && cameTogether(facts, facts[places.front() - 1], facts[places.front()]))
+        places.insert(places.begin(), places.front() - 1);
+    while (places.back() + 1 < facts.size()
+           && cameTogether(facts, facts[places.back()], facts[places.back() + 1]))
+        places.push_back(places.back() + 1);
     return places;
 }
 
@@ -101,6 +105,28 @@ std::vector<Fact> factsAbout(const Telling& telling, FactKind kind, const std::v
     return facts;
 }
 
+/// Why an amendment cannot be taken back any more, or nothing: what came later may build on it.
+std::optional<std::string> whyStays(const Telling& telling, Place place)
+{
+    const std::vector<bool> stands = whichStand(telling.facts);
+    if (telling.facts[place].kind != FactKind::Amended)
+        return {};
+    for (Place later = place + 1; later < telling.facts.size(); ++later) {
+        if (stands[later] && telling.facts[later].kind == FactKind::Amended)
+            return "What was changed later builds on that. Undo the later change first.";
+    }
+    const std::vector<Service>& before = servicesAt(telling.setup, telling.facts.first(place));
+    for (Place later = place + 1; later < telling.facts.size(); ++later) {
+        const Fact& fact = telling.facts[later];
+        const bool isPartOfIt = fact.revision == telling.facts[place].revision;
+        const bool isAboutTask = !isCorrection(fact) && fact.kind != FactKind::Ended;
+        if (stands[later] && isAboutTask && !isPartOfIt && !exists(before, fact.task))
+            return "What was said of '" + telling.nameOf(fact.task)
+                + "' came after that change, which brought it. Undo that first.";
+    }
+    return {};
+}
+
 Told tellUndo(const Telling& telling)
 {
     const auto place = placeMeant(telling, [](const Fact& fact) { return fact.kind != FactKind::Undone; });
@@ -108,6 +134,10 @@ Told tellUndo(const Telling& telling)
         return refuse(telling.answer.about ? "That answer does not stand any more."
                                            : "There is nothing to undo.");
     std::vector<Place> places = answerAround(telling.facts, *place);
+    for (const Place each : places) {
+        if (const auto why = whyStays(telling, each))
+            return refuse(*why);
+    }
     for (const Place each : std::vector{places})
         addEndOf(telling, each, places);
     std::vector<Fact> facts = factsAbout(telling, FactKind::Undone, places);
@@ -121,7 +151,7 @@ std::optional<std::string> whyNotThen(const Telling& telling, const Fact& fact)
 {
     const auto* task = telling.progress.find(fact.task);
     const Instant moment = telling.happened();
-    if (!exists(telling.setup.services, fact.task) || !task)
+    if (!exists(telling.services, fact.task) || !task)
         return {};
     const std::string name = telling.nameOf(fact.task);
     if (fact.kind == FactKind::Finished && moment < task->start)
@@ -130,7 +160,7 @@ std::optional<std::string> whyNotThen(const Telling& telling, const Fact& fact)
         return "That is after " + name + " ended. Give an earlier time.";
     if (fact.kind != FactKind::Looked)
         return {};
-    const ZoneRecord zone = zoneRecord(telling.setup.services, telling.progress, applyOf(fact.task));
+    const ZoneRecord zone = zoneRecord(telling.services, telling.progress, applyOf(fact.task));
     if (zone.firstContact && moment < *zone.firstContact)
         return "That is before the zone was applied. Give a later time.";
     return {};

@@ -18,8 +18,8 @@ bool isAskedForAgain(const Telling& telling, const TaskId& look)
 /// Why nobody can have looked at, or begun to rinse, the zone at that time; or nothing.
 std::optional<std::string> whyNotOn(const Telling& telling, const TaskId& apply)
 {
-    const std::string zone = zoneOf(telling.setup.services, apply).name;
-    const ZoneRecord record = zoneRecord(telling.setup.services, telling.progress, apply);
+    const std::string zone = zoneOf(telling.services, apply).name;
+    const ZoneRecord record = zoneRecord(telling.services, telling.progress, apply);
     if (!record.firstContact)
         return zone + " has not been applied yet.";
     if (record.rinsed)
@@ -59,8 +59,8 @@ Told tellLooked(const Telling& telling)
 /// Whether it may be rinsed alone is shown where it is offered; what somebody did is taken.
 std::optional<std::string> whyNoRinse(const Telling& telling, const TaskId& apply)
 {
-    const std::string zone = zoneOf(telling.setup.services, apply).name;
-    const ZoneRecord record = zoneRecord(telling.setup.services, telling.progress, apply);
+    const std::string zone = zoneOf(telling.services, apply).name;
+    const ZoneRecord record = zoneRecord(telling.services, telling.progress, apply);
     if (auto why = whyNotOn(telling, apply))
         return why;
     if (record.water)

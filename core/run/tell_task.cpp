@@ -7,7 +7,7 @@ namespace {
 /// Why the water of `rinse` cannot have been turned on, or nothing.
 std::optional<std::string> whyNoWater(const Telling& telling, const TaskId& rinse)
 {
-    const std::vector<Service>& services = telling.setup.services;
+    const std::vector<Service>& services = telling.services;
     const std::vector<TaskId> zones = zonesUnder(services, telling.progress, rinse);
     if (zones.empty())
         return "No zone is left for '" + telling.nameOf(rinse) + "': all have been rinsed alone or left out.";
@@ -29,7 +29,7 @@ std::optional<std::string> whyNoApplying(const Telling& telling, const TaskId& a
 {
     TaskId alone = apply;
     alone.kind = TaskKind::RinseAlone;
-    const TaskId group = rinseOf(telling.setup.services, apply);
+    const TaskId group = rinseOf(telling.services, apply);
     for (const TaskId& rinse : {alone, group}) {
         if (telling.progress.find(rinse))
             return "'" + telling.nameOf(rinse) + "' has begun, so nothing more can be applied for it. "
@@ -60,7 +60,7 @@ Told tellStart(const Telling& telling)
         return refuse(*why);
     std::vector<Fact> facts{telling.fact(FactKind::Started, id)};
     // Drying that takes no hands is left to itself at once.
-    const bool byItself = stagger::usualLength(telling.setup.services[id.service], id) == Seconds{0};
+    const bool byItself = stagger::usualLength(telling.services[id.service], id) == Seconds{0};
     if (byItself)
         facts.push_back(telling.fact(FactKind::Finished, id));
     return facts;
@@ -92,9 +92,9 @@ Told tellDrop(const Telling& telling)
         return refuse(name + " has begun and cannot be left out. Finish it, or undo its start.");
     if (id.kind != TaskKind::Rinse)
         return std::vector{telling.fact(FactKind::Dropped, id)};
-    for (const TaskId& apply : zonesUnder(telling.setup.services, telling.progress, id)) {
+    for (const TaskId& apply : zonesUnder(telling.services, telling.progress, id)) {
         if (telling.progress.find(apply))
-            return refuse(zoneOf(telling.setup.services, apply).name
+            return refuse(zoneOf(telling.services, apply).name
                           + " has mixture on it, so its rinse cannot be left out.");
     }
     return std::vector{telling.fact(FactKind::Dropped, id)};

@@ -9,6 +9,7 @@ using Told = tl::expected<std::vector<Fact>, Refusal>;
 
 struct Telling {
     const Setup& setup;
+    const std::vector<service::Service>& services;  ///< Those in force.
     std::span<const Fact> facts;
     const stagger::Progress& progress;
     const Answer& answer;
@@ -30,6 +31,9 @@ Told tellTask(const Telling& telling);
 
 /// Leave, LookAgain and RinseZoneNow. The task exists.
 Told tellLook(const Telling& telling);
+
+/// Amend, Interrupt and Abandon. Where a task is named it exists.
+Told tellAmendment(const Telling& telling);
 
 /// UndoLast and MoveLast.
 Told tellCorrection(const Telling& telling);

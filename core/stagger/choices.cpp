@@ -41,6 +41,7 @@ public:
 private:
     bool carryOn();
     void chooseFor(const Demand& demand);
+    std::vector<service::Service> withRoom(const Demand& demand, Seconds by);
     void passLimit(const Demand& demand);
     void skipLooks(const TaskId& zone);
     bool skip(ChoiceKind kind, const std::vector<TaskId>& tasks, std::string what);
@@ -79,6 +80,21 @@ std::optional<Plan> Choosing::better(const Question& asked)
     return plan && (*plan)->worth.breach < m_breach ? plan : std::nullopt;
 }
 
+/// The services with just the room that passing `demand` takes, where that is a length of theirs; else as
+/// asked.
+std::vector<service::Service> Choosing::withRoom(const Demand& demand, Seconds by)
+{
+    for (const Edit& edit : editsFor(m_question, demand)) {
+        Question asked = m_question;
+        if (!edit.most || edit.tryEach || by > *edit.most)
+            continue;
+        edit.apply(asked.services, by);
+        if (m_trials.fits(asked) == Fits::Yes)
+            return asked.services;
+    }
+    return m_question.services;
+}
+
 /// Past that one limit and no other, by no more than is needed.
 void Choosing::passLimit(const Demand& demand)
 {
@@ -105,6 +121,7 @@ void Choosing::passLimit(const Demand& demand)
     Choice choice = choiceOf(ChoiceKind::PassLimit, m_question, plan);
     choice.task = demand.task;
     choice.what = "Go " + measure::lengthText(by) + " past: " + demand.what;
+    choice.services = withRoom(demand, by);
     m_choices.push_back(std::move(choice));
 }
 

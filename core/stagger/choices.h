@@ -23,7 +23,9 @@ struct Choice {
     std::optional<TaskId> task{};  ///< The zone, look or job it is about, where it has one.
     std::string what{};            ///< "Let Root go 3 min past: development of at most 45 min"
     std::vector<TaskId> drop{};    ///< Tasks that are not done then, for `Progress::dropped`.
-    /// The services, changed where that is the choice: a zone in a group of its own, one more pair of hands.
+    /// The services, changed where that is the choice: a zone in a group of its own, one more pair of hands,
+    /// a limit that leaves just the room to pass it. With these, and without `drop`, all limits can hold
+    /// again, unless the plan still breaks some.
     std::vector<service::Service> services{};
     std::optional<Interval> when{};  ///< For CallHands: when they are needed.
     Plan plan;                       ///< With what it still breaks in `broken`.

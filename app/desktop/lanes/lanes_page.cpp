@@ -101,7 +101,7 @@ void LanesPage::refresh()
 {
     if (!m_session.current())
         return;
-    const auto& services = m_session.setup().services;
+    const auto& services = m_session.services();
     m_clock = WallClock{m_zones, services.front().timeZone};
     const view::LanesView lanes = view::lanesView(services, m_session.state());
     const view::NowView now = view::nowView(services, m_session.state());
@@ -116,7 +116,7 @@ void LanesPage::refresh()
     Q_EMIT stepShown(words::title(now));
     m_lanes->showLanes(lanes, m_clock);
     m_strip->showLanes(lanes, m_clock);
-    m_corrections->showLast(lastAnswer(m_session.setup(), m_session.facts(), m_clock));
+    m_corrections->showLast(lastAnswer(m_session.services(), m_session.facts(), m_clock));
     showAlarms(now);
     showChanges();
     showSound();
@@ -131,7 +131,7 @@ bool LanesPage::takesWindow(const view::AlarmView& alarm) const
 
 void LanesPage::showAlarms(const view::NowView& now)
 {
-    const auto alarm = view::alarmView(m_session.setup().services, m_session.state(), m_session.alarms());
+    const auto alarm = view::alarmView(m_session.services(), m_session.state(), m_session.alarms());
     const bool insists = alarm && alarm->alarm.kind != core::alarm::Kind::GetReady;
     if (insists != m_pulse.isActive())
         insists ? m_pulse.start() : m_pulse.stop();
@@ -178,14 +178,14 @@ int LanesPage::roomLeft() const
 void LanesPage::showPicture(const view::LanesView& lanes)
 {
     const auto picture =
-        view::livePicture(m_session.setup().services, m_session.state(), lanes.service, lanes.coat);
+        view::livePicture(m_session.services(), m_session.state(), lanes.service, lanes.coat);
     m_strands->setVisible(m_alert->isHidden() && roomLeft() >= StrandGeometry::leastHeight(picture));
     if (!m_strands->isVisibleTo(this) || pictureIsCurrent())
         return;
     m_factsDrawn = m_session.facts().size() + 1;
     m_momentDrawn = m_session.state().now;
     m_strands->showPicture(picture, m_clock, [this](const view::TaskId& id) {
-        return QString::fromStdString(core::stagger::taskName(m_session.setup().services[id.service], id));
+        return QString::fromStdString(core::stagger::taskName(m_session.services()[id.service], id));
     });
 }
 
@@ -200,7 +200,7 @@ void LanesPage::showChanges()
     QStringList said;
     for (const core::run::Change& change : changes)
         if (said.size() < mostSaid)
-            said << QString::fromStdString(changeText(m_session.setup().services, change, *m_zones));
+            said << QString::fromStdString(changeText(m_session.services(), change, *m_zones));
     if (const auto more = static_cast<qsizetype>(changes.size()) - said.size(); more > 0)
         said << (more == 1 ? tr("One more step moved too.") : tr("%1 more steps moved too.").arg(more));
     m_changes->say(said.isEmpty() ? QString{} : tr("Planned again. %1").arg(said.join(QLatin1Char{' '})));

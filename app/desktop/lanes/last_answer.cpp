@@ -27,6 +27,7 @@ QString verb(const Fact& fact)
     case FactKind::Dropped: return Text::tr("left out");
     case FactKind::Undone:
     case FactKind::Moved:
+    case FactKind::Amended:
     case FactKind::Ended: break;
     }
     return {};
@@ -34,7 +35,8 @@ QString verb(const Fact& fact)
 
 }  // namespace
 
-QString lastAnswer(const core::run::Setup& setup, const std::vector<Fact>& facts, const WallClock& clock)
+QString lastAnswer(const std::vector<core::service::Service>& services, const std::vector<Fact>& facts,
+                   const WallClock& clock)
 {
     std::set<FactNumber> undone;
     std::set<FactNumber> moved;
@@ -50,7 +52,7 @@ QString lastAnswer(const core::run::Setup& setup, const std::vector<Fact>& facts
         if (what.isEmpty())
             continue;
         const auto happened = moved.contains(fact->number) ? movedTo : fact->happened;
-        const std::string task = core::stagger::taskName(setup.services[fact->task.service], fact->task);
+        const std::string task = core::stagger::taskName(services[fact->task.service], fact->task);
         return QStringLiteral("%1: %2 %3").arg(QString::fromStdString(task), what, clock.text(happened));
     }
     return {};

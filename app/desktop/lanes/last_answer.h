@@ -10,7 +10,7 @@
 namespace app::desktop {
 
 /// The last fact that still counts, in words: "Apply Root: started 14:02". Empty where there is none.
-QString lastAnswer(const core::run::Setup& setup, const std::vector<core::run::Fact>& facts,
-                   const WallClock& clock);
+QString lastAnswer(const std::vector<core::service::Service>& services,
+                   const std::vector<core::run::Fact>& facts, const WallClock& clock);
 
 }  // namespace app::desktop

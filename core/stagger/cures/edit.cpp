@@ -28,14 +28,6 @@ std::string placed(const Services& services, const TaskId& task, std::string sen
     return place + ": " + sentence;
 }
 
-std::string freeName(const std::string& name, const std::vector<std::string>& taken)
-{
-    std::string free = name;
-    for (int number = 2; std::ranges::find(taken, free) != taken.end(); ++number)
-        free = name + " " + std::to_string(number);
-    return free;
-}
-
 Edit lengthEdit(const Question& question, const LengthEdit& wanted)
 {
     Services asked = question.services;

@@ -51,7 +51,4 @@ std::string placed(const Services& services, const TaskId& task, std::string sen
 /// Hundredths of change: so much a minute.
 measure::Harm perMinute(std::int64_t rate, Seconds length);
 
-/// `name`, or with a number behind it where one of `taken` is called that.
-std::string freeName(const std::string& name, const std::vector<std::string>& taken);
-
 }  // namespace core::stagger

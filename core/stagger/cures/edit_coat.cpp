@@ -1,5 +1,6 @@
 #include "core/stagger/cures/edit.h"
 
+#include "core/service/edits.h"
 #include "core/service/minutes.h"
 
 #include <algorithm>
@@ -61,7 +62,7 @@ Edit bowlEdit(const Question& question, const TaskId& mix, std::size_t zone)
     for (const service::Bowl& bowl : coat.bowls)
         taken.push_back(bowl.name);
     const std::string words = "Mix another bowl of " + own.name + " for " + coat.zones[zone].name;
-    own.name = freeName(own.name, taken);
+    own.name = service::freeName(own.name, taken);
     TaskId apply = mix;
     apply.kind = TaskKind::Apply;
     apply.item = zone;
@@ -232,7 +233,7 @@ Edit handsEdit(const Question& question)
         taken.push_back(hands.name);
     Edit edit = plainEdit({.kind = CureKind::AnotherHands, .what = "Call another pair of hands"},
                           perMinute(calling, minute),
-                          [name = freeName("Another pair of hands", taken)](Services& services) {
+                          [name = service::freeName("Another pair of hands", taken)](Services& services) {
                               services.front().crew.hands.push_back({.name = name, .away = {}, .kinds = {}});
                           });
     edit.isForHands = true;

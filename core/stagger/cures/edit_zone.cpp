@@ -1,5 +1,6 @@
 #include "core/stagger/cures/edit.h"
 
+#include "core/service/edits.h"
 #include "core/service/minutes.h"
 
 #include <algorithm>
@@ -175,24 +176,13 @@ Edit aloneEdit(const Question& question, const TaskId& zone)
 {
     const service::Coat& coat = question.services[zone.service].coats[zone.coat];
     const service::Zone& asked = zoneIn(question.services, zone);
-    std::vector<std::string> taken;
-    for (const service::RinseGroup& group : coat.groups)
-        taken.push_back(group.name);
-    const Seconds rinse = coat.groups[asked.group].rinse;
-    service::RinseGroup own{.name = freeName(asked.name + " alone", taken),
-                            .rinse = rinse,
-                            .waterEarliest = {},
-                            .waterLatest = {}};
     return plainEdit({.kind = CureKind::RinseAlone,
                       .service = zone.service,
                       .task = zone,
                       .what = placed(question.services, zone, "Rinse " + asked.name + " on its own"),
                       .note = "Its neighbours have to stay dry."},
-                     perMinute(moreWork, rinse), [zone, own](Services& services) {
-                         auto& groups = services[zone.service].coats[zone.coat].groups;
-                         zoneIn(services, zone).group = groups.size();
-                         zoneIn(services, zone).reach = Seconds{0};
-                         groups.push_back(own);
+                     perMinute(moreWork, coat.groups[asked.group].rinse), [zone](Services& services) {
+                         service::giveOwnGroup(services[zone.service].coats[zone.coat], zone.item);
                      });
 }
 

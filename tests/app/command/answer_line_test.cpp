@@ -120,5 +120,51 @@ TEST(AnswerLine, HasNothingToAnswerWhenNothingIsAskedFor)
     EXPECT_EQ(readOrder("u", services(), nothing)->answer.kind, Kind::UndoLast);
 }
 
+TEST(AnswerLine, KnowsWhatChangesThePlan)
+{
+    const auto now = session::samples::noon();
+    const Answer away = answerOf("away 20");
+    EXPECT_EQ(away.kind, Kind::Amend);
+    EXPECT_EQ(away.services[0].crew.hands[0].away.back(),
+              (core::measure::Interval{now, now + Seconds{1200}}));
+    EXPECT_EQ(answerOf("here Berit the wig maker").services[0].crew.hands.back().name, "Berit the wig maker");
+    const std::string name = services().front().crew.hands.front().name;
+    EXPECT_GT(answerOf("gone " + name).services[0].crew.hands[0].away.back().until, now + Seconds{86400});
+    EXPECT_EQ(answerOf("apart ends").services[0].coats[0].groups.size(),
+              services()[0].coats[0].groups.size() + 1);
+    EXPECT_EQ(answerOf("give-up").kind, Kind::Abandon);
+}
+
+TEST(AnswerLine, InterruptsWhatIsBeingApplied)
+{
+    EXPECT_THAT(refusalOf("stop"), HasSubstr("Nothing is being applied"));
+    State applying = asking();
+    applying.progress.tasks.push_back(
+        {.id = {0, 0, TaskKind::Apply, 0, 0}, .start = applying.now, .end = {}, .plannedEnd = {}});
+    const auto order = readOrder("stop", services(), applying);
+    ASSERT_TRUE(order.has_value());
+    EXPECT_EQ(order->answer.kind, Kind::Interrupt);
+    EXPECT_EQ(order->answer.task, applying.progress.tasks.front().id);
+}
+
+TEST(AnswerLine, ListsChoicesAndTakesOne)
+{
+    EXPECT_EQ(readOrder("w", services(), asking())->kind, Order::Kind::Choices);
+    EXPECT_EQ(readOrder("w 2", services(), asking())->kind, Order::Kind::Choose);
+    EXPECT_EQ(readOrder("w 2", services(), asking())->choice, 2U);
+    EXPECT_THAT(refusalOf("w 0"), HasSubstr("w 2"));
+    EXPECT_THAT(refusalOf("w two"), HasSubstr("w 2"));
+}
+
+TEST(AnswerLine, SaysWhatIsMissingInALineThatChangesThePlan)
+{
+    EXPECT_THAT(refusalOf("away"), HasSubstr("away 20"));
+    EXPECT_THAT(refusalOf("away 20 Nobody"), HasSubstr("Here are: "));
+    EXPECT_THAT(refusalOf("gone"), HasSubstr("gone and the name"));
+    EXPECT_THAT(refusalOf("here"), HasSubstr("here and the name"));
+    EXPECT_THAT(refusalOf("apart"), HasSubstr("apart and its name"));
+    EXPECT_THAT(refusalOf("apart Fringe"), HasSubstr("No zone called Fringe"));
+}
+
 }  // namespace
 }  // namespace app::command

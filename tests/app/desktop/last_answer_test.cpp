@@ -23,9 +23,8 @@ Fact fact(int number, FactKind kind, int minute)
 
 QString last(const std::vector<Fact>& facts)
 {
-    core::run::Setup setup;
-    setup.services = {rig::Rig::service()};
-    return lastAnswer(setup, facts, WallClock{std::make_shared<app::session::QtTimeZones>(), "UTC"});
+    return lastAnswer({rig::Rig::service()}, facts,
+                      WallClock{std::make_shared<app::session::QtTimeZones>(), "UTC"});
 }
 
 TEST(LastAnswer, IsNothingBeforeTheFirst)

@@ -45,6 +45,10 @@ public:
     std::function<void()> watch = [] {};
 
     Result<RunId> begin(const NewRun& run) override { return fails ? failure<RunId>() : m_kept->begin(run); }
+    Result<void> amend(RunId run, std::size_t revision, const std::vector<std::string>& services) override
+    {
+        return fails ? failure<void>() : m_kept->amend(run, revision, services);
+    }
     Result<std::vector<FactNumber>> append(RunId run, std::span<const Fact> facts) override
     {
         watch();

@@ -1,5 +1,6 @@
 #include "app/session/session.h"
 
+#include "core/run/amend/amend.h"
 #include "tests/app/session/session_samples.h"
 
 #include <gmock/gmock.h>
@@ -257,6 +258,51 @@ TEST(Session, KeepsARunThatBeganWithoutAJournalOnceThereIsOne)
     ASSERT_EQ(runs.size(), 1u);
     EXPECT_EQ(stage.session->current(), runs.front().id);
     EXPECT_EQ(stage.kept->facts(runs.front().id).value(), stage.session->facts());
+}
+
+/// Somebody has come to help.
+void callHelp(Session& session)
+{
+    const auto refusal = session.answer(core::run::helperAnswer(session.services(), "Berit"));
+    ASSERT_FALSE(refusal.has_value()) << refusal->what;
+}
+
+TEST(Session, TakesARunUpWithTheServicesAsTheyWereAmended)
+{
+    const auto clock = clockAtNoon(false);
+    auto first = std::make_unique<Stage>(clock);
+    const auto kept = first->kept;
+    const RunId run = first->session->begin({twoZones()}, Preference::AsAsked);
+    callHelp(*first->session);
+    answerFirst(*first->session);
+    const auto before = first->session->state();
+    first.reset();
+
+    Stage second{clock, kept};
+    EXPECT_EQ(second.session->resume(run), std::nullopt);
+    EXPECT_EQ(second.session->services().front().crew.hands.back().name, "Berit");
+    EXPECT_EQ(second.session->setup().services.front().crew.hands.size(), 1U) << "as begun";
+    EXPECT_EQ(second.session->state(), before);
+    // A run that is begun after it has nothing of it.
+    second.session->begin({twoZones()}, Preference::AsAsked);
+    EXPECT_EQ(second.session->services().front().crew.hands.size(), 1U);
+    EXPECT_TRUE(kept->run(*second.session->current())->revisions.empty());
+}
+
+TEST(Session, KeepsAnAmendmentAsSoonAsTheJournalCanBeWrittenAgain)
+{
+    Stage stage{clockAtNoon()};
+    const RunId run = stage.session->begin({twoZones()}, Preference::AsAsked);
+    stage.journal->fails = true;
+    callHelp(*stage.session);
+    EXPECT_EQ(stage.session->notKept(), 1U);
+    EXPECT_TRUE(stage.kept->run(run)->revisions.empty());
+
+    stage.journal->fails = false;
+    answerFirst(*stage.session);
+    EXPECT_EQ(stage.session->notKept(), 0U);
+    EXPECT_EQ(stage.kept->run(run)->revisions.size(), 1U);
+    EXPECT_EQ(stage.kept->facts(run).value(), stage.session->facts());
 }
 
 }  // namespace

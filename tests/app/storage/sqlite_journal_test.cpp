@@ -185,5 +185,48 @@ TEST(SqliteJournal, IsForOneProgramAtATime)
     EXPECT_TRUE(SqliteJournal::open(folder.path()).has_value());
 }
 
+TEST(SqliteJournal, GivesBackWhatAmendmentsMadeOfTheServicesAndErasesIt)
+{
+    const samples::Folder folder;
+    const RunId run = opened(folder)->begin(newRun()).value();
+    Fact amended = someFacts(1).front();
+    amended.kind = FactKind::Amended;
+    amended.revision = 2;
+    ASSERT_TRUE(opened(folder)->amend(run, 1, {"first"}).has_value());
+    ASSERT_TRUE(opened(folder)->amend(run, 2, {"Thrown away"}).has_value());
+    ASSERT_TRUE(opened(folder)->amend(run, 2, {"Berit comes", "and Ottoline"}).has_value());
+    opened(folder)->append(run, std::vector{amended}).value();
+
+    const auto journal = opened(folder);
+    EXPECT_EQ(journal->run(run).value().revisions,
+              (std::vector<std::vector<std::string>>{{"first"}, {"Berit comes", "and Ottoline"}}));
+    EXPECT_EQ(journal->facts(run).value().front().revision, 2U);
+    EXPECT_FALSE(journal->amend(RunId{77}, 1, {"x"}).has_value());
+
+    journal->append(run, std::vector{ending(600)}).value();
+    ASSERT_TRUE(journal->eraseServices(run).has_value());
+    EXPECT_TRUE(journal->run(run).value().revisions.empty());
+    EXPECT_FALSE(standsAnywhere(folder, "Berit"));
+}
+
+// The first layout had no revisions; what was written in it reads as it did, and its seals hold.
+TEST(SqliteJournal, TakesUpAJournalOfTheFirstLayout)
+{
+    const samples::Folder folder;
+    const auto facts = someFacts(20);
+    const RunId run = opened(folder)->begin(newRun()).value();
+    opened(folder)->append(run, facts).value();
+    {
+        const auto database = Database::open(folder.journal());
+        ASSERT_TRUE(
+            (*database)
+                ->run("DROP TABLE revision; ALTER TABLE fact DROP COLUMN revision; PRAGMA user_version = 1;")
+                .has_value());
+    }
+
+    EXPECT_EQ(opened(folder)->facts(run).value(), facts);
+    EXPECT_TRUE(opened(folder)->run(run).value().revisions.empty());
+}
+
 }  // namespace
 }  // namespace app::storage

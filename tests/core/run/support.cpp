@@ -1,5 +1,7 @@
 #include "tests/core/run/support.h"
 
+#include "core/run/amend/revisions.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -235,6 +237,8 @@ std::optional<std::string> Teller::tell(Answer answer, Instant now)
     auto told = decide(setup, facts, answer, now);
     if (!told)
         return told.error().what;
+    if (auto amended = amendmentOf(setup, facts, answer, now))
+        setup.revisions.push_back(std::move(*amended));
     for (Fact& fact : *told) {
         fact.number = FactNumber{static_cast<std::int64_t>(facts.size()) + 1};
         facts.push_back(fact);

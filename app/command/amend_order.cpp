@@ -1,0 +1,166 @@
+#include "app/command/amend_order.h"
+
+#include "app/command/words_of_line.h"
+#include "core/run/amend/amend.h"
+
+#include <algorithm>
+#include <charconv>
+
+namespace app::command {
+
+using core::run::Answer;
+using core::run::Lane;
+using core::run::Stage;
+using core::run::State;
+using core::stagger::TaskId;
+using core::stagger::TaskKind;
+using Services = std::vector<core::service::Service>;
+template <typename T>
+using Result = tl::expected<T, std::string>;
+
+namespace {
+
+Result<Order> answered(Answer answer)
+{
+    Order order;
+    order.answer = std::move(answer);
+    return order;
+}
+
+Result<Order> aboutTask(Answer::Kind kind, const TaskId& task)
+{
+    Answer answer;
+    answer.kind = kind;
+    answer.task = task;
+    return answered(std::move(answer));
+}
+
+/// The words from `first` on, as one name.
+std::string nameFrom(const std::vector<std::string>& words, std::size_t first)
+{
+    std::string name;
+    for (std::size_t word = first; word < words.size(); ++word)
+        name += (name.empty() ? "" : " ") + words[word];
+    return name;
+}
+
+/// Whose name it is; the first where there is no name.
+Result<std::size_t> handsNamed(const std::string& name, const Services& services)
+{
+    const auto& hands = services.front().crew.hands;
+    if (name.empty())
+        return std::size_t{0};
+    const auto found = std::find_if(hands.begin(), hands.end(),
+                                    [&](const auto& each) { return lowered(each.name) == lowered(name); });
+    if (found != hands.end())
+        return static_cast<std::size_t>(found - hands.begin());
+    std::string known;
+    for (const auto& each : hands)
+        known += (known.empty() ? "" : ", ") + each.name;
+    return tl::unexpected{"Nobody here is called " + name + ". Here are: " + known + "."};
+}
+
+Result<Order> away(const std::vector<std::string>& words, const Services& services, const State& state)
+{
+    const auto minutes =
+        minutesOf({words.begin(), words.begin() + std::min<std::ptrdiff_t>(2, std::ssize(words))},
+                  "away 20 if you are away for 20 minutes");
+    if (!minutes)
+        return tl::unexpected{minutes.error()};
+    return handsNamed(nameFrom(words, 2), services).and_then([&](std::size_t hands) {
+        return answered(core::run::awayAnswer(services, hands, {state.now, state.now + *minutes}));
+    });
+}
+
+Result<Order> gone(const std::vector<std::string>& words, const Services& services, const State& state)
+{
+    if (words.size() < 2)
+        return tl::unexpected{std::string{"Who has gone? Type gone and the name."}};
+    return handsNamed(nameFrom(words, 1), services).and_then([&](std::size_t hands) {
+        return answered(core::run::goneAnswer(services, hands, state.now));
+    });
+}
+
+Result<Order> helper(const std::vector<std::string>& words, const Services& services)
+{
+    if (words.size() < 2)
+        return tl::unexpected{std::string{"Who has come to help? Type here and the name."}};
+    return answered(core::run::helperAnswer(services, nameFrom(words, 1)));
+}
+
+/// The zone of that name that has not met the water yet.
+Result<Order> apart(const std::vector<std::string>& words, const Services& services, const State& state)
+{
+    const std::string name = nameFrom(words, 1);
+    if (name.empty())
+        return tl::unexpected{std::string{"Which zone is rinsed by itself? Type apart and its name."}};
+    for (const Lane& lane : state.lanes) {
+        const auto& zone = services.at(lane.service).coats.at(lane.coat).zones.at(lane.zone);
+        const bool dry =
+            lane.stage == Stage::Waiting || lane.stage == Stage::Applying || lane.stage == Stage::Developing;
+        if (dry && lowered(zone.name) == lowered(name))
+            return answered(
+                core::run::apartAnswer(services, {lane.service, lane.coat, TaskKind::Apply, lane.zone, 0}));
+    }
+    return tl::unexpected{"No zone called " + name + " is still to be rinsed."};
+}
+
+Result<Order> stop(const State& state)
+{
+    std::vector<TaskId> applying;
+    for (const auto& task : state.progress.tasks) {
+        if (task.id.kind == TaskKind::Apply && !task.end)
+            applying.push_back(task.id);
+    }
+    if (applying.empty())
+        return tl::unexpected{std::string{"Nothing is being applied."}};
+    return aboutTask(Answer::Kind::Interrupt, applying.front());
+}
+
+/// The coat that is under way, else the one that comes next.
+Result<Order> giveUp(const State& state)
+{
+    if (state.prompts.empty())
+        return tl::unexpected{std::string{"There is nothing left to give up."}};
+    return aboutTask(Answer::Kind::Abandon, state.prompts.front().task);
+}
+
+Result<Order> choose(const std::vector<std::string>& words)
+{
+    Order order;
+    order.kind = Order::Kind::Choices;
+    if (words.size() < 2)
+        return order;
+    std::size_t number = 0;
+    const auto [end, error] = std::from_chars(words[1].data(), words[1].data() + words[1].size(), number);
+    if (error != std::errc{} || end != words[1].data() + words[1].size() || number == 0 || words.size() > 2)
+        return tl::unexpected{std::string{"Which choice? Type w for the list, and w 2 to take the second."}};
+    order.kind = Order::Kind::Choose;
+    order.choice = number;
+    return order;
+}
+
+}  // namespace
+
+std::optional<Result<Order>> readAmendment(const std::vector<std::string>& words, const Services& services,
+                                           const State& state)
+{
+    const std::string& key = words.front();
+    if (key == "w")
+        return choose(words);
+    if (key == "away")
+        return away(words, services, state);
+    if (key == "gone")
+        return gone(words, services, state);
+    if (key == "here")
+        return helper(words, services);
+    if (key == "apart")
+        return apart(words, services, state);
+    if (key == "stop")
+        return stop(state);
+    if (key == "give-up")
+        return giveUp(state);
+    return std::nullopt;
+}
+
+}  // namespace app::command

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/measure/time.h"
+
+#include <tl/expected.hpp>
+
+#include <string>
+#include <vector>
+
+namespace app::command {
+
+std::vector<std::string> wordsOf(const std::string& line);
+
+std::string lowered(std::string text);
+
+/// The minutes that the second of two words says; `example` is what could have been typed.
+tl::expected<core::measure::Seconds, std::string> minutesOf(const std::vector<std::string>& words,
+                                                            const std::string& example);
+
+}  // namespace app::command

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/run/run.h"
+#include "core/stagger/choices.h"
+
+/// What can be said in a run beside that something was done: answers that change what is planned from then
+/// on. Each gives an answer for `decide`; `services` are those in force.
+namespace core::run {
+
+/// These hands are away for that time. The crew is one, whatever the number of services.
+Answer awayAnswer(const std::vector<service::Service>& services, std::size_t hands, measure::Interval away);
+
+/// These hands have gone for good.
+Answer goneAnswer(const std::vector<service::Service>& services, std::size_t hands, Instant from);
+
+/// Somebody comes to help with everything, from now on.
+Answer helperAnswer(const std::vector<service::Service>& services, const std::string& name);
+
+/// A zone is to be rinsed by itself, when its time comes; its neighbours have to stay dry.
+Answer apartAnswer(const std::vector<service::Service>& services, const TaskId& apply);
+
+/// One zone more in a coat.
+Answer zoneAnswer(const std::vector<service::Service>& services, std::size_t service, std::size_t coat,
+                  const service::Zone& zone);
+
+/// What can be chosen at `now` where the limits can no longer all hold, each solved, the least harm first.
+/// Empty where they can all hold. Takes as long as a few plans.
+std::vector<stagger::Choice> choicesAt(const Setup& setup, std::span<const Fact> facts, Instant now);
+
+/// One of the choices that are left where the limits can no longer all hold.
+Answer choiceAnswer(const stagger::Choice& choice);
+
+}  // namespace core::run
