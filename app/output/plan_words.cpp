@@ -95,7 +95,7 @@ std::string giveSentence(const Services& services, const Plan& plan)
     if (!plan->give)
         return {};
     const std::string unproved =
-        plan->giveProved ? "" : " The search was stopped: another plan may hold further.";
+        plan->giveProved ? "" : " Not every plan was tried: another may hold further.";
     if (*plan->give == 0)
         return "Holds for the usual lengths of applying only: where one takes longer or shorter, a limit may "
                "be "

@@ -254,6 +254,20 @@ Plan PlanBuilder::withGive(Plan plan, int give, bool proved)
     return plan;
 }
 
+Plan PlanBuilder::withOwnGive(const Question& question, Plan plan, int give, bool proved)
+{
+    for (PlannedZone& zone : plan.m_data.zones) {
+        const PlannedTask* apply = plan.find({.service = zone.service, .coat = zone.coat, .item = zone.zone});
+        if (apply == nullptr || apply->state != TaskState::Open)
+            continue;
+        const service::Application held =
+            covered(question.services[zone.service].coats[zone.coat].zones[zone.zone].apply, give);
+        zone.quickestHeld = held.quickest;
+        zone.slowestHeld = held.slowest;
+    }
+    return withGive(std::move(plan), give, proved);
+}
+
 Plan PlanBuilder::build(const Draft& draft, const temporal::Outcome& outcome)
 {
     PlanBuilder builder{draft, outcome.best->times};

@@ -22,6 +22,9 @@ public:
     /// The same plan, saying what give it has (in tenths) and whether none has a greater one.
     static Plan withGive(Plan plan, int give, bool proved);
 
+    /// That of a plan that was made for usual lengths.
+    static Plan withOwnGive(const Question& question, Plan plan, int give, bool proved);
+
 private:
     PlanBuilder(const Draft& draft, const std::vector<Time>& times)
         : m_draft{draft}

@@ -4,6 +4,7 @@
 #include "core/stagger/guarantee.h"
 #include "core/stagger/hands_placing.h"
 #include "core/stagger/order_network.h"
+#include "core/stagger/planned_times.h"
 
 #include <algorithm>
 
@@ -40,16 +41,34 @@ Draft plannedDraft(const Question& question, const Plan& plan)
     return draft;
 }
 
-/// The network of the plan's order, its links as wide as the plan's give.
-temporal::UncertainNetwork heldNetwork(const Draft& draft, const std::vector<Time>& times, int give)
+/// Not all is in the plan: not where looks lie that are not due, nor some moments between coats.
+std::optional<std::vector<Time>> searchedTimes(Draft& draft)
 {
-    temporal::UncertainNetwork network = OrderNetwork{draft, times}.network();
+    draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
+        return brokenByCrew(draft, times);
+    };
+    draft.problem.place = handsPlacing(draft);
+    temporal::Outcome outcome = temporal::search(draft.problem, {});
+    draft.problem.lazyClauses = {};
+    draft.problem.place = {};
+    return outcome.best ? std::optional{std::move(outcome.best->times)} : std::nullopt;
+}
+
+/// Of the links of `network`, which are as wide as can be, so much.
+void narrow(temporal::UncertainNetwork& network, int give)
+{
     for (temporal::Uncertain& link : network.links) {
         const service::Application held =
             covered({Seconds{link.least}, Seconds{link.usual}, Seconds{link.most}}, give);
         link.least = static_cast<Time>(held.quickest.count());
         link.most = static_cast<Time>(held.slowest.count());
     }
+}
+
+/// The network of the plan's order, its links as wide as can be.
+temporal::UncertainNetwork wholeNetwork(const Draft& draft, const std::vector<Time>& times)
+{
+    temporal::UncertainNetwork network = OrderNetwork{draft, times}.network();
     for (const BreakableLag& limit : draft.breakable) {
         const auto time = [&times](const Moment& moment) {
             return times[static_cast<std::size_t>(moment.point)] + moment.offset;
@@ -60,24 +79,47 @@ temporal::UncertainNetwork heldNetwork(const Draft& draft, const std::vector<Tim
     return network;
 }
 
+/// With links as wide as can be.
+std::optional<PlannedNetwork> wholePlannedNetwork(const Question& question, const Plan& plan)
+{
+    PlannedNetwork planned{plannedDraft(question, plan), {}, {}};
+    std::optional<std::vector<Time>> times = plannedTimes(planned.draft);
+    if (!times && !planned.draft.impossible)
+        times = searchedTimes(planned.draft);
+    if (!times)
+        return std::nullopt;
+    planned.times = *std::move(times);
+    planned.network = wholeNetwork(planned.draft, planned.times);
+    return planned;
+}
+
 }  // namespace
 
 std::optional<PlannedNetwork> plannedNetwork(const Question& question, const Plan& plan)
 {
-    PlannedNetwork planned{plannedDraft(question, plan), {}, {}};
-    Draft& draft = planned.draft;
-    draft.problem.lazyClauses = [&draft](const std::vector<Time>& times) {
-        return brokenByCrew(draft, times);
-    };
-    draft.problem.place = handsPlacing(draft);
-    temporal::Outcome outcome = temporal::search(draft.problem, {});
-    draft.problem.lazyClauses = {};
-    draft.problem.place = {};
-    if (!outcome.best)
-        return std::nullopt;
-    planned.times = std::move(outcome.best->times);
-    planned.network = heldNetwork(draft, planned.times, plan->give.value_or(0) / 10);
+    std::optional<PlannedNetwork> planned = wholePlannedNetwork(question, plan);
+    if (planned)
+        narrow(planned->network, plan->give.value_or(0) / 10);
     return planned;
+}
+
+std::optional<int> ownGive(const Question& question, const Plan& plan)
+{
+    const std::optional<PlannedNetwork> planned = wholePlannedNetwork(question, plan);
+    if (!planned || !planned->draft.breakable.empty())
+        return std::nullopt;
+    const auto holds = [&planned](int give) {
+        temporal::UncertainNetwork network = planned->network;
+        narrow(network, give);
+        return temporal::objectionsTo(network, planned->times, 1).empty();
+    };
+    // What holds for longer ranges of lengths holds for shorter ones.
+    int least = 0;
+    for (int refused = wholeGive + 1; refused - least > 1;) {
+        const int middle = refused > wholeGive ? wholeGive : (least + refused) / 2;
+        (holds(middle) ? least : refused) = middle;
+    }
+    return least;
 }
 
 }  // namespace core::stagger

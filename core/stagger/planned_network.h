@@ -20,4 +20,8 @@ struct PlannedNetwork {
 /// planned starts keep no rules.
 std::optional<PlannedNetwork> plannedNetwork(const Question& question, const Plan& plan);
 
+/// The greatest give, in tenths, with which the plan's order can be kept from its times on, whatever
+/// applying takes within it; nothing where the planned starts keep no rules, or break limits.
+std::optional<int> ownGive(const Question& question, const Plan& plan);
+
 }  // namespace core::stagger

@@ -2,6 +2,7 @@
 
 #include "core/temporal/uncertain.h"
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -40,7 +41,8 @@ std::optional<Objection> notControllable(const UncertainNetwork& network);
 /// have the usual lengths. None: they are such a run. Each with a lag names one
 /// that `times` break; one without a lag says that nothing wins. Not all there
 /// are: those that follow from others, or could only be drawn from them, are
-/// left out.
-std::vector<Objection> objectionsTo(const UncertainNetwork& network, const std::vector<Time>& times);
+/// left out. Sought no longer than until there are `most`.
+std::vector<Objection> objectionsTo(const UncertainNetwork& network, const std::vector<Time>& times,
+                                    std::size_t most = SIZE_MAX);
 
 }  // namespace core::temporal

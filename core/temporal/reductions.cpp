@@ -7,6 +7,7 @@ namespace core::temporal {
 std::optional<Objection> Reductions::close(const UncertainNetwork& network)
 {
     m_fixed = false;
+    m_most = SIZE_MAX;
     begin(network);
     if (!m_lags.findPotential())
         objectToCycle();
@@ -17,9 +18,10 @@ std::optional<Objection> Reductions::close(const UncertainNetwork& network)
 }
 
 std::vector<Objection> Reductions::closeAround(const UncertainNetwork& network,
-                                               const std::vector<Time>& times)
+                                               const std::vector<Time>& times, std::size_t most)
 {
     m_fixed = true;
+    m_most = most;
     begin(network);
     m_lags.setPotential(times);
     run();
@@ -274,6 +276,7 @@ void Reductions::object(std::optional<Lag> lag)
     std::ranges::sort(objection.lags);
     std::ranges::sort(objection.links);
     m_objections.push_back(std::move(objection));
+    m_failed = m_failed || m_objections.size() >= m_most;
 }
 
 }  // namespace core::temporal

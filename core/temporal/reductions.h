@@ -4,6 +4,7 @@
 #include "core/temporal/derived_lags.h"
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -23,7 +24,8 @@ public:
     /// Draws everything, or says why no strategy wins: `notControllable`.
     std::optional<Objection> close(const UncertainNetwork& network);
     /// Draws what `times` keep, and objects where they do not: `objectionsTo`.
-    std::vector<Objection> closeAround(const UncertainNetwork& network, const std::vector<Time>& times);
+    std::vector<Objection> closeAround(const UncertainNetwork& network, const std::vector<Time>& times,
+                                       std::size_t most = SIZE_MAX);
 
     /// After `close` found nothing: the lags, given and derived.
     [[nodiscard]] const DerivedLags& lags() const { return m_lags; }
@@ -91,7 +93,8 @@ private:
 
     const UncertainNetwork* m_network = nullptr;
     bool m_fixed = false;   ///< The potential is a run that is asked about, and stays.
-    bool m_failed = false;  ///< No strategy wins.
+    bool m_failed = false;  ///< No strategy wins, or no more objections are wanted.
+    std::size_t m_most = SIZE_MAX;
     DerivedLags m_lags;
     Reasons m_reasons;
     std::vector<Table> m_tables;

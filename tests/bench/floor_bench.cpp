@@ -1,4 +1,6 @@
+#include "core/stagger/forecast.h"
 #include "core/stagger/plan.h"
+#include "core/stagger/safe_starts.h"
 #include "tests/bench/floor_service.h"
 #include "tests/oracle/checker.h"
 
@@ -7,7 +9,8 @@
 #include <ctime>
 
 // How a plan of a whole floor gets better with time: a line for the first plan, for each plan that is better,
-// and for what is proved in the end. Arguments: seconds (5), heads (12), seed (1).
+// and for what is proved in the end; then its give, and how long it takes to say when it can be followed and
+// what comes of it. Arguments: seconds (5), heads (12), seed (1).
 
 namespace {
 
@@ -49,6 +52,17 @@ int main(int count, char** arguments)
     }
     print(passed(), "plan", (*plan)->worth);
     print(passed(), "bound", (*plan)->provedBound);
+    if ((*plan)->give)
+        std::printf("%8.3f s  give   %d %%%s\n", passed(), *(*plan)->give,
+                    (*plan)->giveProved ? ", proved" : "");
+    const auto followed = [&](const char* what, auto&& follow) {
+        const double start = passed();
+        follow();
+        std::printf("%8.3f s  for %s\n", passed() - start, what);
+    };
+    followed("its safe starts", [&] { core::stagger::safeStarts(question, *plan); });
+    followed("a forecast of 1000 runs",
+             [&] { core::stagger::forecast(question, *plan, {.runs = 1'000, .seed = 1}); });
     const auto wrong = oracle::violations(question, plan->data());
     for (const std::string& line : wrong)
         std::printf("wrong: %s\n", line.c_str());

@@ -3,8 +3,10 @@
 #include "core/stagger/coat_by_coat.h"
 #include "core/stagger/floor/first_plan.h"
 #include "core/stagger/floor/improver.h"
+#include "core/stagger/guarantee.h"
 #include "core/stagger/head_name.h"
 #include "core/stagger/plan_builder.h"
+#include "core/stagger/planned_network.h"
 
 #include <algorithm>
 
@@ -54,6 +56,18 @@ std::optional<NoPlan> reasonOfHead(const Question& question, std::size_t head, c
     return reason;
 }
 
+/// The plan, saying how far its own order holds. That no other holds further is only known where it holds for
+/// all lengths.
+Plan withOwnGive(const Question& question, Plan plan)
+{
+    const bool breaks =
+        std::ranges::any_of(plan->broken, [](const BrokenLimit& limit) { return !limit.already; });
+    if (!question.guarantee || breaks || !hasUncertainLengths(question))
+        return plan;
+    const int give = ownGive(question, plan).value_or(0);
+    return PlanBuilder::withOwnGive(question, std::move(plan), give, give == wholeGive);
+}
+
 }  // namespace
 
 bool isLarge(const Question& question)
@@ -94,7 +108,11 @@ tl::expected<Plan, NoPlan> planFloor(const Question& asked, const Budget& budget
     if (known)
         improver.raiseBound((*known)->provedBound);
     improver.run();
-    return improver.plan();
+    Plan found = withOwnGive(question, improver.plan());
+    // What was known may hold further, which comes before all else.
+    if (known && found->give.value_or(0) < (*known)->give.value_or(0))
+        return *known;
+    return found;
 }
 
 }  // namespace core::stagger::floor

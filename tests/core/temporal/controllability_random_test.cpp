@@ -200,6 +200,7 @@ void compareWithNaive(const Shape& shape, std::uint64_t seed, int networks)
         for (const auto& run : someRuns(network, dice, 3)) {
             const auto objections = objectionsTo(network, run);
             ASSERT_EQ(objections.empty(), closure.isKeptBy(run)) << textOf(run);
+            ASSERT_EQ(objectionsTo(network, run, 1).size(), objections.empty() ? 0U : 1U) << textOf(run);
             for (const Objection& objection : objections)
                 expectStandsAlone(network, objection);
             if (!verdict)
