@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <fstream>
 
 #include <time.h>
 
@@ -30,21 +31,77 @@ milliseconds wait(nanoseconds time)
     return std::max(milliseconds{0}, std::chrono::ceil<milliseconds>(time));
 }
 
+/// Linux gives each start of the machine a name of its own.
+std::string bootName()
+{
+    std::ifstream file{"/proc/sys/kernel/random/boot_id"};
+    std::string name;
+    std::getline(file, name);
+    return name;
+}
+
 }  // namespace
 
-SystemClock::SystemClock()
-    : m_wallMinusElapsed{read(CLOCK_REALTIME) - elapsed()}
+Machine thisMachine()
+{
+    return {.elapsed = elapsed, .wall = [] { return read(CLOCK_REALTIME); }, .boot = bootName()};
+}
+
+std::shared_ptr<const Clock> Clock::by(const TimeBase&) const
+{
+    return nullptr;
+}
+
+std::shared_ptr<const Clock> Clock::afresh() const
+{
+    return nullptr;
+}
+
+SystemClock::SystemClock(Machine machine)
+    : m_machine{std::move(machine)}
+    , m_wallMinusElapsed{m_machine.wall() - m_machine.elapsed()}
+{
+}
+
+SystemClock::SystemClock(Machine machine, const TimeBase& base)
+    : m_machine{std::move(machine)}
+    , m_wallMinusElapsed{base.wallMinusElapsed}
 {
 }
 
 Instant SystemClock::now() const
 {
-    return Instant{std::chrono::floor<std::chrono::seconds>(elapsed() + m_wallMinusElapsed)};
+    return Instant{std::chrono::floor<std::chrono::seconds>(m_machine.elapsed() + m_wallMinusElapsed)};
 }
 
 milliseconds SystemClock::until(Instant moment) const
 {
-    return wait(moment.time_since_epoch() - (elapsed() + m_wallMinusElapsed));
+    return wait(moment.time_since_epoch() - (m_machine.elapsed() + m_wallMinusElapsed));
+}
+
+std::optional<TimeBase> SystemClock::base() const
+{
+    if (m_machine.boot.empty())
+        return std::nullopt;
+    return TimeBase{m_machine.boot, m_wallMinusElapsed};
+}
+
+std::shared_ptr<const Clock> SystemClock::by(const TimeBase& base) const
+{
+    if (base.boot.empty() || base.boot != m_machine.boot)
+        return nullptr;
+    return std::make_shared<SystemClock>(m_machine, base);
+}
+
+std::shared_ptr<const Clock> SystemClock::afresh() const
+{
+    return std::make_shared<SystemClock>(m_machine);
+}
+
+core::measure::Seconds SystemClock::wallAhead() const
+{
+    return std::chrono::round<core::measure::Seconds>(m_machine.wall() - m_machine.elapsed()
+                                                      - m_wallMinusElapsed);
 }
 
 FastClock::FastClock(double speed, Instant start)
@@ -71,6 +128,21 @@ milliseconds FastClock::until(Instant moment) const
 {
     const std::chrono::duration<double> real = std::chrono::duration<double>{moment - m_start} / m_speed;
     return wait(std::chrono::ceil<nanoseconds>(real) - running());
+}
+
+std::optional<std::string> setClockText(core::measure::Seconds ahead, core::measure::Seconds told)
+{
+    constexpr core::measure::Seconds leastTold{30};
+    if (std::chrono::abs(ahead - told) < leastTold)
+        return std::nullopt;
+    if (std::chrono::abs(ahead) < leastTold)
+        return "The clock of this machine agrees with this run again.";
+    return "The clock of this machine was set, or is wrong: it is "
+        + core::measure::lengthText(std::chrono::abs(ahead))
+        + (ahead > core::measure::Seconds{0} ? " ahead of" : " behind")
+        + " this run. Nothing is lost: the run goes on by the time that really passes, and by the clock as "
+          "it "
+          "was.";
 }
 
 }  // namespace app::session

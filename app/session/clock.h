@@ -3,11 +3,32 @@
 #include "core/measure/time.h"
 
 #include <chrono>
+#include <functional>
+#include <memory>
 #include <optional>
+#include <string>
 
 namespace app::session {
 
 using core::measure::Instant;
+
+/// What a machine says of time; stood in for in tests.
+struct Machine {
+    std::function<std::chrono::nanoseconds()> elapsed;  ///< Since it was started, its sleep included.
+    std::function<std::chrono::nanoseconds()> wall;     ///< The time of day. Anybody can set it.
+    std::string boot;  ///< Another each time it is started; empty where that is not known.
+};
+
+/// This one.
+Machine thisMachine();
+
+/// What ties elapsed time to the time of day, until the machine is started anew.
+struct TimeBase {
+    std::string boot;
+    std::chrono::nanoseconds wallMinusElapsed{0};
+
+    friend bool operator==(const TimeBase&, const TimeBase&) = default;
+};
 
 /// Where the program gets the time from. There is one, at the edge.
 class Clock {
@@ -29,6 +50,20 @@ public:
     /// Whether it only plays at being the time of day, so that nothing that a
     /// listener should have heard may be jumped over to catch up.
     [[nodiscard]] virtual bool isSimulated() const = 0;
+
+    /// What another program can go on by, when this one has been killed. Nothing where there is no such
+    /// thing.
+    [[nodiscard]] virtual std::optional<TimeBase> base() const { return std::nullopt; }
+
+    /// The same clock going on by `base`; nothing where the machine was started anew since, or for another
+    /// kind.
+    [[nodiscard]] virtual std::shared_ptr<const Clock> by(const TimeBase& base) const;
+
+    /// The same clock, put right by the time of day as it is now; nothing for another kind.
+    [[nodiscard]] virtual std::shared_ptr<const Clock> afresh() const;
+
+    /// How far the time of day has come to be ahead of `now`, because somebody set it.
+    [[nodiscard]] virtual core::measure::Seconds wallAhead() const { return core::measure::Seconds{0}; }
 };
 
 /// The time of day when the program started, and from then on elapsed time: also
@@ -37,14 +72,20 @@ public:
 /// puts the clock right.
 class SystemClock final : public Clock {
 public:
-    SystemClock();
+    explicit SystemClock(Machine machine = thisMachine());
+    SystemClock(Machine machine, const TimeBase& base);
 
     [[nodiscard]] Instant now() const override;
     [[nodiscard]] std::chrono::milliseconds until(Instant moment) const override;
     [[nodiscard]] double speed() const override { return 1.0; }
     [[nodiscard]] bool isSimulated() const override { return false; }
+    [[nodiscard]] std::optional<TimeBase> base() const override;
+    [[nodiscard]] std::shared_ptr<const Clock> by(const TimeBase& base) const override;
+    [[nodiscard]] std::shared_ptr<const Clock> afresh() const override;
+    [[nodiscard]] core::measure::Seconds wallAhead() const override;
 
 private:
+    Machine m_machine;
     std::chrono::nanoseconds m_wallMinusElapsed;
 };
 
@@ -70,5 +111,9 @@ private:
     Instant m_start;
     mutable std::optional<std::chrono::nanoseconds> m_elapsedAtStart;
 };
+
+/// What to say when the time of day has come to be `ahead` of a clock, `told` having been said last; nothing
+/// where it is off by no more than is worth a word.
+std::optional<std::string> setClockText(core::measure::Seconds ahead, core::measure::Seconds told);
 
 }  // namespace app::session

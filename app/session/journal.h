@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/session/clock.h"
 #include "core/run/fact.h"
 #include "core/stagger/plan.h"
 
@@ -41,7 +42,8 @@ struct NewRun {
     std::vector<std::string> services;  ///< Service files, as text. They may hold a name; facts never do.
     core::stagger::Preference preference = core::stagger::Preference::AsAsked;
     Instant began;
-    bool simulated = false;  ///< Its time is not the time of day.
+    bool simulated = false;          ///< Its time is not the time of day.
+    std::optional<TimeBase> base{};  ///< What its clock goes by, until the machine is started anew.
 
     friend bool operator==(const NewRun&, const NewRun&) = default;
 };
@@ -84,6 +86,9 @@ public:
 
     virtual Result<StoredRun> run(RunId run) = 0;
 
+    /// From now on the clock of the run goes by `base`: the machine was started anew.
+    virtual Result<void> rebase(RunId run, const TimeBase& base) = 0;
+
     /// Removes the service files of an ended run, and any name with them. Its facts stay.
     virtual Result<void> eraseServices(RunId run) = 0;
 
@@ -100,6 +105,7 @@ public:
     Result<std::vector<Fact>> facts(RunId run) override;
     Result<std::vector<StoredRun>> unfinished() override;
     Result<StoredRun> run(RunId run) override;
+    Result<void> rebase(RunId run, const TimeBase& base) override;
     Result<void> eraseServices(RunId run) override;
     [[nodiscard]] bool isDurable() const override { return false; }
 

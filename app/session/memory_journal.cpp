@@ -81,6 +81,15 @@ Journal::Result<StoredRun> MemoryJournal::run(RunId run)
     return tl::unexpected{notThere()};
 }
 
+Journal::Result<void> MemoryJournal::rebase(RunId run, const TimeBase& base)
+{
+    Kept* const kept = find(run);
+    if (!kept)
+        return tl::unexpected{notThere()};
+    kept->stored.run.base = base;
+    return {};
+}
+
 Journal::Result<void> MemoryJournal::eraseServices(RunId run)
 {
     Kept* const kept = find(run);

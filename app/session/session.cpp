@@ -1,13 +1,12 @@
 #include "app/session/session.h"
 
+#include "app/session/stored_services.h"
 #include "app/session/time_zones.h"
 #include "core/run/amend/amend.h"
 #include "core/run/amend/revisions.h"
 #include "core/run/remember.h"
-#include "core/service/service_file.h"
 
 #include <algorithm>
-#include <sstream>
 #include <utility>
 
 namespace app::session {
@@ -55,51 +54,6 @@ Instant latestMoment(Instant began, const std::vector<Fact>& facts)
     return facts.empty() ? began : std::max(began, facts.back().recorded);
 }
 
-/// The services that were written down in a run, or what is wrong with them.
-tl::expected<std::vector<Service>, std::string>
-servicesOf(const std::vector<std::string>& texts, Instant began, const core::measure::TimeZones& zones)
-{
-    if (texts.empty())
-        return tl::unexpected{
-            std::string{"The service of this run was erased, so it cannot be taken up again."}};
-    const auto today =
-        std::chrono::local_days{std::chrono::floor<std::chrono::days>(began).time_since_epoch()};
-    std::vector<Service> services;
-    for (const std::string& text : texts) {
-        auto service = core::service::readService(text, {zones, localZone(), today});
-        if (!service)
-            return tl::unexpected{"The service of this run cannot be read any more: "
-                                  + core::service::problemText(service.error().front())};
-        services.push_back(std::move(*service));
-    }
-    return services;
-}
-
-/// What amendments made of them.
-tl::expected<std::vector<std::vector<Service>>, std::string>
-revisionsOf(const StoredRun& stored, const core::measure::TimeZones& zones)
-{
-    std::vector<std::vector<Service>> revisions;
-    for (const std::vector<std::string>& texts : stored.revisions) {
-        auto services = servicesOf(texts, stored.run.began, zones);
-        if (!services)
-            return tl::unexpected{services.error()};
-        revisions.push_back(std::move(*services));
-    }
-    return revisions;
-}
-
-std::vector<std::string> textsOf(const std::vector<Service>& services, const core::measure::TimeZones& zones)
-{
-    std::vector<std::string> texts;
-    for (const Service& service : services) {
-        std::ostringstream text;
-        core::service::writeService(text, service, zones);
-        texts.push_back(text.str());
-    }
-    return texts;
-}
-
 }  // namespace
 
 Session::Session(Parts given, QObject* parent)
@@ -107,7 +61,8 @@ Session::Session(Parts given, QObject* parent)
 {
     Parts parts = withDefaults(std::move(given));
     m_journal = std::move(parts.journal);
-    m_clock = std::move(parts.clock);
+    m_ownClock = std::move(parts.clock);
+    m_clock = m_ownClock;
     m_zones = std::move(parts.zones);
     m_manners = parts.manners;
     m_budget = std::move(parts.budget);
@@ -125,14 +80,17 @@ Session::~Session()
 
 void Session::useClock(std::shared_ptr<const Clock> clock)
 {
-    m_clock = std::move(clock);
+    m_ownClock = std::move(clock);
+    m_clock = m_ownClock;
 }
 
 RunId Session::begin(std::vector<Service> services, core::stagger::Preference preference)
 {
     leave();
     m_setup = {};
-    m_newRun = NewRun{textsOf(services, *m_zones), preference, m_clock->now(), m_clock->isSimulated()};
+    putClockRight();
+    m_newRun = NewRun{textsOf(services, *m_zones), preference, m_clock->now(), m_clock->isSimulated(),
+                      m_clock->base()};
     m_keptAs.reset();
     m_kept = 0;
     m_keptRevisions = 0;
@@ -178,12 +136,7 @@ std::optional<std::string> Session::resume(RunId run)
 
     leave();
     const Instant latest = latestMoment(stored->run.began, *facts);
-    if (stored->run.simulated)
-        m_clock = std::make_shared<FastClock>(m_clock->speed(), latest);
-    else if (m_clock->now() < latest)
-        warn("The clock of this machine shows an earlier time than when this run was last answered. Put the "
-             "clock "
-             "right and start again, or every time that is shown will be wrong.");
+    chooseClock(*stored, latest);
     m_newRun = stored->run;
     m_keptAs = run;
     m_facts = std::move(*facts);
@@ -200,6 +153,57 @@ std::optional<std::string> Session::resume(RunId run)
            .revisions = std::move(*revisions)},
           from);
     return std::nullopt;
+}
+
+/// Real time goes on by elapsed time, whatever was done to the clock meanwhile, as long as the machine was
+/// not started anew.
+void Session::chooseClock(const StoredRun& stored, Instant latest)
+{
+    if (stored.run.simulated) {
+        m_clock = std::make_shared<FastClock>(m_clock->speed(), latest);
+        return;
+    }
+    putClockRight();
+    goOnBy(stored);
+    if (m_clock->now() < latest)
+        warn("The clock of this machine shows an earlier time than when this run was last answered. Put the "
+             "clock right and start again, or every time that is shown will be wrong.");
+    noticeSetClock();
+}
+
+/// The time of day as it is now: the program may have been started before somebody put the clock right.
+void Session::putClockRight()
+{
+    const auto fresh = m_ownClock->afresh();
+    m_clock = fresh ? fresh : m_ownClock;
+    m_toldAhead = core::measure::Seconds{0};
+}
+
+void Session::goOnBy(const StoredRun& stored)
+{
+    if (!stored.run.base)
+        return;
+    if (auto same = m_ownClock->by(*stored.run.base)) {
+        m_clock = std::move(same);
+        return;
+    }
+    const auto base = m_clock->base();
+    if (!base)
+        return;
+    warn("This machine was started anew since this run was last led, so the run goes by the machine's clock "
+         "again. If that clock is wrong, so is every time that is shown.");
+    if (const auto kept = m_journal->rebase(stored.id, *base); !kept)
+        warn(kept.error().what);
+}
+
+/// Somebody set the clock: what is under way is not touched by that, but it has to be said why times differ.
+void Session::noticeSetClock()
+{
+    const core::measure::Seconds ahead = m_clock->wallAhead();
+    if (const auto text = setClockText(ahead, m_toldAhead)) {
+        m_toldAhead = ahead;
+        warn(*text);
+    }
 }
 
 /// Stands at `from` first: keeping the run took a while, and a clock that is played fast is far by now.
@@ -308,6 +312,8 @@ void Session::notKeptBecause(const JournalError& error)
 
 void Session::tick()
 {
+    if (m_run)
+        noticeSetClock();
     catchUp(m_clock->now());
     schedule();
 }

@@ -109,9 +109,15 @@ private:
     void sound();
     void schedule();
     void warn(const std::string& warning);
+    void chooseClock(const StoredRun& stored, Instant latest);
+    void putClockRight();
+    void goOnBy(const StoredRun& stored);
+    void noticeSetClock();
 
     std::unique_ptr<Journal> m_journal;
-    std::shared_ptr<const Clock> m_clock;
+    std::shared_ptr<const Clock> m_ownClock;  ///< As it was handed in.
+    std::shared_ptr<const Clock> m_clock;     ///< What the run goes by.
+    core::measure::Seconds m_toldAhead{0};    ///< How far the time of day was said to be off.
     std::shared_ptr<const core::measure::TimeZones> m_zones;
     core::alarm::Manners m_manners;
     core::stagger::Budget m_budget;

@@ -54,6 +54,11 @@ constexpr std::array steps{
         PRIMARY KEY (run, number, place)
     );
     )",
+    // What the clock of a run goes by, so that a program that takes it up goes by the same.
+    R"(
+    ALTER TABLE run ADD COLUMN boot TEXT;
+    ALTER TABLE run ADD COLUMN wall_minus_elapsed INTEGER;
+    )",
 };
 
 Database::Result<std::int64_t> pragma(Database& database, const std::string& name)

@@ -78,7 +78,8 @@ bool isStump(const std::filesystem::path& file)
     return !error && size > 0 && size < smallestPage;
 }
 
-constexpr const char* runColumns = "SELECT id, preference, began, simulated, ended FROM run";
+constexpr const char* runColumns =
+    "SELECT id, preference, began, simulated, ended, boot, wall_minus_elapsed FROM run";
 
 Database::Result<std::vector<std::vector<std::string>>> readRevisions(Database& database, RunId run)
 {
@@ -105,6 +106,8 @@ Database::Result<StoredRun> readRun(Database& database, const Statement& row)
     stored.run.simulated = row.number(3) != 0;
     if (const auto ended = row.numberIfAny(4))
         stored.ended = instantOf(*ended);
+    if (const auto wallMinusElapsed = row.numberIfAny(6))
+        stored.run.base = session::TimeBase{row.text(5), std::chrono::nanoseconds{*wallMinusElapsed}};
 
     Statement service{database, "SELECT file FROM service WHERE run = ? ORDER BY place"};
     service.bind(1, numberOf(stored.id));
@@ -153,6 +156,13 @@ Database::Result<ChainEnd> chainEnd(Database& database, RunId run)
     if (!any)
         return tl::unexpected{any.error()};
     return *any ? ChainEnd{last.number(0), last.number(1)} : ChainEnd{};
+}
+
+Database::Result<void> setBase(Database& database, RunId run, const session::TimeBase& base)
+{
+    Statement statement{database, "UPDATE run SET boot = ?, wall_minus_elapsed = ? WHERE id = ?"};
+    statement.bind(1, base.boot).bind(2, std::int64_t{base.wallMinusElapsed.count()}).bind(3, numberOf(run));
+    return statement.finish();
 }
 
 Database::Result<void> markEnded(Database& database, RunId run, core::measure::Instant ended)
@@ -222,6 +232,7 @@ SqliteJournal::Result<RunId> SqliteJournal::begin(const NewRun& run)
         return tl::unexpected{done.error()};
     const RunId id{m_database->newestId()};
     return insertServices(*m_database, id, run.services)
+        .and_then([&] { return run.base ? setBase(*m_database, id, *run.base) : Result<void>{}; })
         .and_then([&] { return transaction.commit(); })
         .map([&] { return id; });
 }
@@ -305,6 +316,13 @@ SqliteJournal::Result<StoredRun> SqliteJournal::run(RunId run)
     if (!*there)
         return tl::unexpected{notThere(run)};
     return readRun(*m_database, rows);
+}
+
+SqliteJournal::Result<void> SqliteJournal::rebase(RunId run, const session::TimeBase& base)
+{
+    if (const auto known = this->run(run); !known)
+        return tl::unexpected{known.error()};
+    return setBase(*m_database, run, base);
 }
 
 SqliteJournal::Result<void> SqliteJournal::eraseServices(RunId run)

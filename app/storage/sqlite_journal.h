@@ -27,6 +27,7 @@ public:
     Result<std::vector<session::Fact>> facts(session::RunId run) override;
     Result<std::vector<session::StoredRun>> unfinished() override;
     Result<session::StoredRun> run(session::RunId run) override;
+    Result<void> rebase(session::RunId run, const session::TimeBase& base) override;
     Result<void> eraseServices(session::RunId run) override;
     [[nodiscard]] bool isDurable() const override { return true; }
 

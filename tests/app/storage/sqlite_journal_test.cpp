@@ -218,14 +218,29 @@ TEST(SqliteJournal, TakesUpAJournalOfTheFirstLayout)
     opened(folder)->append(run, facts).value();
     {
         const auto database = Database::open(folder.journal());
-        ASSERT_TRUE(
-            (*database)
-                ->run("DROP TABLE revision; ALTER TABLE fact DROP COLUMN revision; PRAGMA user_version = 1;")
-                .has_value());
+        ASSERT_TRUE((*database)
+                        ->run("DROP TABLE revision; ALTER TABLE fact DROP COLUMN revision; "
+                              "ALTER TABLE run DROP COLUMN boot; ALTER TABLE run DROP COLUMN "
+                              "wall_minus_elapsed; PRAGMA user_version = 1;")
+                        .has_value());
     }
 
     EXPECT_EQ(opened(folder)->facts(run).value(), facts);
     EXPECT_TRUE(opened(folder)->run(run).value().revisions.empty());
+}
+
+TEST(SqliteJournal, KnowsWhatTheClockOfARunGoesBy)
+{
+    const samples::Folder folder;
+    session::NewRun run = newRun();
+    run.base = session::TimeBase{"one boot", std::chrono::nanoseconds{-1'234'567'890'123'456'789}};
+    const RunId id = opened(folder)->begin(run).value();
+    EXPECT_EQ(opened(folder)->run(id).value().run.base, run.base);
+
+    const session::TimeBase other{"another", std::chrono::nanoseconds{42}};
+    ASSERT_TRUE(opened(folder)->rebase(id, other).has_value());
+    EXPECT_EQ(opened(folder)->unfinished().value().front().run.base, other);
+    EXPECT_FALSE(opened(folder)->rebase(RunId{77}, other).has_value());
 }
 
 }  // namespace
