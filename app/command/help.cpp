@@ -13,6 +13,7 @@ Plans when each zone of a colour service is mixed, applied, looked at and rinsed
   forecast FILE...  say how likely a plan keeps its limits, and how far it spreads
   check FILE        say what is wrong with a service file
   run FILE          run a service: what to do now, the lanes, the alarms
+  replay            tell a run of the journal again
   cautions          what comes before any plan
 
   --help            this text; after a command, the options of that command
@@ -106,6 +107,20 @@ stops, the run can be taken up again where it stood.
 
 )";
 
+constexpr const char* replay = R"(Usage: basinbell replay [OPTION]... [FILE]
+
+Tells a run of the journal again, from its facts alone: what was said, what that changed in the plan, and what sounded. With
+FILE, another service with the same tasks: the same facts as if they had been planned by that one.
+
+  --list                the runs of the journal, the latest first
+  --of N                the run with the number N (the latest if not said)
+  --at TIME             how everything stood at TIME, as in plan, by what was known then
+  --speed N             N seconds pass in one (at once if not said)
+  --data DIR            as in run
+  --help                this text
+
+)";
+
 constexpr const char* keys = R"(While it runs, type and press Enter:
 
   (only Enter)   done: what is asked for now has begun, has ended, or was looked at and is left
@@ -153,6 +168,8 @@ QString helpText(const QString& command)
         return QString::fromUtf8(check);
     if (command == QLatin1String{"run"})
         return QString::fromUtf8(run) + keysText();
+    if (command == QLatin1String{"replay"})
+        return QString::fromUtf8(replay);
     if (command == QLatin1String{"cautions"})
         return QString::fromUtf8(cautions);
     return QString::fromUtf8(program);

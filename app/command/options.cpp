@@ -28,6 +28,8 @@ std::optional<Command> commandOf(const QString& word)
         return Command::Check;
     if (word == QLatin1String{"run"})
         return Command::Run;
+    if (word == QLatin1String{"replay"})
+        return Command::Replay;
     if (word == QLatin1String{"cautions"})
         return Command::Cautions;
     return std::nullopt;
@@ -62,6 +64,25 @@ void addOptions(QCommandLineParser& parser, Command command)
         for (const char* const name : {"speed", "sound-file", "data"})
             parser.addOption({words(name), {}, words("value")});
     }
+    if (command == Command::Replay) {
+        parser.addOption({words("list"), {}});
+        for (const char* const name : {"of", "at", "speed", "data"})
+            parser.addOption({words(name), {}, words("value")});
+    }
+}
+
+/// What is wrong with the number of a run, or nothing.
+QString readRun(const QString& word, Options& options)
+{
+    if (word.isEmpty())
+        return {};
+    bool isNumber = false;
+    const qlonglong number = word.toLongLong(&isNumber);
+    if (!isNumber || number < 1)
+        return words("--of %1: it must be the number of a run; basinbell replay --list says which there are.")
+            .arg(word);
+    options.run = number;
+    return {};
 }
 
 tl::expected<Preference, QString> preferenceOf(const QString& word)
@@ -139,6 +160,8 @@ tl::expected<Options, QString> filled(Options options, const QCommandLineParser&
     options.soundFile = value("sound-file");
     options.data = value("data");
     options.crewFile = value("crew");
+    options.at = value("at");
+    options.list = flag("list");
     const auto seconds = secondsOf(value("seconds"));
     options.save = value("save");
     const auto cure = cureOf(value("cure"), options.save);
@@ -154,6 +177,8 @@ tl::expected<Options, QString> filled(Options options, const QCommandLineParser&
         return tl::unexpected{cure.error()};
     if (const QString problem = readForecast(value("runs"), value("seed"), options); !problem.isEmpty())
         return tl::unexpected{problem};
+    if (const QString problem = readRun(value("of"), options); !problem.isEmpty())
+        return tl::unexpected{problem};
     options.cure = *cure;
     options.preference = *preference;
     options.seconds = *seconds;
@@ -165,7 +190,8 @@ tl::expected<Options, QString> filled(Options options, const QCommandLineParser&
 QString fileProblem(const Options& options, const QStringList& files)
 {
     const bool none = options.command == Command::Cautions;
-    const bool maybe = options.command == Command::Run && options.resume;
+    const bool maybe =
+        (options.command == Command::Run && options.resume) || options.command == Command::Replay;
     const bool several = options.command == Command::Plan || options.command == Command::Forecast
         || options.command == Command::Explain;
     if (!several && files.size() > (none ? 0 : 1))
@@ -189,7 +215,8 @@ Options help(const QString& about)
 tl::expected<Options, QString> readOptions(const QStringList& arguments)
 {
     if (arguments.isEmpty())
-        return tl::unexpected{words("Say what to do: plan, explain, forecast, check, run or cautions.")};
+        return tl::unexpected{
+            words("Say what to do: plan, explain, forecast, check, run, replay or cautions.")};
     const QString first = arguments.first();
     if (first == QLatin1String{"--help"} || first == QLatin1String{"-h"} || first == QLatin1String{"help"})
         return help(arguments.value(1));
@@ -201,7 +228,8 @@ tl::expected<Options, QString> readOptions(const QStringList& arguments)
     const auto command = commandOf(first);
     if (!command)
         return tl::unexpected{
-            words("There is no command %1: it must be plan, explain, forecast, check, run or cautions.")
+            words(
+                "There is no command %1: it must be plan, explain, forecast, check, run, replay or cautions.")
                 .arg(first)};
     options.command = *command;
 

@@ -5,6 +5,7 @@
 #include "app/command/help.h"
 #include "app/command/options.h"
 #include "app/command/plan_command.h"
+#include "app/command/replay_command.h"
 #include "app/command/run_command.h"
 
 #include <QCoreApplication>
@@ -30,6 +31,7 @@ int runProgram(const QStringList& arguments, Outside& outside)
     case Options::Command::Forecast: return forecastCommand(*options, outside);
     case Options::Command::Check: return checkCommand(*options, outside);
     case Options::Command::Run: return runCommand(*options, outside);
+    case Options::Command::Replay: return replayCommand(*options, outside);
     case Options::Command::Cautions: return cautionsCommand(outside);
     }
     return BadInput;

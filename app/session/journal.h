@@ -84,6 +84,9 @@ public:
     /// Runs not ended, the latest begun first.
     virtual Result<std::vector<StoredRun>> unfinished() = 0;
 
+    /// All of them, the latest begun first.
+    virtual Result<std::vector<StoredRun>> runs() = 0;
+
     virtual Result<StoredRun> run(RunId run) = 0;
 
     /// From now on the clock of the run goes by `base`: the machine was started anew.
@@ -104,6 +107,7 @@ public:
     Result<std::vector<FactNumber>> append(RunId run, std::span<const Fact> facts) override;
     Result<std::vector<Fact>> facts(RunId run) override;
     Result<std::vector<StoredRun>> unfinished() override;
+    Result<std::vector<StoredRun>> runs() override;
     Result<StoredRun> run(RunId run) override;
     Result<void> rebase(RunId run, const TimeBase& base) override;
     Result<void> eraseServices(RunId run) override;

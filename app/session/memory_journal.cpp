@@ -64,14 +64,20 @@ Journal::Result<std::vector<Fact>> MemoryJournal::facts(RunId run)
 
 Journal::Result<std::vector<StoredRun>> MemoryJournal::unfinished()
 {
-    std::vector<StoredRun> open;
+    std::vector<StoredRun> open = *runs();
+    std::erase_if(open, [](const StoredRun& run) { return run.ended.has_value(); });
+    return open;
+}
+
+Journal::Result<std::vector<StoredRun>> MemoryJournal::runs()
+{
+    std::vector<StoredRun> all;
     for (const Kept& kept : m_runs)
-        if (!kept.stored.ended)
-            open.push_back(kept.stored);
-    std::stable_sort(open.begin(), open.end(), [](const StoredRun& a, const StoredRun& b) {
+        all.push_back(kept.stored);
+    std::stable_sort(all.begin(), all.end(), [](const StoredRun& a, const StoredRun& b) {
         return a.run.began != b.run.began ? a.run.began > b.run.began : a.id > b.id;
     });
-    return open;
+    return all;
 }
 
 Journal::Result<StoredRun> MemoryJournal::run(RunId run)

@@ -1,5 +1,6 @@
 #include "app/session/session.h"
 
+#include "app/session/moments.h"
 #include "app/session/stored_services.h"
 #include "app/session/time_zones.h"
 #include "core/run/amend/amend.h"
@@ -324,28 +325,8 @@ bool Session::catchUp(Instant now)
     for (int moments = 0; moments < mostMomentsAtOnce && m_run && m_state.now < now; ++moments)
         // In real time what nobody could hear, because the machine slept, is past: only what stands now
         // counts.
-        moveTo(m_clock->isSimulated() ? nextMoment(now) : now);
+        moveTo(m_clock->isSimulated() ? nextMoment(m_state, m_manners, now) : now);
     return m_run && m_state.now < now && !m_state.finished;
-}
-
-/// The next moment at which something may change by itself, at most `limit`.
-Instant Session::nextMoment(Instant limit) const
-{
-    Instant next = limit;
-    const auto consider = [&](Instant moment) {
-        if (moment > m_state.now)
-            next = std::min(next, moment);
-    };
-    if (const auto change = core::alarm::nextChange(m_state, m_manners, m_state.now))
-        consider(*change);
-    for (const core::run::Prompt& prompt : m_state.prompts)
-        consider(prompt.due);
-    if (m_state.plan)
-        for (const core::stagger::PlannedTask& task : m_state.plan->data().tasks) {
-            consider(task.start);
-            consider(task.end);
-        }
-    return next;
 }
 
 void Session::moveTo(Instant moment)

@@ -104,7 +104,6 @@ private:
     void notKeptBecause(const JournalError& error);
     void tick();
     bool catchUp(Instant now);
-    [[nodiscard]] Instant nextMoment(Instant limit) const;
     void moveTo(Instant moment);
     void sound();
     void schedule();

@@ -123,6 +123,22 @@ Database::Result<StoredRun> readRun(Database& database, const Statement& row)
     return stored;
 }
 
+Database::Result<std::vector<StoredRun>> readRuns(Database& database, const char* which)
+{
+    Statement rows{database, runColumns, which};
+    std::vector<StoredRun> runs;
+    auto more = rows.step();
+    for (; more && *more; more = rows.step()) {
+        auto stored = readRun(database, rows);
+        if (!stored)
+            return tl::unexpected{stored.error()};
+        runs.push_back(std::move(*stored));
+    }
+    if (!more)
+        return tl::unexpected{more.error()};
+    return runs;
+}
+
 Database::Result<void> insertServices(Database& database, RunId run, const std::vector<std::string>& services)
 {
     for (std::size_t place = 0; place < services.size(); ++place) {
@@ -292,18 +308,12 @@ SqliteJournal::Result<std::vector<Fact>> SqliteJournal::facts(RunId run)
 
 SqliteJournal::Result<std::vector<StoredRun>> SqliteJournal::unfinished()
 {
-    Statement rows{*m_database, runColumns, " WHERE ended IS NULL ORDER BY began DESC, id DESC"};
-    std::vector<StoredRun> runs;
-    auto more = rows.step();
-    for (; more && *more; more = rows.step()) {
-        auto stored = readRun(*m_database, rows);
-        if (!stored)
-            return tl::unexpected{stored.error()};
-        runs.push_back(std::move(*stored));
-    }
-    if (!more)
-        return tl::unexpected{more.error()};
-    return runs;
+    return readRuns(*m_database, " WHERE ended IS NULL ORDER BY began DESC, id DESC");
+}
+
+SqliteJournal::Result<std::vector<StoredRun>> SqliteJournal::runs()
+{
+    return readRuns(*m_database, " ORDER BY began DESC, id DESC");
 }
 
 SqliteJournal::Result<StoredRun> SqliteJournal::run(RunId run)

@@ -26,6 +26,7 @@ public:
                                                     std::span<const session::Fact> facts) override;
     Result<std::vector<session::Fact>> facts(session::RunId run) override;
     Result<std::vector<session::StoredRun>> unfinished() override;
+    Result<std::vector<session::StoredRun>> runs() override;
     Result<session::StoredRun> run(session::RunId run) override;
     Result<void> rebase(session::RunId run, const session::TimeBase& base) override;
     Result<void> eraseServices(session::RunId run) override;

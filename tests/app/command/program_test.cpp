@@ -1,7 +1,6 @@
+#include "tests/app/command/program_runner.h"
+
 #include <QDir>
-#include <QFile>
-#include <QProcess>
-#include <QTemporaryDir>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -10,46 +9,6 @@ namespace app::command {
 namespace {
 
 using testing::HasSubstr;
-
-const QString program = QStringLiteral(PROGRAM_DIR "/basinbell");
-const QString demo = QStringLiteral(SOURCE_DIR "/resources/demo/wig-room-three-zones.json");
-const QString person = QStringLiteral(SOURCE_DIR "/resources/demo/actor-root-and-toners.json");
-
-struct Ran {
-    int status = -1;
-    std::string out;
-    std::string err;
-};
-
-Ran ran(const QStringList& arguments, const QByteArray& input = {})
-{
-    QProcess process;
-    process.start(program, arguments);
-    process.write(input);
-    process.closeWriteChannel();
-    EXPECT_TRUE(process.waitForFinished(60'000)) << arguments.join(u' ').toStdString();
-    EXPECT_EQ(process.exitStatus(), QProcess::NormalExit);
-    return {process.exitCode(), process.readAllStandardOutput().toStdString(),
-            process.readAllStandardError().toStdString()};
-}
-
-QByteArray fileText(const QString& path)
-{
-    QFile file{path};
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
-    return file.readAll();
-}
-
-QStringList playing(const QTemporaryDir& folder, const QString& file)
-{
-    return {QStringLiteral("run"),
-            file,
-            QStringLiteral("--speed"),
-            QStringLiteral("100000"),
-            QStringLiteral("--answer-all"),
-            QStringLiteral("--data"),
-            folder.path()};
-}
 
 TEST(Program, HelpsAndTellsItsVersion)
 {

@@ -56,6 +56,7 @@ public:
     }
     Result<std::vector<Fact>> facts(RunId run) override { return m_kept->facts(run); }
     Result<std::vector<StoredRun>> unfinished() override { return m_kept->unfinished(); }
+    Result<std::vector<StoredRun>> runs() override { return m_kept->runs(); }
     Result<StoredRun> run(RunId run) override { return m_kept->run(run); }
     Result<void> rebase(RunId run, const TimeBase& base) override { return m_kept->rebase(run, base); }
     Result<void> eraseServices(RunId run) override { return m_kept->eraseServices(run); }
