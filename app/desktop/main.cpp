@@ -1,3 +1,4 @@
+#include "app/desktop/front_door.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/options.h"
 #include "app/desktop/startup.h"
@@ -84,6 +85,10 @@ int main(int argc, char* argv[])
     const std::filesystem::path folder = session::dataFolder(options.data.toStdString());
     auto opened = storage::openJournal(folder);
     if (!opened) {
+        if (opened.error().kind == session::JournalError::Kind::InUse && desktop::FrontDoor::knock(folder)) {
+            std::fputs("Basinbell is open already; its window has come to the front.\n", stderr);
+            return 0;
+        }
         QMessageBox::critical(nullptr, QStringLiteral("Basinbell"),
                               QString::fromStdString(opened.error().what));
         return refuse(QString::fromStdString(opened.error().what));
@@ -96,6 +101,8 @@ int main(int argc, char* argv[])
     PlayerSound sound;
     desktop::MainWindow window{{theme, session, sound, settings, zones, session::localZone(), folder}};
     window.show();
+    const desktop::FrontDoor door{folder};
+    QObject::connect(&door, &desktop::FrontDoor::knocked, &window, &desktop::MainWindow::comeToFront);
     QTimer::singleShot(0, &window, [&] {
         sound.begin();
         for (const std::string& warning : opened->warnings)

@@ -300,6 +300,14 @@ void MainWindow::warn(const QString& warning)
         QMessageBox::warning(this, tr("Basinbell"), warning);
 }
 
+void MainWindow::comeToFront()
+{
+    setWindowState((windowState() & ~Qt::WindowMinimized) | Qt::WindowActive);
+    show();
+    raise();
+    activateWindow();
+}
+
 void MainWindow::closeEvent(QCloseEvent* event)
 {
     if (runs()) {

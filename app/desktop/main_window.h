@@ -52,6 +52,9 @@ public:
 
     void warn(const QString& warning);
 
+    /// Somebody started the program once more and wants to see this window.
+    void comeToFront();
+
 protected:
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
