@@ -177,6 +177,16 @@ void Drafter::writeWindow(const DraftedZone& drafted)
                  m_draft.scale.deviation * zone.under.hundredths);
 }
 
+/// Once its rinse has begun nothing is done to a zone any more, but to a piece that water has still to come
+/// to.
+bool Drafter::canStillBeDone(const DraftedZone& drafted, Time length) const
+{
+    if (!drafted.rinsed)
+        return true;
+    const Time water = drafted.water->offset;
+    return serviceOf(drafted.apply).head.piecesComeApart && m_now && *m_now + length <= water;
+}
+
 /// Rule 3.
 void Drafter::writeLooks(const DraftedZone& drafted)
 {
@@ -228,8 +238,7 @@ void Drafter::writeOpenLook(const DraftedZone& drafted, const TaskId& look, Time
         m_draft.looksNotDue.push_back(look);
         return;
     }
-    // Once its rinse has begun nobody looks at it any more.
-    if (drafted.rinsed)
+    if (!canStillBeDone(drafted, length))
         return;
     const bool certain = settled;
     const Moment start = startOf(look);
@@ -272,10 +281,10 @@ void Drafter::writeLateJobs(const DraftedZone& drafted)
         const TaskProgress* progress = m_question.progress.find(late);
         if (progress != nullptr && !progress->end)
             addRunning(late, *progress, runningEnd(*progress, job.length));
-        // Once water has reached the zone there is nothing left to do it to.
-        if (m_question.progress.isDropped(late) || drafted.rinsed || m_draft.isLeft(demanded))
-            continue;
         const bool open = progress == nullptr;
+        if (m_question.progress.isDropped(late) || m_draft.isLeft(demanded)
+            || (open && !canStillBeDone(drafted, secondsOf(job.length))))
+            continue;
         const Moment start = open ? startOf(late) : Moment{temporal::origin, timeOf(progress->start)};
         limit(demanded, *drafted.water, start, -secondsOf(job.before - job.tolerance));
         limit(demanded, start, *drafted.water, secondsOf(job.before + job.tolerance));

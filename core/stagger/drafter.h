@@ -53,6 +53,7 @@ private:
     void writeBegun(const TaskProgress& progress, DraftedZone& drafted);
     void writeWater(const TaskId& apply, CoatDraft& draft);
     void writeWindow(const DraftedZone& drafted);
+    [[nodiscard]] bool canStillBeDone(const DraftedZone& drafted, Time length) const;
     void writeLooks(const DraftedZone& drafted);
     void writeLook(const DraftedZone& drafted, const TaskId& look, Time moment, std::size_t demand);
     void writeOpenLook(const DraftedZone& drafted, const TaskId& look, Time moment, std::size_t demand);

@@ -40,10 +40,7 @@ bool anyOpenIn(const std::vector<const PlannedTask*>& tasks)
 void checkGap(const PlanView& view, std::size_t head, std::size_t coat, Report& report)
 {
     const service::Coat& data = view.head(head).coats[coat];
-    const PlannedTask* first = nullptr;
-    for (const ZoneView* zone : view.zonesOfCoat(head, coat + 1))
-        if (first == nullptr || zone->apply->start < first->start)
-            first = zone->apply;
+    const PlannedTask* first = firstApplied(view, head, coat + 1);
     if (first == nullptr || first->state != TaskState::Open)
         return;
     const Seconds gap = first->start - view.coatEnd(head, coat);

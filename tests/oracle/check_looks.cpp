@@ -1,3 +1,4 @@
+#include "tests/oracle/facts.h"
 #include "tests/oracle/report.h"
 
 #include <algorithm>
@@ -39,7 +40,7 @@ void checkLook(const PlanView& view, const ZoneView& zone, std::size_t part, Sec
             report.wrong("rule 3", text(zone, part, "has been made and is listed as not due"));
         return;
     }
-    if (view.question().progress.isDropped(id) || (look == nullptr && zone.isPast()))
+    if (look == nullptr && !stands(view.question(), id))
         return;
     const bool due = zone.lookFallsDue(moment);
     if (due && look == nullptr)

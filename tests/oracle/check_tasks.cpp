@@ -33,12 +33,8 @@ bool mustBeThere(const PlanView& view, const TaskId& id)
         return isUsed([&](const service::Zone& zone) { return zone.group == id.item; });
     if (id.kind == TaskKind::Mix)
         return isUsed([&](const service::Zone& zone) { return zone.bowl == id.item; });
-    if (id.kind == TaskKind::Late) {
-        const auto& zones = view.zones();
-        const auto own = std::ranges::find_if(
-            zones, [&](const ZoneView& zone) { return zone.id(TaskKind::Late, id.part) == id; });
-        return own == zones.end() ? !leftOrGivenUp(id.item) : !own->isPast();
-    }
+    if (id.kind == TaskKind::Late)
+        return stands(view.question(), id);
     return true;
 }
 

@@ -12,32 +12,6 @@ std::string text(const ZoneView& zone, const std::string& what)
     return zone.data->name + ", " + what;
 }
 
-const PlannedTask* mixOf(const PlanView& view, const ZoneView& zone)
-{
-    return view.find(
-        {.service = zone.head, .coat = zone.coat, .kind = TaskKind::Mix, .item = zone.data->bowl});
-}
-
-/// What the pot life of a zone's bowl counts from: the task, and the moment in it. Where a bowl was not seen
-/// to be mixed, nothing.
-struct PotStart {
-    const PlannedTask* task = nullptr;
-    Instant moment;
-};
-
-PotStart potStart(const PlanView& view, const ZoneView& zone)
-{
-    if (const PlannedTask* mix = mixOf(view, zone))
-        return {mix, mix->end};
-    if (zone.coatData->bowls[zone.data->bowl].mix > Seconds{0})
-        return {};
-    PotStart first{zone.apply, zone.apply->start};
-    for (const ZoneView* other : view.zonesOfCoat(zone.head, zone.coat))
-        if (other->data->bowl == zone.data->bowl && other->apply->start < first.moment)
-            first = {other->apply, other->apply->start};
-    return first;
-}
-
 void checkBowl(const PlanView& view, const ZoneView& zone, Report& report)
 {
     const PlannedTask* mix = mixOf(view, zone);

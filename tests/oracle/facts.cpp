@@ -56,11 +56,19 @@ private:
     [[nodiscard]] bool hasHappened(const TaskId& id) const { return m_question.progress.find(id) != nullptr; }
     [[nodiscard]] bool isGivenUp(const TaskId& apply) const { return m_question.progress.isDropped(apply); }
 
-    /// Once water has come to a zone there is nothing left to do to it.
+    /// Once a head is at the basin nothing is done to it; nor to a piece once water has come to it.
     [[nodiscard]] bool isWorkedOn(const TaskId& id) const
     {
         const TaskId apply = beside(id, TaskKind::Apply, id.item);
-        return !isGivenUp(apply) && !hasHappened(rinseOf(m_question, apply));
+        const TaskProgress* rinse = m_question.progress.find(rinseOf(m_question, apply));
+        if (isGivenUp(apply) || rinse == nullptr)
+            return !isGivenUp(apply);
+        const service::Service& made = m_question.services[id.service];
+        const bool alone = rinse->id.kind == TaskKind::RinseAlone;
+        const Instant water =
+            rinse->start + (alone ? Seconds{0} : coatOf(m_question, id).zones[id.item].reach);
+        return made.head.piecesComeApart && m_question.now
+            && *m_question.now + core::stagger::usualLength(made, id) <= water;
     }
 
     /// A bowl that is being used has been mixed, whether or not anybody saw it.
@@ -144,13 +152,18 @@ Seconds lengthOf(const Question& question, const TaskId& id)
     return core::stagger::usualLength(question.services[id.service], id);
 }
 
+bool stands(const Question& question, const TaskId& id)
+{
+    return Standing{question}.stands(id);
+}
+
 std::vector<TaskId> tasksThatStand(const Question& question, std::size_t head)
 {
     std::vector<TaskId> tasks = core::stagger::tasksOf(question.services[head], head);
     for (const TaskProgress& fact : question.progress.tasks)
         if (fact.id.service == head && fact.id.kind == TaskKind::RinseAlone)
             tasks.push_back(fact.id);
-    std::erase_if(tasks, [&](const TaskId& id) { return !Standing{question}.stands(id); });
+    std::erase_if(tasks, [&](const TaskId& id) { return !stands(question, id); });
     std::ranges::sort(tasks);
     return tasks;
 }

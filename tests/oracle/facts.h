@@ -19,8 +19,11 @@ core::measure::Instant endOfFact(const core::stagger::Question& question,
 /// How long a task takes hands, usually; of one that has started, from its start to that end.
 core::measure::Seconds lengthOf(const core::stagger::Question& question, const core::stagger::TaskId& id);
 
-/// Every task of a head that has happened or has still to be thought of, looks included that may not fall
-/// due, in the order of ids: not what was dropped, nor what nobody can do any more.
+/// Whether a task has happened or has still to be thought of: it was not dropped, and it can still be done.
+/// Looks are that may not fall due.
+bool stands(const core::stagger::Question& question, const core::stagger::TaskId& id);
+
+/// Every task of a head that stands, in the order of ids.
 std::vector<core::stagger::TaskId> tasksThatStand(const core::stagger::Question& question, std::size_t head);
 
 /// Whether an application that is not over may take longer or shorter than usual.

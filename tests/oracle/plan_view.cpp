@@ -129,4 +129,32 @@ std::string PlanView::nameOf(const TaskId& id) const
     return core::stagger::taskName(head(id.service), id) + " (" + text + ")";
 }
 
+const PlannedTask* mixOf(const PlanView& view, const ZoneView& zone)
+{
+    return view.find(
+        {.service = zone.head, .coat = zone.coat, .kind = TaskKind::Mix, .item = zone.data->bowl});
+}
+
+PotStart potStart(const PlanView& view, const ZoneView& zone)
+{
+    if (const PlannedTask* mix = mixOf(view, zone))
+        return {mix, mix->end};
+    if (zone.coatData->bowls[zone.data->bowl].mix > Seconds{0})
+        return {};
+    PotStart first{zone.apply, zone.apply->start};
+    for (const ZoneView* other : view.zonesOfCoat(zone.head, zone.coat))
+        if (other->data->bowl == zone.data->bowl && other->apply->start < first.moment)
+            first = {other->apply, other->apply->start};
+    return first;
+}
+
+const PlannedTask* firstApplied(const PlanView& view, std::size_t head, std::size_t coat)
+{
+    const PlannedTask* first = nullptr;
+    for (const ZoneView* zone : view.zonesOfCoat(head, coat))
+        if (first == nullptr || zone->apply->start < first->start)
+            first = zone->apply;
+    return first;
+}
+
 }  // namespace oracle

@@ -37,8 +37,6 @@ struct ZoneView {
     [[nodiscard]] Seconds development() const { return water() - clockStart(); }
     /// Whether the look at `moment` on the zone's clock falls due.
     [[nodiscard]] bool lookFallsDue(Seconds moment) const;
-    /// No open task decides when its water comes: looks and late jobs not made by then never will be.
-    [[nodiscard]] bool isPast() const { return rinse->state != TaskState::Open; }
 };
 
 class PlanView {
@@ -82,5 +80,19 @@ private:
     std::map<TaskId, const PlannedTask*> m_tasks;
     std::vector<ZoneView> m_zones;
 };
+
+/// The mixing of a zone's bowl, if it is in the plan.
+const PlannedTask* mixOf(const PlanView& view, const ZoneView& zone);
+
+/// What the pot life of a zone's bowl counts from: the task, and the moment in it. Where a bowl was not seen
+/// to be mixed, nothing.
+struct PotStart {
+    const PlannedTask* task = nullptr;
+    Instant moment;
+};
+PotStart potStart(const PlanView& view, const ZoneView& zone);
+
+/// The first application of a coat, if it has any.
+const PlannedTask* firstApplied(const PlanView& view, std::size_t head, std::size_t coat);
 
 }  // namespace oracle

@@ -165,6 +165,40 @@ TEST(PlannerFacts, ALookThatWasMissedIsGoneOnceTheRinseHasBegun)
     EXPECT_EQ(startOf(plan, idOf(TaskKind::Assess)), 45);
 }
 
+// Rinsing began at 40 and reaches the Ends at 44: as pieces come apart, their look (20 to 23 after 20) and
+// what is to be done 2 before that water can still be done.
+TEST(PlannerFacts, APieceThatWaterHasStillToReachIsWorkedOn)
+{
+    Zone root = makeZone("Root", minutes{10}, {minutes{20}, minutes{30}, minutes{40}});
+    Zone ends = makeZone("Ends", minutes{10}, {minutes{20}, minutes{24}, minutes{40}});
+    ends.reach = minutes{4};
+    ends.looks = service::Looks{.first = minutes{21},
+                                .every = {},
+                                .length = minutes{1},
+                                .tolerance = minutes{1},
+                                .until = minutes{24}};
+    ends.late.push_back(
+        {.name = "Emulsify", .before = minutes{2}, .length = minutes{2}, .tolerance = minutes{0}});
+    Service service = fromOpening({root, ends});
+    service.head.kind = service::HeadKind::Wefts;
+    addHands(service);
+    for (const bool comeApart : {true, false}) {
+        service.head.piecesComeApart = comeApart;
+        Question question = ask(service);
+        happened(question, idOf(TaskKind::Apply, 0), 0, 10);
+        happened(question, idOf(TaskKind::Apply, 1), 10, 20);
+        happened(question, idOf(TaskKind::Rinse), 40);
+        question.now = at(41);
+        const Plan plan = planned(question);
+        ASSERT_EQ(plan.find(idOf(TaskKind::Look, 1)) != nullptr, comeApart);
+        ASSERT_EQ(plan.find(idOf(TaskKind::Late, 1)) != nullptr, comeApart);
+        if (comeApart) {
+            EXPECT_EQ(startOf(plan, idOf(TaskKind::Look, 1)), 41);
+            EXPECT_EQ(startOf(plan, idOf(TaskKind::Late, 1)), 42);
+        }
+    }
+}
+
 // Mixed from 0 to 3, Root on at once; Ends go on at 15 at the earliest, their target bids them wait until 25:
 // the bowl is as stale as that, whether or not it was mixed before now.
 TEST(PlannerFacts, ABowlThatIsMixedGetsStaleAllTheSame)

@@ -168,7 +168,6 @@ void simplify(Question& question)
         }
         for (service::Coat& coat : service.coats) {
             for (service::Zone& zone : coat.zones) {
-                zone.reach = zone.late.empty() ? zone.reach : Seconds{0};
                 if (!zone.looks || zone.clock != service::ClockStart::FirstContact)
                     continue;
                 zone.looks->first = std::max(zone.looks->first, zone.apply.usual);

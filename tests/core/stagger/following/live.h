@@ -53,9 +53,8 @@ struct Living {
 /// Goes through random guaranteed plans with random lengths, in every way, planned again and again; and
 /// expects every plan on the way to be guaranteed, and the checker to find nothing. How many runs there were.
 ///
-/// Hands are alike, as facts do not say who is at something. No zone with a late job is reached later than
-/// its group: once a rinse has begun, jobs that were not done count as left out. No look lies before its
-/// zone is usually applied: it would be due after all where that is over sooner, which no plan provides for.
+/// Hands are alike, as facts do not say who is at something. No look lies before its zone is usually applied:
+/// it would be due after all where that is over sooner, which no plan provides for.
 int liveThrough(const Living& living);
 
 }  // namespace core::stagger
