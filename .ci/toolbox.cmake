@@ -50,7 +50,7 @@ find_package(tl-expected REQUIRED)
 find_package(Threads REQUIRED)
 
 if(BUILD_APP)
-    find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets Network Multimedia Svg Test)
+    find_package(Qt6 6.4 REQUIRED COMPONENTS Core DBus Gui Widgets Network Multimedia Svg Test)
     find_package(SQLite3 REQUIRED)
 endif()
 

@@ -1,4 +1,5 @@
 #include "app/desktop/front_door.h"
+#include "app/desktop/keep_awake.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/options.h"
 #include "app/desktop/startup.h"
@@ -101,6 +102,20 @@ int main(int argc, char* argv[])
     PlayerSound sound;
     desktop::MainWindow window{{theme, session, sound, settings, zones, session::localZone(), folder}};
     window.show();
+    // The buses are asked for when there is something to ask of them, which is long after the first paint.
+    std::unique_ptr<desktop::KeepAwake> awake;
+    const auto keepAwake = [&] {
+        const bool runs = session.current() && !session.state().finished && !session.clock().isSimulated();
+        if (runs && !awake)
+            awake = std::make_unique<desktop::KeepAwake>(QDBusConnection::sessionBus(),
+                                                         QDBusConnection::systemBus());
+        if (runs)
+            awake->hold(QCoreApplication::translate("KeepAwake", "Lanes are running"));
+        else if (awake)
+            awake->letGo();
+    };
+    QObject::connect(&session, &session::Session::settled, &window, keepAwake);
+    QObject::connect(&session, &session::Session::left, &window, keepAwake);
     const desktop::FrontDoor door{folder};
     QObject::connect(&door, &desktop::FrontDoor::knocked, &window, &desktop::MainWindow::comeToFront);
     QTimer::singleShot(0, &window, [&] {

@@ -272,6 +272,7 @@ void Session::leave()
              + " answers: the journal could not be written.");
     m_run.reset();
     m_timer.stop();
+    Q_EMIT left();
 }
 
 /// Offers the journal what it does not have yet. The run itself comes first: facts belong to one.

@@ -95,6 +95,8 @@ Q_SIGNALS:
     void alarmSounded(const core::alarm::Alarm& alarm);
     /// Last for each moment and each answer, once all the others were told of it.
     void settled();
+    /// No run is under way any more.
+    void left();
     /// Something the person must know, in plain words.
     void warningRaised(const QString& warning);
 

@@ -289,6 +289,21 @@ TEST(Session, TakesARunUpWithTheServicesAsTheyWereAmended)
     EXPECT_TRUE(kept->run(*second.session->current())->revisions.empty());
 }
 
+TEST(Session, TellsThatARunWasLeft)
+{
+    Stage stage{clockAtNoon()};
+    int left = 0;
+    QObject::connect(stage.session.get(), &Session::left, [&] {
+        ++left;
+        EXPECT_FALSE(stage.session->current());
+    });
+    stage.session->leave();
+    EXPECT_EQ(left, 0) << "there was none";
+    stage.session->begin({twoZones()}, Preference::AsAsked);
+    stage.session->leave();
+    EXPECT_EQ(left, 1);
+}
+
 TEST(Session, KeepsAnAmendmentAsSoonAsTheJournalCanBeWrittenAgain)
 {
     Stage stage{clockAtNoon()};

@@ -1,0 +1,68 @@
+#pragma once
+
+#include <QDBusUnixFileDescriptor>
+#include <QObject>
+#include <QStringList>
+
+#include <fcntl.h>
+#include <unistd.h>
+
+/// The services of a desktop that KeepAwake asks, stood in for.
+namespace app::desktop::fake {
+
+class Screen : public QObject {
+    Q_OBJECT
+    Q_CLASSINFO("D-Bus Interface", "org.freedesktop.ScreenSaver")
+
+public:
+    QStringList asked;       ///< Who, and why.
+    QList<quint32> letGo{};  ///< Cookies that were given back.
+
+public Q_SLOTS:
+    quint32 Inhibit(const QString& who, const QString& why)
+    {
+        asked << who + QStringLiteral(": ") + why;
+        return 40 + static_cast<quint32>(asked.size());
+    }
+    void UnInhibit(quint32 cookie) { letGo << cookie; }
+};
+
+class Machine : public QObject {
+    Q_OBJECT
+    Q_CLASSINFO("D-Bus Interface", "org.freedesktop.login1.Manager")
+
+public:
+    ~Machine() override
+    {
+        if (m_end >= 0)
+            close(m_end);
+    }
+
+    QStringList asked;  ///< What, who, why, how.
+
+    /// Whether somebody still holds the lock that was given out.
+    [[nodiscard]] bool isHeld() const
+    {
+        char byte = 0;
+        return m_end >= 0 && read(m_end, &byte, 1) != 0;
+    }
+
+public Q_SLOTS:
+    QDBusUnixFileDescriptor Inhibit(const QString& what, const QString& who, const QString& why,
+                                    const QString& mode)
+    {
+        asked << what << who << why << mode;
+        int ends[2] = {-1, -1};
+        if (pipe2(ends, O_NONBLOCK | O_CLOEXEC) != 0)
+            return {};
+        m_end = ends[0];
+        const QDBusUnixFileDescriptor lock{ends[1]};
+        close(ends[1]);
+        return lock;
+    }
+
+private:
+    int m_end = -1;
+};
+
+}  // namespace app::desktop::fake

@@ -1,0 +1,131 @@
+#include "app/desktop/keep_awake.h"
+
+#include "tests/app/desktop/fake_services.h"
+
+#include <QCoreApplication>
+#include <QDeadlineTimer>
+#include <QProcess>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+// A bus of its own, with services of a desktop that are stood in for.
+
+namespace app::desktop {
+namespace {
+
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+template <class Condition>
+bool waitUntil(const Condition& condition)
+{
+    const QDeadlineTimer deadline{5000};
+    while (!condition() && !deadline.hasExpired())
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    return condition();
+}
+
+class KeepAwakeTest : public testing::Test {
+protected:
+    void SetUp() override
+    {
+        daemon.start(
+            QStringLiteral("dbus-daemon"),
+            {QStringLiteral("--session"), QStringLiteral("--nofork"), QStringLiteral("--print-address")});
+        ASSERT_TRUE(daemon.waitForReadyRead(10'000)) << "dbus-daemon is needed for this test";
+        address = QString::fromUtf8(daemon.readLine().trimmed());
+        ASSERT_TRUE(bus("services").isConnected());
+    }
+
+    void TearDown() override
+    {
+        for (const char* const name : {"services", "asker"})
+            QDBusConnection::disconnectFromBus(QString::fromUtf8(name));
+        daemon.kill();
+        daemon.waitForFinished();
+    }
+
+    QDBusConnection bus(const char* name)
+    {
+        return QDBusConnection::connectToBus(address, QString::fromUtf8(name));
+    }
+
+    void offerScreen()
+    {
+        ASSERT_TRUE(bus("services").registerService(QStringLiteral("org.freedesktop.ScreenSaver")));
+        ASSERT_TRUE(bus("services")
+                        .registerObject(QStringLiteral("/org/freedesktop/ScreenSaver"), &screen,
+                                        QDBusConnection::ExportAllSlots));
+    }
+
+    void offerMachine()
+    {
+        ASSERT_TRUE(bus("services").registerService(QStringLiteral("org.freedesktop.login1")));
+        ASSERT_TRUE(bus("services")
+                        .registerObject(QStringLiteral("/org/freedesktop/login1"), &machine,
+                                        QDBusConnection::ExportAllSlots));
+    }
+
+    QProcess daemon;
+    QString address;
+    fake::Screen screen;
+    fake::Machine machine;
+};
+
+TEST_F(KeepAwakeTest, HoldsScreenAndMachineUntilItLetsGo)
+{
+    offerScreen();
+    offerMachine();
+    KeepAwake awake{bus("asker"), bus("asker")};
+    awake.hold(QStringLiteral("Lanes are running"));
+    awake.hold(QStringLiteral("Lanes are running"));
+    ASSERT_TRUE(waitUntil([&] { return awake.keepsScreenOn() && awake.keepsMachineUp(); }));
+    EXPECT_THAT(screen.asked, ElementsAre(QStringLiteral("Basinbell: Lanes are running")));
+    EXPECT_THAT(machine.asked,
+                ElementsAre(QStringLiteral("sleep:idle"), QStringLiteral("Basinbell"),
+                            QStringLiteral("Lanes are running"), QStringLiteral("block")));
+    EXPECT_TRUE(machine.isHeld());
+
+    awake.letGo();
+    EXPECT_TRUE(waitUntil([&] { return screen.letGo.size() == 1 && !machine.isHeld(); }));
+    EXPECT_THAT(screen.letGo, ElementsAre(41U));
+}
+
+TEST_F(KeepAwakeTest, LetsGoWhenItGoes)
+{
+    offerScreen();
+    offerMachine();
+    {
+        KeepAwake awake{bus("asker"), bus("asker")};
+        awake.hold(QStringLiteral("Lanes are running"));
+        ASSERT_TRUE(waitUntil([&] { return awake.keepsScreenOn() && awake.keepsMachineUp(); }));
+    }
+    EXPECT_TRUE(waitUntil([&] { return screen.letGo.size() == 1 && !machine.isHeld(); }));
+}
+
+// The run may be over before the desktop has answered.
+TEST_F(KeepAwakeTest, GivesBackWhatComesTooLate)
+{
+    offerScreen();
+    KeepAwake awake{bus("asker"), bus("asker")};
+    awake.hold(QStringLiteral("Lanes are running"));
+    awake.letGo();
+    EXPECT_TRUE(waitUntil([&] { return screen.letGo.size() == 1; }));
+    EXPECT_FALSE(awake.keepsScreenOn());
+}
+
+TEST_F(KeepAwakeTest, DoesWithoutEither)
+{
+    KeepAwake awake{bus("asker"), QDBusConnection{QStringLiteral("no such bus")}};
+    awake.hold(QStringLiteral("Lanes are running"));
+    QDeadlineTimer awhile{300};
+    waitUntil([&] { return awhile.hasExpired(); });
+    EXPECT_FALSE(awake.keepsScreenOn());
+    EXPECT_FALSE(awake.keepsMachineUp());
+    awake.letGo();
+    EXPECT_THAT(screen.letGo, IsEmpty());
+}
+
+}  // namespace
+}  // namespace app::desktop
