@@ -20,21 +20,6 @@ using Result = tl::expected<T, std::string>;
 
 namespace {
 
-Result<Order> answered(Answer answer)
-{
-    Order order;
-    order.answer = std::move(answer);
-    return order;
-}
-
-Result<Order> aboutTask(Answer::Kind kind, const TaskId& task)
-{
-    Answer answer;
-    answer.kind = kind;
-    answer.task = task;
-    return answered(std::move(answer));
-}
-
 /// The words from `first` on, as one name.
 std::string nameFrom(const std::vector<std::string>& words, std::size_t first)
 {
@@ -67,7 +52,7 @@ Result<Order> away(const std::vector<std::string>& words, const Services& servic
                   "away 20 if you are away for 20 minutes");
     if (!minutes)
         return tl::unexpected{minutes.error()};
-    return handsNamed(nameFrom(words, 2), services).and_then([&](std::size_t hands) {
+    return handsNamed(nameFrom(words, 2), services).map([&](std::size_t hands) {
         return answered(core::run::awayAnswer(services, hands, {state.now, state.now + *minutes}));
     });
 }
@@ -76,7 +61,7 @@ Result<Order> gone(const std::vector<std::string>& words, const Services& servic
 {
     if (words.size() < 2)
         return tl::unexpected{std::string{"Who has gone? Type gone and the name."}};
-    return handsNamed(nameFrom(words, 1), services).and_then([&](std::size_t hands) {
+    return handsNamed(nameFrom(words, 1), services).map([&](std::size_t hands) {
         return answered(core::run::goneAnswer(services, hands, state.now));
     });
 }

@@ -27,21 +27,6 @@ Order ordered(Order::Kind kind)
     return order;
 }
 
-Result<Order> answered(Answer answer)
-{
-    Order order;
-    order.answer = std::move(answer);
-    return order;
-}
-
-Result<Order> aboutTask(Answer::Kind kind, const TaskId& task)
-{
-    Answer answer;
-    answer.kind = kind;
-    answer.task = task;
-    return answered(answer);
-}
-
 /// The zone of that name among those that were applied and not rinsed.
 Result<TaskId> zoneNamed(const std::string& name, const Services& services, const State& state)
 {
@@ -125,7 +110,7 @@ private:
             std::string name = words[1];
             for (std::size_t word = 2; word < words.size(); ++word)
                 name += " " + words[word];
-            return zoneNamed(name, m_services, m_state).and_then([](const TaskId& zone) {
+            return zoneNamed(name, m_services, m_state).map([](const TaskId& zone) {
                 return aboutTask(Answer::Kind::RinseZoneNow, zone);
             });
         }
@@ -172,6 +157,21 @@ std::optional<Order> withoutPrompt(const std::string& key)
 }
 
 }  // namespace
+
+Order answered(Answer answer)
+{
+    Order order;
+    order.answer = std::move(answer);
+    return order;
+}
+
+Order aboutTask(Answer::Kind kind, const TaskId& task)
+{
+    Answer answer;
+    answer.kind = kind;
+    answer.task = task;
+    return answered(std::move(answer));
+}
 
 Result<Order> readOrder(const std::string& line, const Services& services, const State& state)
 {

@@ -18,6 +18,10 @@ struct Order {
     std::size_t choice = 0;  ///< For Choose, from 1.
 };
 
+/// The order that is this answer, and the one that is an answer about a task and nothing else.
+Order answered(core::run::Answer answer);
+Order aboutTask(core::run::Answer::Kind kind, const core::stagger::TaskId& task);
+
 /// Reads one line. What it is about is the first thing to do now, or the one whose
 /// number it begins with. The error says what can be typed.
 tl::expected<Order, std::string> readOrder(const std::string& line,
