@@ -178,7 +178,8 @@ struct Question {
 struct Budget {
     std::uint64_t conflicts = 2'000'000;  ///< After that many dead ends the search ends with the best so far.
     std::function<bool()> stop;           ///< Asked now and then; true ends the search at once.
-    /// Where many heads are planned: told of each plan that is better than the one before.
+    /// Where many heads are planned: told of each plan that is better than the one before. How far it
+    /// holds may not have been looked at then: its `give` is absent.
     std::function<void(const Plan&)> better{};
 };
 

@@ -268,6 +268,26 @@ Plan PlanBuilder::withOwnGive(const Question& question, Plan plan, int give, boo
     return withGive(std::move(plan), give, proved);
 }
 
+Plan PlanBuilder::withCrewOf(const Plan& other, Plan plan)
+{
+    for (PlannedTask& task : plan.m_data.tasks) {
+        const PlannedTask* same = other.find(task.id);
+        if (same == nullptr)
+            continue;
+        task.hands = same->hands;
+        task.basin = same->basin;
+        task.madeWhile = same->madeWhile;
+    }
+    return plan;
+}
+
+Plan PlanBuilder::withBound(Plan plan, const Worth& bound)
+{
+    plan.m_data.provedBound = std::min(bound, plan.m_data.worth);
+    plan.m_data.proved = plan.m_data.worth == plan.m_data.provedBound;
+    return plan;
+}
+
 Plan PlanBuilder::build(const Draft& draft, const temporal::Outcome& outcome)
 {
     PlanBuilder builder{draft, outcome.best->times};

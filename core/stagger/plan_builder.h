@@ -25,6 +25,12 @@ public:
     /// That of a plan that was made for usual lengths.
     static Plan withOwnGive(const Question& question, Plan plan, int give, bool proved);
 
+    /// The same plan, every task done by who does it in `other`, a plan of the same tasks.
+    static Plan withCrewOf(const Plan& other, Plan plan);
+
+    /// The same plan, of which it is known that none with such a give is worth less than `bound`.
+    static Plan withBound(Plan plan, const Worth& bound);
+
 private:
     PlanBuilder(const Draft& draft, const std::vector<Time>& times)
         : m_draft{draft}

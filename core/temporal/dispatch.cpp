@@ -174,4 +174,18 @@ std::optional<std::vector<UsualStart>> usualStarts(const UncertainNetwork& netwo
     return starts;
 }
 
+std::optional<std::vector<Lag>> usualLags(const UncertainNetwork& network)
+{
+    const UncertainNetwork left = withoutCertainLinks(network);
+    Reductions reductions;
+    if (reductions.close(left))
+        return std::nullopt;
+    std::vector<Lag> lags;
+    for (const auto& way : waysWhenUsual(left, reductions)) {
+        if (way.from != way.to && way.most < farTime)
+            lags.push_back({way.from, way.to, static_cast<Time>(way.most)});
+    }
+    return lags;
+}
+
 }  // namespace core::temporal

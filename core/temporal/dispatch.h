@@ -57,4 +57,8 @@ struct UsualStart {
 /// and then it is O(points * edges) for all points together.
 std::optional<std::vector<UsualStart>> usualStarts(const UncertainNetwork& network);
 
+/// What the runs keep that winning strategies make where all lengths turn out usual: times that keep
+/// these lags, usual lengths among them, are such a run, and no others are. None: no strategy wins.
+std::optional<std::vector<Lag>> usualLags(const UncertainNetwork& network);
+
 }  // namespace core::temporal

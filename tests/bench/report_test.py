@@ -17,6 +17,8 @@ FLOOR = """12 heads, 488 tasks, seed 1
    0.900 s  plan   deviation      0.00, waste   3400.00, staleness    90.00 min
    5.010 s  plan   deviation      0.00, waste   3400.00, staleness    90.00 min
    5.010 s  bound  deviation      0.00, waste   2052.00, staleness     0.00 min
+   5.010 s  give   80 %
+   0.005 s  for its safe starts
 """
 PROJECTS = """here       proved   1 of   2   mean    261.000   median     2.000   most   2000.000 ms
 Gecode     proved   1 of   2   mean    987.000   median   904.000   most   2000.000 ms
@@ -88,7 +90,7 @@ class Others(unittest.TestCase):
         run = floor.read(FLOOR, 5)
         self.assertEqual(
             floor.over_time([run])[-1],
-            "| 12 | 1 | 488 | 70 ms | 3,744 | 3,400 | 3,400 | 3,400 |  |  | 2,052 | 1,348 |",
+            "| 12 | 1 | 488 | 70 ms | 3,744 | 3,400 | 3,400 | 3,400 |  |  | 2,052 | 1,348 | 80 % |",
         )
         self.assertEqual(floor.gaps([run])[3], "| waste | 12 | 1 | 3,400.00 | 2,052.00 | 1,348.00 |")
         self.assertEqual(floor.over_time([dict(run, plans=[(1.5, [0, 9, 0])])])[-1].split(" | ")[5], "none")

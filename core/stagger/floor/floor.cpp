@@ -2,6 +2,7 @@
 
 #include "core/stagger/coat_by_coat.h"
 #include "core/stagger/floor/first_plan.h"
+#include "core/stagger/floor/holding.h"
 #include "core/stagger/floor/improver.h"
 #include "core/stagger/guarantee.h"
 #include "core/stagger/head_name.h"
@@ -56,16 +57,89 @@ std::optional<NoPlan> reasonOfHead(const Question& question, std::size_t head, c
     return reason;
 }
 
+/// Whether it is asked, and not known already, how far the plan holds.
+bool asksForGive(const Question& question, const Plan& plan)
+{
+    const bool breaks =
+        std::ranges::any_of(plan->broken, [](const BrokenLimit& limit) { return !limit.already; });
+    return question.guarantee && !breaks && hasUncertainLengths(question);
+}
+
 /// The plan, saying how far its own order holds. That no other holds further is only known where it holds for
 /// all lengths.
 Plan withOwnGive(const Question& question, Plan plan)
 {
-    const bool breaks =
-        std::ranges::any_of(plan->broken, [](const BrokenLimit& limit) { return !limit.already; });
-    if (!question.guarantee || breaks || !hasUncertainLengths(question))
+    if (!asksForGive(question, plan))
         return plan;
     const int give = ownGive(question, plan).value_or(0);
     return PlanBuilder::withOwnGive(question, std::move(plan), give, give == wholeGive);
+}
+
+/// What a search begins with.
+struct Beginning {
+    Standing standing;
+    std::optional<Plan> known;
+    std::uint64_t conflicts = 0;  ///< What it cost.
+};
+
+tl::expected<Beginning, NoPlan> begin(const Question& question, const Budget& budget, Meter& meter,
+                                      const std::optional<Plan>& known)
+{
+    if (known) {
+        Heads all;
+        for (std::size_t head = 0; head < question.services.size(); ++head)
+            all.push_back(head);
+        Beginning beginning{Standing(all.size()), known};
+        put(*known, all, beginning.standing);
+        return beginning;
+    }
+    const std::uint64_t left = meter.left();
+    FirstPlan first{question, meter};
+    if (std::optional<Standing> standing = first.make())
+        return Beginning{*std::move(standing), {}, left - meter.left()};
+    if (first.hopeless()) {
+        if (std::optional<NoPlan> reason = reasonOfHead(question, *first.hopeless(), budget))
+            return tl::unexpected{*std::move(reason)};
+    }
+    return tl::unexpected{NoPlan{.demands = {},
+                                 .minimal = false,
+                                 .stopped = true,
+                                 .text = "No place was found for everybody. It is not known whether "
+                                         "there is none."}};
+}
+
+/// For an order that is to hold further there is some more time than for the first plan.
+std::uint64_t forFurther(const Beginning& beginning)
+{
+    return 4 * beginning.conflicts + 1'000;
+}
+
+/// The plan that holds furthest of those that are found; nothing where none has any give.
+std::optional<Plan> furthest(const Question& question, const Budget& budget, Meter& meter,
+                             const Beginning& beginning, const Plan& usual)
+{
+    if (meter.isOver() || !asksForGive(question, usual))
+        return std::nullopt;
+    Holding holding{question, budget, meter};
+    if (!holding.begin(beginning.standing, usual, forFurther(beginning)))
+        return std::nullopt;
+    holding.improve(beginning.known ? (*beginning.known)->provedBound : Worth{});
+    return holding.best();
+}
+
+/// What was known stays where it is better; and what was proved of its give goes for another plan that has
+/// the same.
+Plan noWorse(Plan found, const std::optional<Plan>& known)
+{
+    if (!known)
+        return found;
+    if (isBetter(*known, found))
+        return *known;
+    const std::optional<int> give = found->give;
+    if (!give || give != (*known)->give)
+        return found;
+    const bool proved = found->giveProved || (*known)->giveProved;
+    return PlanBuilder::withGive(std::move(found), *give / 10, proved);
 }
 
 }  // namespace
@@ -83,36 +157,19 @@ tl::expected<Plan, NoPlan> planFloor(const Question& asked, const Budget& budget
 {
     const Question question = anchored(asked);
     Meter meter{budget};
-    Heads all(question.services.size());
-    std::optional<Standing> standing;
-    if (known) {
-        for (std::size_t head = 0; head < all.size(); ++head)
-            all[head] = head;
-        standing.emplace(all.size());
-        put(*known, all, *standing);
-    } else {
-        FirstPlan first{question, meter};
-        standing = first.make();
-        if (!standing && first.hopeless()) {
-            if (std::optional<NoPlan> reason = reasonOfHead(question, *first.hopeless(), budget))
-                return tl::unexpected{*std::move(reason)};
-        }
-    }
-    if (!standing)
-        return tl::unexpected{NoPlan{.demands = {},
-                                     .minimal = false,
-                                     .stopped = true,
-                                     .text = "No place was found for everybody. It is not known whether "
-                                             "there is none."}};
-    Improver improver{question, budget, meter, *std::move(standing)};
+    auto beginning = begin(question, budget, meter, known);
+    if (!beginning)
+        return tl::unexpected{std::move(beginning).error()};
+    Improver improver{question, budget, meter, beginning->standing};
+    const Plan usual = known ? *known : improver.plan();
+    if (budget.better)
+        budget.better(usual);
+    if (std::optional<Plan> held = furthest(question, budget, meter, *beginning, usual))
+        return noWorse(*std::move(held), known);
     if (known)
         improver.raiseBound((*known)->provedBound);
     improver.run();
-    Plan found = withOwnGive(question, improver.plan());
-    // What was known may hold further, which comes before all else.
-    if (known && found->give.value_or(0) < (*known)->give.value_or(0))
-        return *known;
-    return found;
+    return noWorse(withOwnGive(question, improver.plan()), known);
 }
 
 }  // namespace core::stagger::floor

@@ -223,11 +223,11 @@ void Improver::putAgain(const Coats& coats)
         keepBetter(heads, before);
 }
 
-/// Values what `heads` have now, and goes back to `before` unless that is worth more.
+/// Values what `heads` have now, and goes back to `before` unless that is worth more and may be kept.
 void Improver::keepBetter(const Heads& heads, const Standing& before)
 {
     value(heads);
-    if (total() >= worthOf(before)) {
+    if (total() >= worthOf(before) || (m_may && !m_may(plan()))) {
         m_standing = before;
         return;
     }
@@ -260,8 +260,6 @@ void Improver::round()
 
 void Improver::run()
 {
-    if (m_budget.better)
-        m_budget.better(plan());
     m_bound.begin(m_meter);
     while (!m_meter.isOver() && bound() < total())
         round();

@@ -5,6 +5,7 @@
 #include "core/stagger/floor/meter.h"
 #include "core/stagger/floor/part.h"
 
+#include <functional>
 #include <random>
 #include <set>
 
@@ -25,6 +26,9 @@ public:
     void run();
 
     [[nodiscard]] Plan plan() const;
+
+    /// What is worth more is kept only if `may` says so.
+    void keepOnly(std::function<bool(const Plan&)> may) { m_may = std::move(may); }
 
     /// What is known about the whole from elsewhere.
     void raiseBound(const Worth& bound) { m_known = bound; }
@@ -56,6 +60,7 @@ private:
     Bound m_bound;
     FirstPlan m_places;
     Worth m_known;
+    std::function<bool(const Plan&)> m_may;
     std::mt19937_64 m_engine{20'260'314};
     std::uint64_t m_conflicts = 0;  ///< For one round.
     std::size_t m_heads = 2;        ///< As many are set free at most.

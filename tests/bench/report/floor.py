@@ -6,11 +6,12 @@ from report.figures import in_figures, numbers, table, words
 LEVELS = ("deviation", "waste", "staleness")
 FIRST = re.compile(r"(?P<heads>\d+) heads, (?P<tasks>\d+) tasks, seed (?P<seed>\d+)")
 LINE = re.compile(r"(\S+) s +(plan|bound) +deviation +(\S+), waste +(\S+), staleness +(\S+) min")
+GIVE = re.compile(r" s +give +(\d+) %")
 MOMENTS = (1, 2, 5, 10, 30)
 
 
 def read(text, seconds):
-    """The plans, each (seconds, [minutes of each level]), and the bound at the end."""
+    """The plans, each (seconds, [minutes of each level]), the bound and the give at the end."""
     found = {name: int(value) for name, value in FIRST.search(text).groupdict().items()}
     plans, bound = [], None
     for time, what, *levels in LINE.findall(text):
@@ -19,7 +20,8 @@ def read(text, seconds):
             bound = minutes
         else:
             plans.append((float(time), minutes))
-    return dict(found, seconds=seconds, plans=plans, bound=bound)
+    give = GIVE.search(text)
+    return dict(found, seconds=seconds, plans=plans, bound=bound, give=int(give.group(1)) if give else None)
 
 
 def after(run, seconds):
@@ -46,10 +48,10 @@ def over_time(runs):
         last = run["plans"][-1][1][LEVELS.index("waste")]
         rows.append(
             [run["heads"], run["seed"], run["tasks"], f"{1000 * time:.0f} ms", f"{first[1]:,.0f}"]
-            + [*cells, f"{bound:,.0f}", f"{last - bound:,.0f}"]
+            + [*cells, f"{bound:,.0f}", f"{last - bound:,.0f}", "" if run["give"] is None else f"{run['give']} %"]
         )
     moments = [f"after {seconds} s" for seconds in MOMENTS]
-    columns = numbers("heads", "seed", "tasks", "first plan after", "its waste", *moments, "proved bound", "gap")
+    columns = numbers("heads", "seed", "tasks", "first plan after", "its waste", *moments, "proved bound", "gap", "give")
     return table(columns, rows)
 
 

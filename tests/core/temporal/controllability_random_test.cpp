@@ -1,4 +1,5 @@
 #include "core/temporal/controllability.h"
+#include "core/temporal/dispatch.h"
 
 #include "tests/core/temporal/game.h"
 #include "tests/core/temporal/naive_closure.h"
@@ -51,10 +52,14 @@ public:
         std::vector<std::vector<Time>> safe;
         std::vector<Objection> all;
         int unsafe = 0;
+        const auto lags = usualLags(m_network);
         for (const auto& run : usualRuns(m_network, m_last)) {
             const auto objections = objectionsTo(m_network, run);
             const bool wins = m_game.isWonBy(run);
             EXPECT_EQ(objections.empty(), wins) << textOf(run);
+            EXPECT_EQ(lags && std::ranges::all_of(*lags, [&](const Lag& lag) { return keeps(lag, run); }),
+                      wins)
+                << textOf(run);
             for (const Objection& objection : objections) {
                 EXPECT_TRUE(!objection.lag || !keeps(*objection.lag, run)) << textOf(run) << '\n'
                                                                            << textOf(objection);
