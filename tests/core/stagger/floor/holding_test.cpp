@@ -14,6 +14,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <ctime>
+
 // The give of plans of many heads: as much as is found, and never more than the plan has.
 
 namespace core::stagger::floor {
@@ -165,6 +167,48 @@ TEST(Holding, WhereNoGuaranteeIsAskedForNothingIsSaidOfIt)
     const auto answer = planFloor(question, conflicts(500));
     ASSERT_TRUE(answer) << answer.error().text;
     EXPECT_FALSE((*answer)->give);
+}
+
+/// Nobody is promised anything, and every zone is looked at some five times.
+Question hugeFloor(std::size_t& zones, std::size_t& looks)
+{
+    Question question = bench::dayOnTheFloor(24);
+    for (service::Service& service : question.services) {
+        service.readyBy.reset();
+        for (service::Coat& coat : service.coats) {
+            for (service::Zone& zone : coat.zones) {
+                zone.looks->first = std::max<Seconds>(zone.develop.target - minutes{10}, minutes{1});
+                zone.looks->every = minutes{2};
+                zone.looks->tolerance = minutes{1};
+                ++zones;
+                looks += zone.looks->moments().size();
+            }
+        }
+    }
+    return question;
+}
+
+TEST(Holding, TwoHundredZonesWithAThousandLooksEndSoonAfterTheyAreStopped)
+{
+    std::size_t zones = 0;
+    std::size_t looks = 0;
+    const Question question = hugeFloor(zones, looks);
+    EXPECT_GT(zones, 200U);
+    EXPECT_GT(looks, 1'000U);
+    const std::clock_t begin = std::clock();
+    const auto passed = [begin] { return static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC; };
+    const auto answer =
+        plan(question, {.conflicts = UINT64_MAX, .stop = [&] { return passed() > 6; }, .better = {}});
+    EXPECT_LT(passed(), 30);
+    if (!answer) {
+        EXPECT_TRUE(answer.error().stopped);
+        return;
+    }
+    EXPECT_THAT(oracle::violations(question, answer->data()), IsEmpty());
+    ASSERT_TRUE((*answer)->give);
+    EXPECT_EQ((*answer)->giveProved, (*answer)->give == 100);
+    EXPECT_FALSE(safeStarts(question, *answer).empty());
+    EXPECT_LT(passed(), 45);
 }
 
 TEST(Holding, OnlyWhatIsStillOpenIsSlowed)
