@@ -134,6 +134,22 @@ QString title(const view::NowView& now)
     return main.prompt.asks == Prompt::Asks::Finish ? step(main) : Text::tr("Next: %1").arg(step(main));
 }
 
+QString latest(const view::LatestStart& latest, const QString& clock)
+{
+    if (latest.left < Seconds{0})
+        return Text::tr("the latest safe start was %1, %2 ago").arg(clock, digits(latest.left));
+    const QString condition = latest.onlyAsUsual ? Text::tr(", if all takes as usual") : QString{};
+    return Text::tr("at the latest %1, %2").arg(clock, when(latest.left)) + condition;
+}
+
+QString latestBriefly(const view::LatestStart& latest, const QString& clock)
+{
+    if (latest.left < Seconds{0})
+        return Text::tr("latest was %1").arg(clock);
+    const QString condition = latest.onlyAsUsual ? Text::tr(", if as usual") : QString{};
+    return Text::tr("latest %1, %2").arg(clock, when(latest.left)) + condition;
+}
+
 QString stepButton(const StepView& step)
 {
     return step.prompt.asks == Prompt::Asks::Finish ? finishButton(step) : startButton(step);

@@ -36,6 +36,11 @@ QString step(const view::StepView& step);
 /// The same for the window's title: "Now: Rinse Root", "Next: Apply Mids", "Applying Root".
 QString title(const view::NowView& now);
 
+/// Until when it can be put off: "at the latest 14:31, in 6:20, if all takes as usual". `clock` is its moment
+/// by the clock. The brief one, for a narrow place: "latest 14:31, in 6:20, if as usual".
+QString latest(const view::LatestStart& latest, const QString& clock);
+QString latestBriefly(const view::LatestStart& latest, const QString& clock);
+
 /// What answers it: "Start Root", "Root is on".
 QString stepButton(const view::StepView& step);
 

@@ -63,6 +63,19 @@ Urgency stepUrgency(const Prompt& prompt, core::measure::Instant now)
     return patient ? std::min(urgency, Urgency::Soon) : urgency;
 }
 
+/// What already runs cannot be put off.
+std::optional<LatestStart> latestStart(const Prompt& prompt, core::measure::Instant now)
+{
+    if (prompt.asks == Prompt::Asks::Finish || !prompt.safe || !prompt.safe->latest)
+        return std::nullopt;
+    LatestStart latest;
+    latest.at = *prompt.safe->latest;
+    latest.left = latest.at - now;
+    latest.urgency = urgencyOf(latest.left);
+    latest.onlyAsUsual = prompt.safe->safeFor == core::stagger::SafeFor::UsualLengths;
+    return latest;
+}
+
 /// Where in the list the main prompt is.
 std::size_t mainPrompt(const State& state)
 {
@@ -93,6 +106,7 @@ StepView stepView(const std::vector<Service>& services, const State& state, cons
     step.prompt = prompt;
     step.left = prompt.due - state.now;
     step.urgency = stepUrgency(prompt, state.now);
+    step.latest = latestStart(prompt, state.now);
     step.waits = prompt.waitsFor.has_value();
     const auto& hands = services.front().crew.hands;
     if (hands.size() > 1 && prompt.hands && *prompt.hands < hands.size())

@@ -10,17 +10,28 @@
 
 namespace app::view {
 
+/// Until when a step can be put off so that every limit can still be kept that the plan keeps.
+struct LatestStart {
+    Instant at;
+    Seconds left{0};  ///< Until then; below zero once it is past.
+    Urgency urgency = Urgency::Calm;
+    bool onlyAsUsual = false;  ///< Safe only if all takes as long as usual.
+
+    friend bool operator==(const LatestStart&, const LatestStart&) = default;
+};
+
 /// One step that somebody is asked for.
 struct StepView {
     core::run::Prompt prompt;
     Seconds left{0};  ///< Until it is due; below zero once overdue.
     Urgency urgency = Urgency::Calm;
-    bool waits = false;              ///< Something that runs must end first.
-    std::string hands;               ///< Who, where there is more than one pair of hands.
-    std::vector<std::string> zones;  ///< What it touches: one zone, or all of a rinse group or a bowl.
-    std::string name;                ///< Of the bowl, the rinse group or the late job; else empty.
-    bool alone = false;              ///< For looks: the zone can be rinsed without wetting its neighbours.
-    Seconds development{0};          ///< For looks and rinses: of the first zone it touches, by now.
+    std::optional<LatestStart> latest;  ///< Where a limit sets one; not for what already runs.
+    bool waits = false;                 ///< Something that runs must end first.
+    std::string hands;                  ///< Who, where there is more than one pair of hands.
+    std::vector<std::string> zones;     ///< What it touches: one zone, or all of a rinse group or a bowl.
+    std::string name;                   ///< Of the bowl, the rinse group or the late job; else empty.
+    bool alone = false;                 ///< For looks: the zone can be rinsed without wetting its neighbours.
+    Seconds development{0};             ///< For looks and rinses: of the first zone it touches, by now.
 
     friend bool operator==(const StepView&, const StepView&) = default;
 };

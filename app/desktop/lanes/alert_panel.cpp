@@ -64,6 +64,7 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     m_headline->setWordWrap(true);
     m_headline->setAlignment(Qt::AlignCenter);
     m_headline->setTextFormat(Qt::PlainText);
+    m_detail->setObjectName(QStringLiteral("alertDetail"));
     m_detail->setFont(Theme::font(metrics::textLarge));
     m_detail->setAlignment(Qt::AlignCenter);
     m_detail->setTextFormat(Qt::PlainText);
@@ -82,13 +83,16 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     connect(m_button, &QPushButton::clicked, this, [this] { Q_EMIT answered(m_answer); });
 }
 
-void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& now)
+void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& now, const WallClock& clock)
 {
     m_answer = answerFor(alarm, now);
     const StepView* step = stepFor(alarm, now);
     const bool asksForStep = step != nullptr && !isLimit(alarm) && !isRinse(step->prompt);
     m_headline->setText(asksForStep ? words::step(*step) : words::alarmHeadline(alarm));
-    m_detail->setText(words::alarmDetail(alarm));
+    QString detail = words::alarmDetail(alarm);
+    if (step != nullptr && step->latest)
+        detail += QLatin1Char{'\n'} + words::latest(*step->latest, clock.text(step->latest->at));
+    m_detail->setText(detail);
     m_button->setText(tr("%1  (Enter)").arg(buttonFor(m_answer, alarm, now)));
 }
 

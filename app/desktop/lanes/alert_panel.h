@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/wall_clock.h"
 #include "app/view/alarm_view.h"
 #include "app/view/now_view.h"
 
@@ -25,7 +26,7 @@ public:
     explicit AlertPanel(const Theme& theme, QWidget* parent = nullptr);
 
     /// `now` tells which step answers the alarm, where it is a step that does.
-    void showAlarm(const view::AlarmView& alarm, const view::NowView& now);
+    void showAlarm(const view::AlarmView& alarm, const view::NowView& now, const WallClock& clock);
 
     /// The frame comes and goes, at most once a second.
     void setLit(bool lit);

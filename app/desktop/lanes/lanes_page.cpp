@@ -151,7 +151,7 @@ void LanesPage::showAlarms(const view::NowView& now)
 
 void LanesPage::showAlert(const view::AlarmView& alarm, const view::NowView& now)
 {
-    m_alert->showAlarm(alarm, now);
+    m_alert->showAlarm(alarm, now, m_clock);
     m_alert->setLit(m_lit);
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/lanes/look_choices.h"
+#include "app/desktop/lanes/step_button.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
@@ -46,6 +47,7 @@ NowPanel::NowPanel(const Theme& theme, QWidget* parent)
     , m_icon{new QLabel}
     , m_sentence{new QLabel}
     , m_detail{new QLabel}
+    , m_latest{new QLabel}
     , m_button{new LiveButton}
     , m_look{new LookChoices}
     , m_leaveOut{new QPushButton{tr("Leave it out  (Del)")}}
@@ -68,6 +70,9 @@ void NowPanel::build()
     m_detail->setObjectName(QStringLiteral("nowDetail"));
     m_detail->setFont(Theme::font(metrics::textLarge));
     m_detail->setTextFormat(Qt::PlainText);
+    m_latest->setObjectName(QStringLiteral("nowLatest"));
+    m_latest->setTextFormat(Qt::PlainText);
+    m_latest->setWordWrap(true);
     m_button->setObjectName(QStringLiteral("nowButton"));
     m_button->setMinimumWidth(340);
     m_leaveOut->setObjectName(QStringLiteral("leaveOut"));
@@ -78,6 +83,7 @@ void NowPanel::build()
     words->setSpacing(0);
     words->addWidget(m_sentence);
     words->addWidget(m_detail);
+    words->addWidget(m_latest);
     auto* top = new QHBoxLayout;
     top->setSpacing(metrics::gap);
     top->addWidget(m_icon);
@@ -89,9 +95,8 @@ void NowPanel::build()
     m_nextTitle->setProperty("role", QStringLiteral("quiet"));
     next->addWidget(m_nextTitle);
     for (std::size_t place = 0; place < mostNext; ++place) {
-        m_next.push_back(new QPushButton);
+        m_next.push_back(new StepButton);
         m_next.back()->setObjectName(QStringLiteral("next%1").arg(place + 1));
-        m_next.back()->setMinimumHeight(metrics::target);
         next->addWidget(m_next.back());
         connect(m_next.back(), &QPushButton::clicked, this, [this, place] { answerNext(place); });
     }
@@ -145,6 +150,7 @@ void NowPanel::showMain(const StepView& step)
     m_icon->setPixmap(m_theme.icon(words::stepIcon(step)).pixmap(iconSize, iconSize));
     m_sentence->setText(due || running ? sentence : tr("Next: %1").arg(sentence));
     m_detail->setText(detail(step));
+    showLatest(step.latest);
     m_button->setVisible(!look);
     m_look->setVisible(look);
     m_leaveOut->setVisible(mayBeLeftOut(step.prompt));
@@ -152,6 +158,15 @@ void NowPanel::showMain(const StepView& step)
         m_look->showLook(step);
     m_button->setText(tr("%1  (Enter)").arg(words::stepButton(step)));
     m_button->setRole(due || running ? QStringLiteral("live") : QStringLiteral("choice"));
+}
+
+void NowPanel::showLatest(const std::optional<view::LatestStart>& latest)
+{
+    m_latest->setVisible(latest.has_value());
+    if (!latest)
+        return;
+    m_latest->setFont(Theme::font(metrics::textLane, latest->urgency != view::Urgency::Calm));
+    m_latest->setText(words::latest(*latest, m_clock.text(latest->at)));
 }
 
 QString NowPanel::detail(const StepView& step) const
@@ -176,14 +191,9 @@ void NowPanel::showNext(const std::vector<StepView>& steps)
 {
     m_nextTitle->setVisible(!steps.empty());
     for (std::size_t place = 0; place < m_next.size(); ++place) {
-        QPushButton* button = m_next[place];
-        button->setVisible(place < steps.size());
-        if (place >= steps.size())
-            continue;
-        button->setText(
-            QStringLiteral("%1  %2").arg(words::step(steps[place]), words::when(steps[place].left)));
-        button->setAccessibleName(tr("%1: answer it now").arg(words::step(steps[place])));
-        button->setToolTip(tr("Press when this happens sooner: %1").arg(words::stepButton(steps[place])));
+        m_next[place]->setVisible(place < steps.size());
+        if (place < steps.size())
+            m_next[place]->showStep(steps[place], m_clock);
     }
 }
 
@@ -192,6 +202,7 @@ void NowPanel::showNothing(const view::NowView& now)
     m_icon->setPixmap(m_theme.icon(QStringLiteral("done")).pixmap(iconSize, iconSize));
     m_sentence->setText(now.finished ? tr("All done") : tr("Nothing to do just now"));
     m_detail->setText(now.finished ? tr("Every step of this run is answered.") : QString{});
+    m_latest->hide();
     m_button->setVisible(now.finished);
     m_button->setText(tr("Put this run away  (Enter)"));
     m_button->setRole(QStringLiteral("live"));

@@ -14,6 +14,7 @@ namespace app::desktop {
 
 class LiveButton;
 class LookChoices;
+class StepButton;
 class Theme;
 
 /// The one thing to do now: one sentence, one large button. Below it, small,
@@ -40,6 +41,7 @@ Q_SIGNALS:
 private:
     void build();
     void showMain(const view::StepView& step);
+    void showLatest(const std::optional<view::LatestStart>& latest);
     void showNext(const std::vector<view::StepView>& steps);
     void showNothing(const view::NowView& now);
     void answerMain();
@@ -55,10 +57,11 @@ private:
     QLabel* m_icon;
     QLabel* m_sentence;
     QLabel* m_detail;
+    QLabel* m_latest;
     LiveButton* m_button;
     LookChoices* m_look;
     QPushButton* m_leaveOut;
-    std::vector<QPushButton*> m_next;
+    std::vector<StepButton*> m_next;
     QLabel* m_nextTitle;
     bool m_insisting = false;
     bool m_lit = false;

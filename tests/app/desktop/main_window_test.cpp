@@ -1,7 +1,9 @@
 #include "app/desktop/lanes/lane_card.h"
 #include "app/desktop/lanes/live_button.h"
+#include "app/desktop/look/metrics.h"
 #include "app/desktop/sound_check.h"
 #include "app/desktop/startup.h"
+#include "app/desktop/words.h"
 #include "app/session/cautions.h"
 #include "app/session/time_zones.h"
 #include "tests/app/desktop/rig.h"
@@ -88,6 +90,28 @@ TEST_F(Window, CountsDownWhileTimeGoesOn)
     rig.goOn(std::chrono::minutes{2});
 
     EXPECT_EQ(before - rig.find<LaneCard>("lane1")->lane().left, std::chrono::minutes{2});
+}
+
+TEST_F(Window, CountsDownToTheLatestSafeStartOfEachStep)
+{
+    start();
+    const auto* main = rig.find<QLabel>("nowLatest");
+    EXPECT_FALSE(main->isVisible());  // Nothing is on the hair yet, so nothing sets a limit.
+    answerUntil("lane1", Stage::Developing);
+    const auto safeOf = [this](std::size_t place) { return rig.session->state().prompts[place].safe; };
+    ASSERT_TRUE(safeOf(0) && safeOf(0)->latest && safeOf(1) && safeOf(1)->latest);
+    ASSERT_TRUE(main->isVisible());
+    const auto left = [this, safeOf](std::size_t place) { return *safeOf(place)->latest - rig.clock->now(); };
+    EXPECT_TRUE(main->text().contains(words::when(left(0)))) << main->text().toStdString();
+    const auto* next = rig.find<QPushButton>("next1");
+    EXPECT_TRUE(next->accessibleDescription().contains(words::when(left(1))));
+    EXPECT_GE(next->height(), metrics::target);
+
+    rig.goOn(std::chrono::seconds{7});
+    EXPECT_TRUE(main->text().contains(words::when(left(0)))) << main->text().toStdString();
+
+    press(Qt::Key_Return);  // What runs cannot be put off.
+    EXPECT_FALSE(main->isVisible());
 }
 
 TEST_F(Window, AsksWhatCameOfALookAndTakesAKeyForIt)

@@ -29,6 +29,24 @@ TEST(Words, SayWhen)
     EXPECT_EQ(words::when(Seconds{-130}), QStringLiteral("due 2 min ago"));
 }
 
+TEST(Words, SayUntilWhenAStepCanBePutOff)
+{
+    app::view::LatestStart latest;
+    latest.left = Seconds{380};
+    EXPECT_EQ(words::latest(latest, QStringLiteral("14:31")), QStringLiteral("at the latest 14:31, in 6:20"));
+    latest.onlyAsUsual = true;
+    EXPECT_EQ(words::latest(latest, QStringLiteral("14:31")),
+              QStringLiteral("at the latest 14:31, in 6:20, if all takes as usual"));
+    EXPECT_EQ(words::latestBriefly(latest, QStringLiteral("14:31")),
+              QStringLiteral("latest 14:31, in 6:20, if as usual"));
+    latest.left = Seconds{0};
+    EXPECT_EQ(words::latest(latest, QStringLiteral("14:31")),
+              QStringLiteral("at the latest 14:31, now, if all takes as usual"));
+    latest.left = Seconds{-70};
+    EXPECT_EQ(words::latest(latest, QStringLiteral("14:31")),
+              QStringLiteral("the latest safe start was 14:31, 1:10 ago"));
+}
+
 TEST(Words, NameWhatToDoAndWhatAnswersIt)
 {
     app::view::StepView step;

@@ -99,6 +99,47 @@ TEST(NowView, DoesNotPutWhatHasToWaitBeforeWhatItWaitsFor)
     EXPECT_EQ(view.next.front().urgency, Urgency::Soon);
 }
 
+TEST(NowView, CountsDownToTheLatestSafeStart)
+{
+    Prompt rinse = prompt(Prompt::Asks::Start, samples::rinse, 30);
+    rinse.safe = core::stagger::SafeStart{.task = samples::rinse, .earliest = at(28), .latest = at(33)};
+
+    const auto latest = viewOf(samples::developing(at(29)), {rinse}).main->latest;
+    ASSERT_TRUE(latest);
+    EXPECT_EQ(latest->at, at(33));
+    EXPECT_EQ(latest->left, samples::minutes(4));
+    EXPECT_EQ(latest->urgency, Urgency::Calm);
+    EXPECT_FALSE(latest->onlyAsUsual);
+    EXPECT_EQ(viewOf(samples::developing(at(32)), {rinse}).main->latest->urgency, Urgency::Soon);
+    EXPECT_EQ(viewOf(samples::developing(at(36)), {rinse}).main->latest->left, samples::minutes(-3));
+}
+
+TEST(NowView, SaysWhereAStartIsSafeOnlyIfAllTakesAsUsual)
+{
+    Prompt rinse = prompt(Prompt::Asks::Start, samples::rinse, 30);
+    rinse.safe = core::stagger::SafeStart{.task = samples::rinse,
+                                          .earliest = at(28),
+                                          .latest = at(33),
+                                          .safeFor = core::stagger::SafeFor::UsualLengths};
+
+    const NowView view =
+        viewOf(samples::developing(at(20)), {prompt(Prompt::Asks::Look, samples::lookAtEnds, 20), rinse});
+    ASSERT_TRUE(view.next.front().latest);
+    EXPECT_TRUE(view.next.front().latest->onlyAsUsual);
+}
+
+TEST(NowView, PutsNothingOffThatRunsOrThatNoLimitHolds)
+{
+    Prompt running = prompt(Prompt::Asks::Finish, samples::applyEnds, 15);
+    running.safe = core::stagger::SafeStart{.task = samples::applyEnds, .latest = at(16)};
+    EXPECT_FALSE(viewOf(samples::developing(at(12)), {running}).main->latest);
+
+    Prompt free = prompt(Prompt::Asks::Start, samples::rinse, 30);
+    EXPECT_FALSE(viewOf(samples::developing(at(12)), {free}).main->latest);
+    free.safe = core::stagger::SafeStart{.task = samples::rinse, .earliest = at(28)};
+    EXPECT_FALSE(viewOf(samples::developing(at(12)), {free}).main->latest);
+}
+
 TEST(NowView, SaysWhenEverythingIsDone)
 {
     auto state = samples::developing(at(50));
