@@ -1,7 +1,9 @@
 #include "app/desktop/words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
+#include <cmath>
 #include <cstdlib>
 
 namespace app::desktop::words {
@@ -233,6 +235,25 @@ QString alarmDetail(const view::AlarmView& alarm)
     if (alarm.standing < Seconds{60})
         return Text::tr("Due now.");
     return Text::tr("Standing for %1 min.").arg(alarm.standing.count() / 60);
+}
+
+QString choice(const view::ChoiceView& choice)
+{
+    return choice.carriesOn ? Text::tr("Carry on with the least harm") : named(choice.what);
+}
+
+QString outcome(const view::ChoiceView& choice)
+{
+    const auto zoneMinutes = [](double minutes) {
+        return QLocale::c().toString(std::round(minutes * 10) / 10, 'g', QLocale::FloatingPointShortest);
+    };
+    const auto passed = static_cast<qulonglong>(choice.limitsPassed);
+    const QString limits = passed == 0 ? Text::tr("Every limit holds")
+        : passed == 1                  ? Text::tr("1 limit is passed")
+                                       : Text::tr("%1 limits are passed").arg(passed);
+    return limits
+        + Text::tr("  ·  zone-minutes: %1 short, %2 past the targets")
+              .arg(zoneMinutes(choice.minutesShort), zoneMinutes(choice.minutesPast));
 }
 
 QString window(const core::service::Window& window)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/view/alarm_view.h"
+#include "app/view/choices_view.h"
 #include "app/view/lane_view.h"
 #include "app/view/now_view.h"
 
@@ -59,6 +60,10 @@ QString urgency(view::Urgency urgency);
 /// An alarm that takes the window, and the line below it.
 QString alarmHeadline(const view::AlarmView& alarm);
 QString alarmDetail(const view::AlarmView& alarm);
+
+/// What is chosen, and what it comes to: "1 limit is passed  ·  zone-minutes: 3.5 short, 0 past the targets".
+QString choice(const view::ChoiceView& choice);
+QString outcome(const view::ChoiceView& choice);
 
 /// A strand in words, for those who listen.
 QString window(const core::service::Window& window);

@@ -251,6 +251,11 @@ std::vector<core::stagger::Choice> Session::choices() const
     return core::run::choicesAt(m_setup, m_facts, m_state.now);
 }
 
+std::optional<core::stagger::Question> Session::choiceQuestion() const
+{
+    return core::run::choiceQuestionAt(m_setup, m_facts, m_state.now);
+}
+
 std::optional<Refusal> Session::end()
 {
     Answer over;

@@ -71,6 +71,9 @@ public:
 
     /// What can be chosen where the limits can no longer all hold, each solved, the least harm first.
     [[nodiscard]] std::vector<core::stagger::Choice> choices() const;
+    /// What `choices` asks `core::stagger::choicesFor`, for whoever has it worked out apart from the window;
+    /// nothing where the limits can all hold.
+    [[nodiscard]] std::optional<core::stagger::Question> choiceQuestion() const;
 
     /// Ends the run for good: nothing sounds any more and it cannot be resumed.
     std::optional<core::run::Refusal> end();

@@ -112,14 +112,14 @@ std::vector<stagger::SafeStart> PlanHistory::safeStarts(Instant now)
     return m_setup.safeStarts(questionOf(m_setup, planning), *planning.plan);
 }
 
-std::vector<stagger::Choice> PlanHistory::choices(Instant now)
+std::optional<stagger::Question> PlanHistory::choiceQuestion(Instant now)
 {
     const Planning& planning = inForce(now);
     if (!planning.reason)
         return {};
     stagger::Question question = questionOf(m_setup, planning);
     question.mayBreakLimits = false;
-    return stagger::choicesFor(question, m_setup.budget);
+    return question;
 }
 
 /// Since when `id` has been due in the plans that were in force with so many facts, up to `until`.

@@ -34,8 +34,8 @@ public:
     /// Of the tasks that are open in the plan in force.
     std::vector<stagger::SafeStart> safeStarts(Instant now);
 
-    /// What can be chosen where the limits can no longer all hold, each solved; empty where they can.
-    std::vector<stagger::Choice> choices(Instant now);
+    /// What `stagger::choicesFor` is asked where the limits can no longer all hold; nothing where they can.
+    std::optional<stagger::Question> choiceQuestion(Instant now);
 
     /// The start of `id` in the plan in force, or, where that is not after `now`, the
     /// moment since which it has been due without a break. `id` must be open in that plan.

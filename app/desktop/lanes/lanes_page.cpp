@@ -1,14 +1,17 @@
 #include "app/desktop/lanes/lanes_page.h"
 
 #include "app/desktop/lanes/alert_panel.h"
+#include "app/desktop/lanes/choice_search.h"
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/lanes/last_answer.h"
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
+#include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
+#include "core/run/amend/amend.h"
 
 #include <QPushButton>
 #include <QShortcut>
@@ -35,6 +38,8 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_warning{new Notice{theme, QStringLiteral("warning"), QStringLiteral("warning")}}
     , m_resumed{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
     , m_changes{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
+    , m_reason{new ReasonBand{theme}}
+    , m_choices{new ChoiceSearch{session, this}}
     , m_now{new NowPanel{theme}}
     , m_alert{new AlertPanel{theme}}
     , m_lanes{new LanesGrid{theme, false}}
@@ -63,9 +68,11 @@ void LanesPage::build()
         body->addWidget(notice);
     body->addWidget(m_alert, 3);
     body->addWidget(m_now);
+    body->addWidget(m_reason);
     body->addWidget(m_lanes, 2);
     body->addWidget(m_strip);
     body->addWidget(m_strands, 3);
+    body->addStretch(0);  // Takes what is left where neither lanes nor picture are shown.
     m_alert->hide();
     m_strip->hide();
 
@@ -94,6 +101,10 @@ void LanesPage::connectParts()
             [this] { m_warning->say({}); });
     connect(m_resumed->offer(tr("Good")), &QPushButton::clicked, this, [this] { m_resumed->say({}); });
     connect(m_resumed->offer(tr("End that run …")), &QPushButton::clicked, this, &LanesPage::endRequested);
+    connect(m_reason, &ReasonBand::listWanted, m_choices, &ChoiceSearch::open);
+    connect(m_reason, &ReasonBand::listClosed, m_choices, &ChoiceSearch::close);
+    connect(m_reason, &ReasonBand::chosen, this, &LanesPage::choose);
+    connect(m_choices, &ChoiceSearch::changed, this, &LanesPage::refresh);
     connect(&m_pulse, &QTimer::timeout, this, &LanesPage::insist);
 }
 
@@ -117,7 +128,9 @@ void LanesPage::refresh()
     m_lanes->showLanes(lanes, m_clock);
     m_strip->showLanes(lanes, m_clock);
     m_corrections->showLast(lastAnswer(m_session.services(), m_session.facts(), m_clock));
+    m_choices->follow();
     showAlarms(now);
+    showReason();
     showChanges();
     showSound();
     showPicture(lanes);
@@ -141,8 +154,6 @@ void LanesPage::showAlarms(const view::NowView& now)
         showAlert(*alarm, now);
     const bool changed = taken == m_alert->isHidden();
     m_alert->setVisible(taken);
-    m_strip->setVisible(taken);
-    m_lanes->setVisible(!taken);
     m_now->setVisible(!taken || !now.main || !m_alert->answers(now.main->prompt));
     m_now->setInsisting(insists && !taken, m_lit);
     if (changed)
@@ -165,21 +176,62 @@ bool LanesPage::pictureIsCurrent() const
 }
 
 /// What is left of the page's height once everything that matters more has its least.
-int LanesPage::roomLeft() const
+int LanesPage::roomLeft(const LanesGrid& lanes) const
 {
     int left = height() - m_corrections->sizeHint().height() - 2 * metrics::gapSmall;
-    for (const QWidget* part :
-         std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed, m_changes, m_now})
+    for (const QWidget* part : std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed,
+                                                                     m_changes, m_reason, m_now, m_alert})
         if (!part->isHidden())
             left -= part->sizeHint().height() + metrics::gapSmall;
-    return left - m_lanes->minimumSizeHint().height() - metrics::gapSmall;
+    return left - lanes.minimumSizeHint().height() - metrics::gapSmall;
+}
+
+/// The list of choices has what room there is, and where that is too little the lanes give way and
+/// become a strip, as below an alarm.
+void LanesPage::showReason()
+{
+    const auto& reason = m_session.state().reason;
+    m_reason->showReason(reason ? QString::fromStdString(reason->text) : QString{});
+    auto list = ReasonBand::List::Closed;
+    if (m_choices->isOpen())
+        list = m_choices->takesLong()  ? ReasonBand::List::SearchingLong
+            : m_choices->isSearching() ? ReasonBand::List::Searching
+                                       : ReasonBand::List::Open;
+    m_reason->showChoices(list, m_choices->view(), m_clock);
+    m_now->setBrief(list != ReasonBand::List::Closed);
+    const auto roomBeside = [this](const LanesGrid* lanes) {
+        return roomLeft(*lanes) + m_reason->listHeight();
+    };
+    const bool open = list == ReasonBand::List::Open;
+    const bool crowded = open && roomBeside(m_lanes) < ReasonBand::leastListHeight();
+    const bool strip = crowded || !m_alert->isHidden();
+    m_strip->setVisible(strip);
+    m_lanes->setVisible(!strip);
+    m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
+}
+
+void LanesPage::choose(std::size_t place)
+{
+    if (place >= m_choices->choices().size())
+        return;
+    const core::stagger::Choice chosen = m_choices->choices()[place];
+    if (chosen.kind == core::stagger::ChoiceKind::CarryOn) {
+        m_choices->close();
+        return takeFocus();
+    }
+    if (!answer(core::run::choiceAnswer(chosen)))
+        return;
+    m_choices->close();
+    m_chosen = tr("Chosen: %1.").arg(QString::fromStdString(chosen.what));
+    m_chosenFacts = m_session.facts().size();
+    refresh();
 }
 
 void LanesPage::showPicture(const view::LanesView& lanes)
 {
     const auto picture =
         view::livePicture(m_session.services(), m_session.state(), lanes.service, lanes.coat);
-    m_strands->setVisible(m_alert->isHidden() && roomLeft() >= StrandGeometry::leastHeight(picture));
+    m_strands->setVisible(m_alert->isHidden() && roomLeft(*m_lanes) >= StrandGeometry::leastHeight(picture));
     if (!m_strands->isVisibleTo(this) || pictureIsCurrent())
         return;
     m_factsDrawn = m_session.facts().size() + 1;
@@ -203,7 +255,11 @@ void LanesPage::showChanges()
             said << QString::fromStdString(changeText(m_session.services(), change, *m_zones));
     if (const auto more = static_cast<qsizetype>(changes.size()) - said.size(); more > 0)
         said << (more == 1 ? tr("One more step moved too.") : tr("%1 more steps moved too.").arg(more));
-    m_changes->say(said.isEmpty() ? QString{} : tr("Planned again. %1").arg(said.join(QLatin1Char{' '})));
+    if (!said.isEmpty())
+        said.prepend(tr("Planned again."));
+    if (!m_chosen.isEmpty() && m_chosenFacts == m_session.facts().size())
+        said.prepend(m_chosen);
+    m_changes->say(said.join(QLatin1Char{' '}));
 }
 
 void LanesPage::showSound()
@@ -221,14 +277,16 @@ void LanesPage::insist()
     m_now->setInsisting(m_alert->isHidden(), m_lit);
 }
 
-void LanesPage::answer(const core::run::Answer& answer)
+bool LanesPage::answer(const core::run::Answer& answer)
 {
-    if (const auto refusal = m_session.answer(answer))
+    const auto refusal = m_session.answer(answer);
+    if (refusal)
         warn(QString::fromStdString(refusal->what));
     else
         m_resumed->say({});
     refresh();
     takeFocus();
+    return !refusal;
 }
 
 void LanesPage::undoLast()

@@ -12,10 +12,12 @@
 namespace app::desktop {
 
 class AlertPanel;
+class ChoiceSearch;
 class Corrections;
 class LanesGrid;
 class Notice;
 class NowPanel;
+class ReasonBand;
 
 /// The lanes while they run: the one thing to do now, every lane, and the
 /// picture; an alarm for water or a limit takes the page, the lanes stay in view.
@@ -52,11 +54,13 @@ protected:
 private:
     void build();
     void connectParts();
-    void answer(const core::run::Answer& answer);
+    bool answer(const core::run::Answer& answer);
+    void choose(std::size_t place);
+    void showReason();
     void showAlarms(const view::NowView& now);
     void showAlert(const view::AlarmView& alarm, const view::NowView& now);
     void showPicture(const view::LanesView& lanes);
-    [[nodiscard]] int roomLeft() const;
+    [[nodiscard]] int roomLeft(const LanesGrid& lanes) const;
     void showChanges();
     void showSound();
     void insist();
@@ -72,12 +76,16 @@ private:
     Notice* m_warning;
     Notice* m_resumed;
     Notice* m_changes;
+    ReasonBand* m_reason;
+    ChoiceSearch* m_choices;
     NowPanel* m_now;
     AlertPanel* m_alert;
     LanesGrid* m_lanes;
     LanesGrid* m_strip;
     StrandWidget* m_strands;
     Corrections* m_corrections;
+    QString m_chosen;               ///< Said with the change that it made, until something else happens.
+    std::size_t m_chosenFacts = 0;  ///< How many facts there were then.
     QTimer m_pulse;
     bool m_lit = false;
     std::size_t m_factsDrawn = 0;

@@ -48,10 +48,13 @@ QString lastAnswer(const std::vector<core::service::Service>& services, const st
             undone.insert(*fact->about);
         if (fact->kind == FactKind::Moved && fact->about && moved.insert(*fact->about).second)
             movedTo = fact->happened;
+        const bool amends = fact->kind == FactKind::Amended || fact->revision != 0;
         const QString what = verb(*fact);
-        if (what.isEmpty())
+        if (what.isEmpty() && !amends)
             continue;
         const auto happened = moved.contains(fact->number) ? movedTo : fact->happened;
+        if (amends)
+            return Text::tr("what is planned was changed %1").arg(clock.text(happened));
         const std::string task = core::stagger::taskName(services[fact->task.service], fact->task);
         return QStringLiteral("%1: %2 %3").arg(QString::fromStdString(task), what, clock.text(happened));
     }

@@ -189,9 +189,9 @@ QString NowPanel::detail(const StepView& step) const
 
 void NowPanel::showNext(const std::vector<StepView>& steps)
 {
-    m_nextTitle->setVisible(!steps.empty());
+    m_nextTitle->setVisible(!steps.empty() && !m_brief);
     for (std::size_t place = 0; place < m_next.size(); ++place) {
-        m_next[place]->setVisible(place < steps.size());
+        m_next[place]->setVisible(place < steps.size() && !m_brief);
         if (place < steps.size())
             m_next[place]->showStep(steps[place], m_clock);
     }
@@ -208,6 +208,14 @@ void NowPanel::showNothing(const view::NowView& now)
     m_button->setRole(QStringLiteral("live"));
     m_look->hide();
     m_leaveOut->hide();
+}
+
+void NowPanel::setBrief(bool brief)
+{
+    if (brief == m_brief)
+        return;
+    m_brief = brief;
+    showNext(m_now.next);
 }
 
 void NowPanel::setInsisting(bool insisting, bool lit)

@@ -27,6 +27,9 @@ public:
 
     void showNow(const view::NowView& now, const WallClock& clock);
 
+    /// Without what comes next, where something else needs the room.
+    void setBrief(bool brief);
+
     /// A frame that comes and goes, while an alarm stands.
     void setInsisting(bool insisting, bool lit);
 
@@ -63,6 +66,7 @@ private:
     QPushButton* m_leaveOut;
     std::vector<StepButton*> m_next;
     QLabel* m_nextTitle;
+    bool m_brief = false;
     bool m_insisting = false;
     bool m_lit = false;
 };

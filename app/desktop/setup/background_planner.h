@@ -1,12 +1,10 @@
 #pragma once
 
+#include "app/desktop/background_work.h"
+
 #include "core/stagger/plan.h"
 
 #include <QObject>
-#include <QThread>
-
-#include <atomic>
-#include <memory>
 
 namespace app::desktop {
 
@@ -19,23 +17,19 @@ public:
     using Outcome = tl::expected<core::stagger::Plan, core::stagger::NoPlan>;
 
     explicit BackgroundPlanner(QObject* parent = nullptr);
-    ~BackgroundPlanner() override;
 
     void ask(core::stagger::Question question);
 
     /// Whatever is being searched for is not wanted any more.
-    void forget();
+    void forget() { m_work.forget(); }
 
-    [[nodiscard]] bool isBusy() const { return m_busy; }
+    [[nodiscard]] bool isBusy() const { return m_work.isBusy(); }
 
 Q_SIGNALS:
     void answered(const app::desktop::BackgroundPlanner::Outcome& outcome);
 
 private:
-    QThread m_thread;
-    QObject* m_worker;
-    std::shared_ptr<std::atomic<std::uint64_t>> m_latest;
-    bool m_busy = false;
+    BackgroundWork m_work;
 };
 
 }  // namespace app::desktop

@@ -84,7 +84,14 @@ Answer zoneAnswer(const std::vector<service::Service>& services, std::size_t ser
 
 std::vector<stagger::Choice> choicesAt(const Setup& setup, std::span<const Fact> facts, Instant now)
 {
-    return PlanHistory{setup, facts}.choices(now);
+    const auto question = choiceQuestionAt(setup, facts, now);
+    return question ? stagger::choicesFor(*question, setup.budget) : std::vector<stagger::Choice>{};
+}
+
+std::optional<stagger::Question> choiceQuestionAt(const Setup& setup, std::span<const Fact> facts,
+                                                  Instant now)
+{
+    return PlanHistory{setup, facts}.choiceQuestion(now);
 }
 
 Answer choiceAnswer(const stagger::Choice& choice)

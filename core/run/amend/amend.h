@@ -27,6 +27,11 @@ Answer zoneAnswer(const std::vector<service::Service>& services, std::size_t ser
 /// Empty where they can all hold. Takes as long as a few plans.
 std::vector<stagger::Choice> choicesAt(const Setup& setup, std::span<const Fact> facts, Instant now);
 
+/// What `stagger::choicesFor` is asked for these choices; nothing where the limits can all hold. For whoever
+/// has them worked out apart, and may have to stop that.
+std::optional<stagger::Question> choiceQuestionAt(const Setup& setup, std::span<const Fact> facts,
+                                                  Instant now);
+
 /// One of the choices that are left where the limits can no longer all hold.
 Answer choiceAnswer(const stagger::Choice& choice);
 

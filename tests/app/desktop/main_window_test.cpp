@@ -28,11 +28,8 @@ protected:
 
     void start()
     {
-        ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
-        rig.pressInDialog("soundCheck", rig.sound.works ? "heard" : "passOver");
-        rig.window->start();
+        rig.startLanes();
         ASSERT_TRUE(rig.session->current());
-        rig.activate();
     }
 
     Stage stage(const char* lane) const { return rig.find<LaneCard>(lane)->lane().stage; }

@@ -55,6 +55,14 @@ void Rig::activate()
     EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));  // Else shortcuts do nothing.
 }
 
+void Rig::startLanes()
+{
+    EXPECT_TRUE(wait([this] { return find<QPushButton>("start")->isEnabled(); }));
+    pressInDialog("soundCheck", sound.works ? "heard" : "passOver");
+    window->start();
+    activate();
+}
+
 void Rig::goOn(Seconds length)
 {
     clock->goOn(length);

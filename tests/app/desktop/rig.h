@@ -60,6 +60,9 @@ public:
     /// Gives the window the keyboard, as a window manager does when a dialog has closed.
     void activate();
 
+    /// From what is in Set-up to running lanes, past the sound check.
+    void startLanes();
+
     /// Goes on by `length` in real seconds of the run.
     void goOn(Seconds length);
 
