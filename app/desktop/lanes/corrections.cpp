@@ -14,9 +14,11 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     , m_last{new QLabel}
     , m_undo{new QPushButton{tr("Undo it  (Ctrl+Z)")}}
     , m_earlier{new QPushButton{tr("It was earlier …  (E)")}}
+    , m_more{new QPushButton{tr("More …  (M)")}}
 {
     setProperty("role", QStringLiteral("foot"));
     m_last->setObjectName(QStringLiteral("lastAnswer"));
+    m_last->setWordWrap(true);
     m_last->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_undo->setObjectName(QStringLiteral("undoLast"));
     m_earlier->setObjectName(QStringLiteral("earlier"));
@@ -37,13 +39,17 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
         connect(button, &QPushButton::clicked, this, [this, minutes] { moveLast(minutes); });
     }
     row->addWidget(m_undo);
+    m_more->setObjectName(QStringLiteral("moreButton"));
+    m_more->setCheckable(true);
+    m_more->setShortcut(QKeySequence{Qt::Key_M});
+    row->addWidget(m_more);
     auto* cautions = new QPushButton{tr("Cautions  (F2)")};
     cautions->setObjectName(QStringLiteral("cautions"));
     auto* end = new QPushButton{tr("End this run …")};
     end->setObjectName(QStringLiteral("endRun"));
     row->addWidget(cautions);
     row->addWidget(end);
-    m_others = {m_undo, cautions, end};
+    m_others = {m_undo, m_more, cautions, end};
     const auto icons = [this, &theme, cautions] {
         m_undo->setIcon(theme.icon(QStringLiteral("undo")));
         m_earlier->setIcon(theme.icon(QStringLiteral("clock")));
@@ -52,6 +58,7 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     icons();
     connect(&theme, &Theme::changed, this, icons);
     connect(m_earlier, &QPushButton::toggled, this, &Corrections::openEarlier);
+    connect(m_more, &QPushButton::toggled, this, &Corrections::moreToggled);
     connect(cautions, &QPushButton::clicked, this, &Corrections::cautionsRequested);
     connect(end, &QPushButton::clicked, this, &Corrections::endRequested);
     connect(m_undo, &QPushButton::clicked, this, [this] {
@@ -69,6 +76,11 @@ void Corrections::showLast(const QString& last)
     m_earlier->setEnabled(!last.isEmpty());
     if (last.isEmpty())
         m_earlier->setChecked(false);
+}
+
+void Corrections::setMoreOpen(bool open)
+{
+    m_more->setChecked(open);
 }
 
 void Corrections::openEarlier(bool open)

@@ -21,11 +21,13 @@ public:
 
     /// `last` in words; empty while there is nothing to put right.
     void showLast(const QString& last);
+    void setMoreOpen(bool open);
 
 Q_SIGNALS:
     void answered(const core::run::Answer& answer);
     void endRequested();
     void cautionsRequested();
+    void moreToggled(bool open);
 
 private:
     void openEarlier(bool open);
@@ -34,6 +36,7 @@ private:
     QLabel* m_last;
     QPushButton* m_undo;
     QPushButton* m_earlier;
+    QPushButton* m_more;
     std::vector<QWidget*> m_others;  ///< Make room while minutes are asked for.
     std::vector<QPushButton*> m_minutes;
 };

@@ -5,13 +5,14 @@
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/lanes/last_answer.h"
+#include "app/desktop/lanes/more_panel.h"
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
 #include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
-#include "core/run/amend/amend.h"
+#include "app/view/amend_view.h"
 
 #include <QPushButton>
 #include <QShortcut>
@@ -24,6 +25,12 @@ namespace {
 
 /// Half a flash: a whole one takes twice as long, so nothing flashes more than once a second.
 constexpr int pulseMilliseconds = 1000;
+
+/// Texts are as high as their lines, and those depend on the width.
+int heightOf(const QWidget& part, int width)
+{
+    return part.hasHeightForWidth() ? part.heightForWidth(width) : part.sizeHint().height();
+}
 
 }  // namespace
 
@@ -45,6 +52,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_lanes{new LanesGrid{theme, false}}
     , m_strip{new LanesGrid{theme, true}}
     , m_strands{new StrandWidget{theme}}
+    , m_more{new MorePanel}
     , m_corrections{new Corrections{theme}}
 {
     setObjectName(QStringLiteral("lanesPage"));
@@ -80,6 +88,7 @@ void LanesPage::build()
     outer->setContentsMargins(0, 0, 0, 0);
     outer->setSpacing(0);
     outer->addLayout(body, 1);
+    outer->addWidget(m_more);
     outer->addWidget(m_corrections);
 }
 
@@ -101,7 +110,11 @@ void LanesPage::connectParts()
             [this] { m_warning->say({}); });
     connect(m_resumed->offer(tr("Good")), &QPushButton::clicked, this, [this] { m_resumed->say({}); });
     connect(m_resumed->offer(tr("End that run …")), &QPushButton::clicked, this, &LanesPage::endRequested);
-    connect(m_reason, &ReasonBand::listWanted, m_choices, &ChoiceSearch::open);
+    connectMore();
+    connect(m_reason, &ReasonBand::listWanted, this, [this] {
+        openMore(false);
+        m_choices->open();
+    });
     connect(m_reason, &ReasonBand::listClosed, m_choices, &ChoiceSearch::close);
     connect(m_reason, &ReasonBand::chosen, this, &LanesPage::choose);
     connect(m_choices, &ChoiceSearch::changed, this, &LanesPage::refresh);
@@ -128,6 +141,7 @@ void LanesPage::refresh()
     m_lanes->showLanes(lanes, m_clock);
     m_strip->showLanes(lanes, m_clock);
     m_corrections->showLast(lastAnswer(m_session.services(), m_session.facts(), m_clock));
+    m_more->showAmend(view::amendView(m_session.services(), m_session.state()));
     m_choices->follow();
     showAlarms(now);
     showReason();
@@ -179,52 +193,11 @@ bool LanesPage::pictureIsCurrent() const
 int LanesPage::roomLeft(const LanesGrid& lanes) const
 {
     int left = height() - m_corrections->sizeHint().height() - 2 * metrics::gapSmall;
-    for (const QWidget* part : std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed,
-                                                                     m_changes, m_reason, m_now, m_alert})
+    for (const QWidget* part : std::initializer_list<const QWidget*>{
+             m_soundWarning, m_warning, m_resumed, m_changes, m_reason, m_now, m_alert, m_more})
         if (!part->isHidden())
-            left -= part->sizeHint().height() + metrics::gapSmall;
+            left -= heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
     return left - lanes.minimumSizeHint().height() - metrics::gapSmall;
-}
-
-/// The list of choices has what room there is, and where that is too little the lanes give way and
-/// become a strip, as below an alarm.
-void LanesPage::showReason()
-{
-    const auto& reason = m_session.state().reason;
-    m_reason->showReason(reason ? QString::fromStdString(reason->text) : QString{});
-    auto list = ReasonBand::List::Closed;
-    if (m_choices->isOpen())
-        list = m_choices->takesLong()  ? ReasonBand::List::SearchingLong
-            : m_choices->isSearching() ? ReasonBand::List::Searching
-                                       : ReasonBand::List::Open;
-    m_reason->showChoices(list, m_choices->view(), m_clock);
-    m_now->setBrief(list != ReasonBand::List::Closed);
-    const auto roomBeside = [this](const LanesGrid* lanes) {
-        return roomLeft(*lanes) + m_reason->listHeight();
-    };
-    const bool open = list == ReasonBand::List::Open;
-    const bool crowded = open && roomBeside(m_lanes) < ReasonBand::leastListHeight();
-    const bool strip = crowded || !m_alert->isHidden();
-    m_strip->setVisible(strip);
-    m_lanes->setVisible(!strip);
-    m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
-}
-
-void LanesPage::choose(std::size_t place)
-{
-    if (place >= m_choices->choices().size())
-        return;
-    const core::stagger::Choice chosen = m_choices->choices()[place];
-    if (chosen.kind == core::stagger::ChoiceKind::CarryOn) {
-        m_choices->close();
-        return takeFocus();
-    }
-    if (!answer(core::run::choiceAnswer(chosen)))
-        return;
-    m_choices->close();
-    m_chosen = tr("Chosen: %1.").arg(QString::fromStdString(chosen.what));
-    m_chosenFacts = m_session.facts().size();
-    refresh();
 }
 
 void LanesPage::showPicture(const view::LanesView& lanes)

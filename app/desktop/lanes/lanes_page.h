@@ -15,6 +15,7 @@ class AlertPanel;
 class ChoiceSearch;
 class Corrections;
 class LanesGrid;
+class MorePanel;
 class Notice;
 class NowPanel;
 class ReasonBand;
@@ -56,6 +57,9 @@ private:
     void connectParts();
     bool answer(const core::run::Answer& answer);
     void choose(std::size_t place);
+    bool amend(const core::run::Answer& answer, const QString& said);
+    void connectMore();
+    void openMore(bool open);
     void showReason();
     void showAlarms(const view::NowView& now);
     void showAlert(const view::AlarmView& alarm, const view::NowView& now);
@@ -83,6 +87,7 @@ private:
     LanesGrid* m_lanes;
     LanesGrid* m_strip;
     StrandWidget* m_strands;
+    MorePanel* m_more;
     Corrections* m_corrections;
     QString m_chosen;               ///< Said with the change that it made, until something else happens.
     std::size_t m_chosenFacts = 0;  ///< How many facts there were then.

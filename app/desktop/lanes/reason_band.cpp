@@ -140,7 +140,6 @@ void ReasonBand::fill(const std::vector<view::ChoiceView>& choices)
         // It may be what was pressed just now, so it goes once that is over.
         m_buttons.back()->hide();
         m_buttons.back()->deleteLater();
-        m_grid->setRowMinimumHeight((static_cast<int>(m_buttons.size()) - 1) / columns, 0);
         m_buttons.pop_back();
     }
     while (m_buttons.size() < choices.size()) {
@@ -150,11 +149,12 @@ void ReasonBand::fill(const std::vector<view::ChoiceView>& choices)
         connect(button, &QPushButton::clicked, this,
                 [this, place] { Q_EMIT chosen(static_cast<std::size_t>(place)); });
         m_grid->addWidget(button, place / columns, place % columns);
-        m_grid->setRowMinimumHeight(place / columns, metrics::targetLive);
         m_buttons.push_back(button);
     }
     for (std::size_t place = 0; place < m_buttons.size(); ++place)
         m_buttons[place]->showChoice(choices[place]);
+    for (int row = 0; row < m_grid->rowCount(); ++row)
+        m_grid->setRowMinimumHeight(row, row * columns < std::ssize(m_buttons) ? metrics::targetLive : 0);
 }
 
 int ReasonBand::listHeight() const

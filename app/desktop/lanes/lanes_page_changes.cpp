@@ -1,0 +1,118 @@
+#include "app/desktop/lanes/alert_panel.h"
+#include "app/desktop/lanes/choice_search.h"
+#include "app/desktop/lanes/corrections.h"
+#include "app/desktop/lanes/lanes_grid.h"
+#include "app/desktop/lanes/lanes_page.h"
+#include "app/desktop/lanes/more_panel.h"
+#include "app/desktop/lanes/now_panel.h"
+#include "app/desktop/lanes/reason_band.h"
+#include "core/run/amend/amend.h"
+
+// What the page does where a run is to be changed: the choices, and what nobody asked about.
+
+namespace app::desktop {
+
+void LanesPage::connectMore()
+{
+    using core::run::Answer;
+    const auto about = [](Answer::Kind kind, const view::TaskId& task) {
+        Answer answer;
+        answer.kind = kind;
+        answer.task = task;
+        return answer;
+    };
+    const auto named = [](const auto& option) { return QString::fromStdString(option.name); };
+    connect(m_corrections, &Corrections::moreToggled, this, &LanesPage::openMore);
+    connect(m_more, &MorePanel::stopped, this, [=, this](const view::ZoneOption& zone) {
+        amend(about(Answer::Kind::Interrupt, zone.zone),
+              tr("Applying %1 stopped; the rest is a zone of its own.").arg(named(zone)));
+    });
+    connect(m_more, &MorePanel::apartWanted, this, [=, this](const view::ZoneOption& zone) {
+        amend(core::run::apartAnswer(m_session.services(), zone.zone),
+              tr("%1 is rinsed by itself.").arg(named(zone)));
+    });
+    connect(m_more, &MorePanel::away, this, [=, this](const view::HandsOption& hands, int minutes) {
+        const auto from = m_session.state().now;
+        amend(core::run::awayAnswer(m_session.services(), hands.place,
+                                    {from, from + std::chrono::minutes{minutes}}),
+              tr("%1 is away for %2 min.").arg(named(hands)).arg(minutes));
+    });
+    connect(m_more, &MorePanel::came, this, [=, this](const QString& name) {
+        amend(core::run::helperAnswer(m_session.services(), name.toStdString()),
+              tr("%1 has come to help.").arg(name));
+    });
+    connect(m_more, &MorePanel::gone, this, [=, this](const view::HandsOption& hands) {
+        amend(core::run::goneAnswer(m_session.services(), hands.place, m_session.state().now),
+              tr("%1 has gone.").arg(named(hands)));
+    });
+    connect(m_more, &MorePanel::givenUp, this, [=, this](const view::ZoneOption& coat) {
+        amend(about(Answer::Kind::Abandon, coat.zone), tr("%1 is given up.").arg(named(coat)));
+    });
+}
+
+/// One at a time: the choices and this have the same keys, and there is room for one of them.
+void LanesPage::openMore(bool open)
+{
+    m_corrections->setMoreOpen(open);
+    if (open == !m_more->isHidden())
+        return;
+    if (open) {
+        m_choices->close();
+        m_more->open();
+    } else {
+        m_more->hide();
+        takeFocus();
+    }
+    refresh();
+}
+
+/// The list of choices has what room there is, and where that is too little the lanes give way and
+/// become a strip, as below an alarm.
+void LanesPage::showReason()
+{
+    const auto& reason = m_session.state().reason;
+    m_reason->showReason(reason ? QString::fromStdString(reason->text) : QString{});
+    auto list = ReasonBand::List::Closed;
+    if (m_choices->isOpen())
+        list = m_choices->takesLong()  ? ReasonBand::List::SearchingLong
+            : m_choices->isSearching() ? ReasonBand::List::Searching
+                                       : ReasonBand::List::Open;
+    m_reason->showChoices(list, m_choices->view(), m_clock);
+    m_now->setBrief(list != ReasonBand::List::Closed);
+    const auto roomBeside = [this](const LanesGrid* lanes) {
+        return roomLeft(*lanes) + m_reason->listHeight();
+    };
+    const bool open = list == ReasonBand::List::Open;
+    const bool crowded = open && roomBeside(m_lanes) < ReasonBand::leastListHeight();
+    const bool strip = crowded || !m_alert->isHidden();
+    m_strip->setVisible(strip);
+    m_lanes->setVisible(!strip);
+    m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
+}
+
+void LanesPage::choose(std::size_t place)
+{
+    if (place >= m_choices->choices().size())
+        return;
+    const core::stagger::Choice chosen = m_choices->choices()[place];
+    if (chosen.kind == core::stagger::ChoiceKind::CarryOn) {
+        m_choices->close();
+        return takeFocus();
+    }
+    amend(core::run::choiceAnswer(chosen), tr("Chosen: %1.").arg(QString::fromStdString(chosen.what)));
+}
+
+/// What was changed is said with what that moves, until something else happens.
+bool LanesPage::amend(const core::run::Answer& change, const QString& said)
+{
+    if (!answer(change))
+        return false;
+    m_chosen = said;
+    m_chosenFacts = m_session.facts().size();
+    m_choices->close();
+    openMore(false);
+    refresh();
+    return true;
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,67 @@
+#include "app/view/amend_view.h"
+
+#include <algorithm>
+
+namespace app::view {
+namespace {
+
+using core::run::Lane;
+using core::run::Stage;
+using core::run::State;
+using core::service::Service;
+
+/// Nobody who comes back is away for that long.
+constexpr Seconds forGood = std::chrono::hours{24};
+
+bool hasGone(const core::service::Hands& hands, Instant now)
+{
+    return std::ranges::any_of(hands.away, [now](const core::measure::Interval& away) {
+        return away.from <= now && now + forGood <= away.until;
+    });
+}
+
+bool isDry(Stage stage)
+{
+    return stage == Stage::Waiting || stage == Stage::Applying || stage == Stage::Developing;
+}
+
+/// Whether others of its rinse group are still to be rinsed with it.
+bool hasCompany(const Service& service, const State& state, const Lane& lane)
+{
+    const auto& zones = service.coats[lane.coat].zones;
+    return std::ranges::any_of(state.lanes, [&](const Lane& other) {
+        return other.service == lane.service && other.coat == lane.coat && other.zone != lane.zone
+            && isDry(other.stage) && zones[other.zone].group == zones[lane.zone].group;
+    });
+}
+
+}  // namespace
+
+AmendView amendView(const std::vector<Service>& services, const State& state)
+{
+    AmendView view;
+    if (services.empty() || state.finished)
+        return view;
+    for (const Lane& lane : state.lanes) {
+        const Service& service = services[lane.service];
+        const ZoneOption zone{{.service = lane.service, .coat = lane.coat, .item = lane.zone},
+                              service.coats[lane.coat].zones[lane.zone].name};
+        if (lane.stage == Stage::Applying)
+            view.applying.push_back(zone);
+        if (lane.coat == currentCoat(state, lane.service) && isDry(lane.stage)
+            && hasCompany(service, state, lane))
+            view.dry.push_back(zone);
+    }
+    const auto& crew = services.front().crew.hands;
+    for (std::size_t place = 0; place < crew.size(); ++place)
+        if (!hasGone(crew[place], state.now))
+            view.here.push_back({place, crew[place].name});
+    if (!state.prompts.empty()) {
+        const TaskId& task = state.prompts.front().task;
+        view.givesUp = ZoneOption{{.service = task.service, .coat = task.coat},
+                                  services[task.service].coats[task.coat].name};
+    }
+    return view;
+}
+
+}  // namespace app::view
