@@ -72,7 +72,7 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     m_button->setFont(Theme::font(metrics::textStep, true));
     m_button->setMinimumSize(420, 110);
     auto* layout = new QVBoxLayout{this};
-    layout->setContentsMargins(40, 30, 40, 30);
+    layout->setContentsMargins(40, 24, 40, 24);
     layout->setSpacing(metrics::gap);
     layout->addStretch(1);
     layout->addWidget(m_headline);

@@ -20,6 +20,8 @@ constexpr int leastWidth = 318;  ///< Four digits and a colon, and the edges.
 constexpr int leastHeight = 196;
 constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
+constexpr int tallCompact = 110;  ///< From then on a compact card has room for larger digits.
+constexpr int badgeWidth = 56;
 
 }  // namespace
 
@@ -28,7 +30,7 @@ LaneCard::LaneCard(const Theme& theme, bool compact, QWidget* parent)
     , m_theme{theme}
     , m_compact{compact}
 {
-    setSizePolicy(QSizePolicy::Expanding, compact ? QSizePolicy::Fixed : QSizePolicy::Expanding);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     connect(&theme, &Theme::changed, this, qOverload<>(&QWidget::update));
 }
 
@@ -92,13 +94,13 @@ void LaneCard::paintGround(QPainter& painter)
     painter.setBrush(Qt::NoBrush);
 }
 
-/// As large as there is room for, and never smaller than what is read from three metres.
-QFont LaneCard::digitFont(const QSizeF& room)
+/// As large as there is room for.
+QFont LaneCard::digitFont(const QSizeF& room, int least)
 {
     constexpr double widthOfFiveFigures = 3.3;  // "88:88" is 2.9 times as wide as the typeface is high.
     const double fits = std::min(room.height() * 1.1, room.width() / widthOfFiveFigures);
     constexpr int largest = 190;
-    return Theme::font(std::clamp(static_cast<int>(fits), metrics::textDigits, largest));
+    return Theme::font(std::clamp(static_cast<int>(fits), least, largest));
 }
 
 /// The lane's piece of hair, patterned by what it does.
@@ -158,9 +160,10 @@ void LaneCard::paintFull(QPainter& painter)
 
     const QRectF digits{inside.left() - 12, inside.top() + 26, inside.width() + 24, inside.height() - 88};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
-    painter.setFont(counts ? digitFont(digits.size()) : Theme::font(metrics::textStep, true));
+    painter.setFont(counts ? digitFont(digits.size(), metrics::textDigits)
+                           : Theme::font(metrics::textStep, true));
     painter.setPen(digitColour());
-    painter.drawText(digits, Qt::AlignCenter,
+    painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip,
                      counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
 
     painter.setFont(Theme::font(metrics::textLane));
@@ -212,20 +215,26 @@ void LaneCard::paintCompact(QPainter& painter)
 {
     const Colours& colours = m_theme.colours();
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
+    const bool tall = height() >= tallCompact;
+    const double titleWidth = inside.width() - 28 - (tall ? badgeWidth : 0);
     paintSwatch(painter, {inside.left(), inside.top() + 2, 20, 14});
     painter.setFont(Theme::font(metrics::text, true));
     painter.setPen(colours.ink);
-    const QString title = painter.fontMetrics().elidedText(
-        QString::fromStdString(m_lane.title), Qt::ElideRight, static_cast<int>(inside.width()) - 28);
-    painter.drawText(QRectF{inside.left() + 28, inside.top(), inside.width() - 28, 20},
+    const QString title = painter.fontMetrics().elidedText(QString::fromStdString(m_lane.title),
+                                                           Qt::ElideRight, static_cast<int>(titleWidth));
+    painter.drawText(QRectF{inside.left() + 28, inside.top(), titleWidth, 20},
                      Qt::AlignLeft | Qt::AlignVCenter, title);
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setPen(digitColour());
-    painter.setFont(Theme::font(counts ? metrics::textStep : metrics::text, true));
-    painter.drawText(QRectF{inside.left(), inside.top() + 22, inside.width(), 40},
-                     Qt::AlignLeft | Qt::AlignVCenter,
+    // The badge is above the digits where there is room, else beside them.
+    const QRectF digits{inside.left(), inside.top() + 22, inside.width() - (tall ? 0 : badgeWidth),
+                        inside.height() - 22};
+    QFont font = counts ? digitFont(digits.size(), metrics::textStep) : Theme::font(metrics::text);
+    font.setBold(true);
+    painter.setFont(font);
+    painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
                      counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
-    paintBadge(painter, inside.right(), inside.bottom() - 26);
+    paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - 26);
 }
 
 }  // namespace app::desktop

@@ -34,7 +34,7 @@ private:
     void paintSwatch(QPainter& painter, const QRectF& box) const;
     void paintWindow(QPainter& painter, const QRectF& bar) const;
     void paintBadge(QPainter& painter, double right, double top) const;
-    [[nodiscard]] static QFont digitFont(const QSizeF& room);
+    [[nodiscard]] static QFont digitFont(const QSizeF& room, int least);
     [[nodiscard]] QString lookText() const;
     [[nodiscard]] QString inWords() const;
     [[nodiscard]] QColor digitColour() const;

@@ -16,7 +16,7 @@ LanesGrid::LanesGrid(const Theme& theme, bool compact, QWidget* parent)
 {
     m_layout->setContentsMargins(0, 0, 0, 0);
     m_layout->setSpacing(metrics::gapSmall);
-    setSizePolicy(QSizePolicy::Expanding, compact ? QSizePolicy::Fixed : QSizePolicy::Preferred);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
 }
 
 void LanesGrid::showLanes(const view::LanesView& lanes, const WallClock& clock)
@@ -46,15 +46,30 @@ void LanesGrid::resizeEvent(QResizeEvent* event)
     arrange();
 }
 
+int LanesGrid::columnsFor(int width) const
+{
+    const int lanes = static_cast<int>(m_cards.size());
+    const int least = m_cards.front()->minimumSizeHint().width() + m_layout->spacing();
+    const int columns = std::clamp((width + m_layout->spacing()) / least, 1, lanes);
+    // Rows as even as can be: four lanes are two and two, not three and one.
+    return (lanes + (lanes + columns - 1) / columns - 1) / ((lanes + columns - 1) / columns);
+}
+
+int LanesGrid::leastHeight(int width) const
+{
+    if (m_cards.empty())
+        return 0;
+    const int columns = columnsFor(width);
+    const int rows = (static_cast<int>(m_cards.size()) + columns - 1) / columns;
+    return rows * (m_cards.front()->minimumSizeHint().height() + m_layout->spacing()) - m_layout->spacing();
+}
+
 void LanesGrid::arrange()
 {
     if (m_cards.empty())
         return;
     const int lanes = static_cast<int>(m_cards.size());
-    const int least = m_cards.front()->minimumSizeHint().width() + m_layout->spacing();
-    int columns = std::clamp((width() + m_layout->spacing()) / least, 1, lanes);
-    // Rows as even as can be: four lanes are two and two, not three and one.
-    columns = (lanes + (lanes + columns - 1) / columns - 1) / ((lanes + columns - 1) / columns);
+    const int columns = columnsFor(width());
     if (columns == m_columns)
         return;
     m_columns = columns;

@@ -20,11 +20,15 @@ public:
     void showLanes(const view::LanesView& lanes, const WallClock& clock);
     [[nodiscard]] const std::vector<LaneCard*>& cards() const { return m_cards; }
 
+    /// How high it is at least where it is so wide, whatever it is now.
+    [[nodiscard]] int leastHeight(int width) const;
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     void arrange();
+    [[nodiscard]] int columnsFor(int width) const;
 
     const Theme& m_theme;
     bool m_compact;

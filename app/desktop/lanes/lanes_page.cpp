@@ -52,6 +52,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_lanes{new LanesGrid{theme, false}}
     , m_strip{new LanesGrid{theme, true}}
     , m_strands{new StrandWidget{theme}}
+    , m_body{new QVBoxLayout}
     , m_more{new MorePanel}
     , m_corrections{new Corrections{theme}}
 {
@@ -69,7 +70,7 @@ void LanesPage::build()
     m_changes->setObjectName(QStringLiteral("changes"));
     m_strands->setObjectName(QStringLiteral("liveStrands"));
 
-    auto* body = new QVBoxLayout;
+    auto* body = m_body;
     body->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
     body->setSpacing(metrics::gapSmall);
     for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_changes})
@@ -80,7 +81,6 @@ void LanesPage::build()
     body->addWidget(m_lanes, 2);
     body->addWidget(m_strip);
     body->addWidget(m_strands, 3);
-    body->addStretch(0);  // Takes what is left where neither lanes nor picture are shown.
     m_alert->hide();
     m_strip->hide();
 
@@ -144,8 +144,8 @@ void LanesPage::refresh()
     m_more->showAmend(view::amendView(m_session.services(), m_session.state()));
     m_choices->follow();
     showAlarms(now);
-    showReason();
     showChanges();
+    showReason();
     showSound();
     showPicture(lanes);
 }
@@ -192,12 +192,12 @@ bool LanesPage::pictureIsCurrent() const
 /// What is left of the page's height once everything that matters more has its least.
 int LanesPage::roomLeft(const LanesGrid& lanes) const
 {
-    int left = height() - m_corrections->sizeHint().height() - 2 * metrics::gapSmall;
+    int left = height() - heightOf(*m_corrections, width()) - 2 * metrics::gapSmall;
     for (const QWidget* part : std::initializer_list<const QWidget*>{
              m_soundWarning, m_warning, m_resumed, m_changes, m_reason, m_now, m_alert, m_more})
         if (!part->isHidden())
             left -= heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
-    return left - lanes.minimumSizeHint().height() - metrics::gapSmall;
+    return left - lanes.leastHeight(width() - 2 * metrics::gapLarge) - metrics::gapSmall;
 }
 
 void LanesPage::showPicture(const view::LanesView& lanes)

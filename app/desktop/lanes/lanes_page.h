@@ -9,6 +9,8 @@
 #include <QTimer>
 #include <QWidget>
 
+class QVBoxLayout;
+
 namespace app::desktop {
 
 class AlertPanel;
@@ -87,6 +89,7 @@ private:
     LanesGrid* m_lanes;
     LanesGrid* m_strip;
     StrandWidget* m_strands;
+    QVBoxLayout* m_body;
     MorePanel* m_more;
     Corrections* m_corrections;
     QString m_chosen;               ///< Said with the change that it made, until something else happens.

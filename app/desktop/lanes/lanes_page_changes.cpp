@@ -4,13 +4,22 @@
 #include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/lanes/lanes_page.h"
 #include "app/desktop/lanes/more_panel.h"
+#include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
 #include "app/desktop/lanes/reason_band.h"
 #include "core/run/amend/amend.h"
 
+#include <QVBoxLayout>
+
 // What the page does where a run is to be changed: the choices, and what nobody asked about.
 
 namespace app::desktop {
+namespace {
+
+/// So much lanes can do without before their digits would be cut.
+constexpr int mostSqueezed = 32;
+
+}  // namespace
 
 void LanesPage::connectMore()
 {
@@ -66,8 +75,8 @@ void LanesPage::openMore(bool open)
     refresh();
 }
 
-/// The list of choices has what room there is, and where that is too little the lanes give way and
-/// become a strip, as below an alarm.
+/// The list of choices has what room there is. Where the lanes would be cut, they become a strip as below an
+/// alarm, with digits as large as there is room for.
 void LanesPage::showReason()
 {
     const auto& reason = m_session.state().reason;
@@ -78,15 +87,21 @@ void LanesPage::showReason()
             : m_choices->isSearching() ? ReasonBand::List::Searching
                                        : ReasonBand::List::Open;
     m_reason->showChoices(list, m_choices->view(), m_clock);
-    m_now->setBrief(list != ReasonBand::List::Closed);
+    const bool alert = !m_alert->isHidden();
+    m_now->setBrief(alert || list != ReasonBand::List::Closed);
     const auto roomBeside = [this](const LanesGrid* lanes) {
         return roomLeft(*lanes) + m_reason->listHeight();
     };
-    const bool open = list == ReasonBand::List::Open;
-    const bool crowded = open && roomBeside(m_lanes) < ReasonBand::leastListHeight();
-    const bool strip = crowded || !m_alert->isHidden();
+    const int wanted = list == ReasonBand::List::Open ? ReasonBand::leastListHeight() : 0;
+    const bool crowded = !alert && roomBeside(m_lanes) < (wanted > 0 ? wanted : -mostSqueezed);
+    const bool strip = crowded || alert;
     m_strip->setVisible(strip);
     m_lanes->setVisible(!strip);
+    m_body->setStretchFactor(m_strip, crowded ? 2 : 0);  // An alarm has the height to itself.
+    // An alarm is never cut: first what has been said gives way to it, then what else there is to do.
+    for (QWidget* part : std::initializer_list<QWidget*>{m_changes, m_now})
+        if (alert && roomBeside(m_strip) < wanted)
+            part->hide();
     m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
 }
 

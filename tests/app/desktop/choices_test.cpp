@@ -163,6 +163,30 @@ TEST_F(Choices, AreWorkedOutAgainAfterAnAnswer)
     }
 }
 
+TEST_F(Choices, LeaveTheAlarmAndTheLanesWholeInASmallWindow)
+{
+    rig.window->resize(1024, 700);
+    ask();
+    const auto* card = rig.find<QWidget>("strip1");
+    const auto areWhole = [&] {
+        QTest::qWait(50);
+        const auto* lane = card->isVisible() ? card : rig.find<QWidget>("lane1");
+        return lane->height() >= lane->minimumSizeHint().height() && isListed(1)
+            && choice(1)->height() >= metrics::targetLive;
+    };
+    EXPECT_TRUE(areWhole());
+    rig.goOn(std::chrono::minutes{4});  // The root is past its limit.
+
+    const auto* alert = rig.find<QWidget>("alert");
+    const auto* button = rig.find<QWidget>("alertButton");
+    ASSERT_TRUE(alert->isVisible());
+    EXPECT_TRUE(areWhole());
+    EXPECT_GE(button->height(), metrics::targetLive);
+    EXPECT_TRUE(alert->rect().contains(button->geometry()));
+    const auto* headline = rig.find<QLabel>("alertHeadline");
+    EXPECT_GE(headline->height(), headline->fontMetrics().height());
+}
+
 TEST_F(Choices, SayThatTheyAreBeingWorkedOutWhereItTakesLong)
 {
     ReasonBand band{*rig.theme};

@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/lane_card.h"
 
+#include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 
@@ -64,6 +65,22 @@ TEST(LaneCard, LooksOtherWhenItIsDueThanWhenItIsCalm)
     card.showLane(lane, 0, {});
 
     EXPECT_NE(calm, card.grab().toImage());
+}
+
+TEST(LanesGrid, KnowsItsLeastHeightForAnyWidthWhateverItsOwn)
+{
+    Theme theme{*qApp};
+    LanesGrid grid{theme, false};
+    EXPECT_EQ(grid.leastHeight(1000), 0);
+    app::view::LanesView lanes;
+    lanes.lanes.assign(4, developing());
+    grid.resize(300, 2000);  // One below the other.
+    grid.showLanes(lanes, {});
+
+    const int card = LaneCard{theme, false}.minimumSizeHint().height();
+    EXPECT_EQ(grid.leastHeight(1400), card);
+    EXPECT_EQ(grid.leastHeight(984), 2 * card + metrics::gapSmall);
+    EXPECT_EQ(grid.leastHeight(300), 4 * card + 3 * metrics::gapSmall);
 }
 
 }  // namespace
