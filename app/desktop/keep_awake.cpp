@@ -60,9 +60,10 @@ void KeepAwake::askScreen(const QString& why)
     ask(this, m_session, message, [this, asked = m_asked](const QDBusPendingReply<quint32>& reply) {
         if (reply.isError())
             return;
-        m_cookie = reply.value();
-        if (!m_holds || asked != m_asked)
-            letGo();
+        if (m_holds && asked == m_asked)
+            m_cookie = reply.value();
+        else
+            giveBack(reply.value());
     });
 }
 
@@ -83,12 +84,16 @@ void KeepAwake::letGo()
 {
     m_holds = false;
     m_lock = {};
-    if (!m_cookie)
-        return;
-    QDBusMessage message = toScreen(QStringLiteral("UnInhibit"));
-    message << *m_cookie;
-    m_session.send(message);
+    if (m_cookie)
+        giveBack(*m_cookie);
     m_cookie.reset();
+}
+
+void KeepAwake::giveBack(quint32 cookie)
+{
+    QDBusMessage message = toScreen(QStringLiteral("UnInhibit"));
+    message << cookie;
+    m_session.send(message);
 }
 
 }  // namespace app::desktop

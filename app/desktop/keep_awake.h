@@ -6,8 +6,6 @@
 
 #include <optional>
 
-class QDBusPendingCall;
-
 namespace app::desktop {
 
 /// Asks the desktop not to lock the screen and the machine not to sleep, while lanes run. By the interfaces
@@ -32,6 +30,7 @@ public:
 private:
     void askScreen(const QString& why);
     void askMachine(const QString& why);
+    void giveBack(quint32 cookie);
 
     QDBusConnection m_session;
     QDBusConnection m_system;

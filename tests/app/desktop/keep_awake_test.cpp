@@ -115,6 +115,22 @@ TEST_F(KeepAwakeTest, GivesBackWhatComesTooLate)
     EXPECT_FALSE(awake.keepsScreenOn());
 }
 
+// One run ends and the next begins before the desktop has answered: what is late for the first is not the
+// second's.
+TEST_F(KeepAwakeTest, HoldsForTheNextRunThoughTheAnswerToTheLastComesLate)
+{
+    offerScreen();
+    offerMachine();
+    KeepAwake awake{bus("asker"), bus("asker")};
+    awake.hold(QStringLiteral("one"));
+    awake.letGo();
+    awake.hold(QStringLiteral("two"));
+    ASSERT_TRUE(waitUntil([&] { return awake.keepsScreenOn() && awake.keepsMachineUp(); }));
+    EXPECT_TRUE(waitUntil([&] { return screen.letGo.size() == 1; }));
+    EXPECT_THAT(screen.letGo, ElementsAre(41U));
+    EXPECT_TRUE(awake.keepsScreenOn());
+}
+
 TEST_F(KeepAwakeTest, DoesWithoutEither)
 {
     KeepAwake awake{bus("asker"), QDBusConnection{QStringLiteral("no such bus")}};
