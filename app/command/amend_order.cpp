@@ -9,7 +9,6 @@
 namespace app::command {
 
 using core::run::Answer;
-using core::run::Lane;
 using core::run::Stage;
 using core::run::State;
 using core::stagger::TaskId;
@@ -19,15 +18,6 @@ template <typename T>
 using Result = tl::expected<T, std::string>;
 
 namespace {
-
-/// The words from `first` on, as one name.
-std::string nameFrom(const std::vector<std::string>& words, std::size_t first)
-{
-    std::string name;
-    for (std::size_t word = first; word < words.size(); ++word)
-        name += (name.empty() ? "" : " ") + words[word];
-    return name;
-}
 
 /// Whose name it is; the first where there is no name.
 Result<std::size_t> handsNamed(const std::string& name, const Services& services)
@@ -79,14 +69,9 @@ Result<Order> apart(const std::vector<std::string>& words, const Services& servi
     const std::string name = nameFrom(words, 1);
     if (name.empty())
         return tl::unexpected{std::string{"Which zone is rinsed by itself? Type apart and its name."}};
-    for (const Lane& lane : state.lanes) {
-        const auto& zone = services.at(lane.service).coats.at(lane.coat).zones.at(lane.zone);
-        const bool dry =
-            lane.stage == Stage::Waiting || lane.stage == Stage::Applying || lane.stage == Stage::Developing;
-        if (dry && lowered(zone.name) == lowered(name))
-            return answered(
-                core::run::apartAnswer(services, {lane.service, lane.coat, TaskKind::Apply, lane.zone, 0}));
-    }
+    if (const auto zone =
+            zoneNamed(name, {Stage::Waiting, Stage::Applying, Stage::Developing}, services, state))
+        return answered(core::run::apartAnswer(services, *zone));
     return tl::unexpected{"No zone called " + name + " is still to be rinsed."};
 }
 

@@ -3,6 +3,7 @@
 #include "app/command/amend_order.h"
 #include "app/command/words_of_line.h"
 
+#include <algorithm>
 #include <charconv>
 
 namespace app::command {
@@ -25,17 +26,6 @@ Order ordered(Order::Kind kind)
     Order order;
     order.kind = kind;
     return order;
-}
-
-/// The zone of that name among those that were applied and not rinsed.
-Result<TaskId> zoneNamed(const std::string& name, const Services& services, const State& state)
-{
-    for (const core::run::Lane& lane : state.lanes) {
-        const auto& zone = services.at(lane.service).coats.at(lane.coat).zones.at(lane.zone);
-        if (lane.stage == core::run::Stage::Developing && lowered(zone.name) == lowered(name))
-            return TaskId{lane.service, lane.coat, TaskKind::Apply, lane.zone, 0};
-    }
-    return tl::unexpected{"No zone called " + name + " is developing."};
 }
 
 /// What Enter means for a prompt.
@@ -107,12 +97,10 @@ private:
     Result<Order> rinse(const std::vector<std::string>& words) const
     {
         if (words.size() > 1) {
-            std::string name = words[1];
-            for (std::size_t word = 2; word < words.size(); ++word)
-                name += " " + words[word];
-            return zoneNamed(name, m_services, m_state).map([](const TaskId& zone) {
-                return aboutTask(Answer::Kind::RinseZoneNow, zone);
-            });
+            const std::string name = nameFrom(words, 1);
+            if (const auto zone = zoneNamed(name, {core::run::Stage::Developing}, m_services, m_state))
+                return aboutTask(Answer::Kind::RinseZoneNow, *zone);
+            return tl::unexpected{"No zone called " + name + " is developing."};
         }
         if (!m_prompt || m_prompt->asks != Prompt::Asks::Look)
             return tl::unexpected{std::string{"Which zone? Type r and its name."}};
@@ -171,6 +159,18 @@ Order aboutTask(Answer::Kind kind, const TaskId& task)
     answer.kind = kind;
     answer.task = task;
     return answered(std::move(answer));
+}
+
+std::optional<TaskId> zoneNamed(const std::string& name, const std::vector<core::run::Stage>& stages,
+                                const Services& services, const State& state)
+{
+    for (const core::run::Lane& lane : state.lanes) {
+        const auto& zone = services.at(lane.service).coats.at(lane.coat).zones.at(lane.zone);
+        const bool there = std::find(stages.begin(), stages.end(), lane.stage) != stages.end();
+        if (there && lowered(zone.name) == lowered(name))
+            return TaskId{lane.service, lane.coat, TaskKind::Apply, lane.zone, 0};
+    }
+    return std::nullopt;
 }
 
 Result<Order> readOrder(const std::string& line, const Services& services, const State& state)

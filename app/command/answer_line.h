@@ -22,6 +22,12 @@ struct Order {
 Order answered(core::run::Answer answer);
 Order aboutTask(core::run::Answer::Kind kind, const core::stagger::TaskId& task);
 
+/// The zone of that name that is at one of `stages`; a name is the same in small letters and in capitals.
+std::optional<core::stagger::TaskId> zoneNamed(const std::string& name,
+                                               const std::vector<core::run::Stage>& stages,
+                                               const std::vector<core::service::Service>& services,
+                                               const core::run::State& state);
+
 /// Reads one line. What it is about is the first thing to do now, or the one whose
 /// number it begins with. The error says what can be typed.
 tl::expected<Order, std::string> readOrder(const std::string& line,

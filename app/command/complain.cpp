@@ -11,4 +11,16 @@ int complain(Outside& outside, const std::vector<std::string>& lines)
     return BadInput;
 }
 
+std::unique_ptr<session::Journal> openJournal(Outside& outside, const std::filesystem::path& folder)
+{
+    auto opened = outside.openJournal(folder);
+    if (!opened) {
+        complain(outside, {opened.error().what});
+        return nullptr;
+    }
+    for (const std::string& warning : opened->warnings)
+        outside.err << warning << '\n';
+    return std::move(opened->journal);
+}
+
 }  // namespace app::command

@@ -1,5 +1,6 @@
 #include "app/command/replay_command.h"
 
+#include "app/command/complain.h"
 #include "app/command/input.h"
 #include "app/command/run_words.h"
 #include "app/session/data_folder.h"
@@ -66,20 +67,14 @@ private:
 
 int Replay::complain(const std::string& what)
 {
-    m_outside.err << what << '\n';
-    return BadInput;
+    return command::complain(m_outside, {what});
 }
 
 bool Replay::openJournal()
 {
-    auto opened = m_outside.openJournal(session::dataFolder(m_options.data.toStdString()));
-    if (!opened) {
-        complain(opened.error().what);
+    m_journal = command::openJournal(m_outside, session::dataFolder(m_options.data.toStdString()));
+    if (!m_journal)
         return false;
-    }
-    for (const std::string& warning : opened->warnings)
-        m_outside.err << warning << '\n';
-    m_journal = std::move(opened->journal);
     auto runs = m_journal->runs();
     if (!runs) {
         complain(runs.error().what);
@@ -146,8 +141,7 @@ bool Replay::readOther()
         return true;
     auto other = readServiceFile(m_options.file, m_outside.in, m_zones);
     if (!other) {
-        for (const std::string& line : other.error())
-            m_outside.err << line << '\n';
+        command::complain(m_outside, other.error());
         return false;
     }
     const auto known = [&](const Fact& fact) {

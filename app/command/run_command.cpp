@@ -1,6 +1,7 @@
 #include "app/command/run_command.h"
 
 #include "app/command/auto_answer.h"
+#include "app/command/complain.h"
 #include "app/command/input.h"
 #include "app/command/line_reader.h"
 #include "app/command/quit_signals.h"
@@ -66,21 +67,15 @@ private:
 
 int Run::complain(const std::string& what)
 {
-    m_outside.err << what << '\n';
-    return BadInput;
+    return command::complain(m_outside, {what});
 }
 
 bool Run::openJournal()
 {
-    auto opened = m_outside.openJournal(m_folder);
-    if (!opened) {
-        complain(opened.error().what);
-        return false;
-    }
-    for (const std::string& warning : opened->warnings)
-        m_outside.err << warning << '\n';
     Session::Parts parts;
-    parts.journal = std::move(opened->journal);
+    parts.journal = command::openJournal(m_outside, m_folder);
+    if (!parts.journal)
+        return false;
     parts.zones = m_zones;
     m_session = std::make_unique<Session>(std::move(parts));
     return true;
@@ -231,11 +226,8 @@ int Run::go()
             "With the service on standard input nobody can answer. Give a file, or --answer-all.");
     if (!m_options.file.isEmpty()) {
         auto service = readServiceFile(m_options.file, m_outside.in, *m_zones);
-        if (!service) {
-            for (const std::string& line : service.error())
-                m_outside.err << line << '\n';
-            return BadInput;
-        }
+        if (!service)
+            return command::complain(m_outside, service.error());
         m_service = std::move(*service);
     }
     if (!openJournal() || !openSoundFile())

@@ -85,19 +85,18 @@ bool wasBegun(const State& state, const Lane& lane)
 }
 
 /// Until when it can be put off; what that is safe against, where it is not what is said by default.
-std::string latestText(const Services& services, const TimeZones& zones, const core::stagger::SafeStart& safe)
+std::string latestText(const Services& services, const TimeZones& zones, const view::LatestStart& latest)
 {
-    const bool held = safe.safeFor == core::stagger::SafeFor::LengthsHeld;
-    return " (at the latest " + clockOf(services, zones, *safe.latest)
-        + (held ? ")" : " if all takes as usual)");
+    return " (at the latest " + clockOf(services, zones, latest.at)
+        + (latest.onlyAsUsual ? " if all takes as usual)" : ")");
 }
 
 /// The countdown comes last: what stands before it changes only with what is asked for.
 std::string stepLine(const Services& services, const TimeZones& zones, const view::StepView& step)
 {
     std::string line = promptText(services, step.prompt);
-    if (step.prompt.safe && step.prompt.safe->latest)
-        line += latestText(services, zones, *step.prompt.safe);
+    if (step.latest)
+        line += latestText(services, zones, *step.latest);
     line += ", " + dueText(step.left);
     if (!step.hands.empty())
         line += " (" + step.hands + ")";

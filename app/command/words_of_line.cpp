@@ -26,6 +26,14 @@ std::vector<std::string> wordsOf(const std::string& line)
     return words;
 }
 
+std::string nameFrom(const std::vector<std::string>& words, std::size_t first)
+{
+    std::string name;
+    for (std::size_t word = first; word < words.size(); ++word)
+        name += (name.empty() ? "" : " ") + words[word];
+    return name;
+}
+
 std::string lowered(std::string text)
 {
     std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) { return std::tolower(c); });

@@ -11,6 +11,9 @@ namespace app::command {
 
 std::vector<std::string> wordsOf(const std::string& line);
 
+/// The words from `first` on, as one name.
+std::string nameFrom(const std::vector<std::string>& words, std::size_t first);
+
 std::string lowered(std::string text);
 
 /// The minutes that the second of two words says; `example` is what could have been typed.
