@@ -1,5 +1,7 @@
 #include "app/view/amend_view.h"
 
+#include "core/run/amend/amend.h"
+
 #include <algorithm>
 
 namespace app::view {
@@ -9,16 +11,6 @@ using core::run::Lane;
 using core::run::Stage;
 using core::run::State;
 using core::service::Service;
-
-/// Nobody who comes back is away for that long.
-constexpr Seconds forGood = std::chrono::hours{24};
-
-bool hasGone(const core::service::Hands& hands, Instant now)
-{
-    return std::ranges::any_of(hands.away, [now](const core::measure::Interval& away) {
-        return away.from <= now && now + forGood <= away.until;
-    });
-}
 
 bool isDry(Stage stage)
 {
@@ -54,7 +46,7 @@ AmendView amendView(const std::vector<Service>& services, const State& state)
     }
     const auto& crew = services.front().crew.hands;
     for (std::size_t place = 0; place < crew.size(); ++place)
-        if (!hasGone(crew[place], state.now))
+        if (!core::run::hasGone(crew[place], state.now))
             view.here.push_back({place, crew[place].name});
     if (!state.prompts.empty()) {
         const TaskId& task = state.prompts.front().task;

@@ -61,7 +61,10 @@ State stateAt(const Setup& setup, std::span<const Fact> facts, Instant now)
 {
     PlanHistory history{setup, facts};
     const std::vector<Service>& services = history.services();
-    const std::vector<Service> watched = withFirstLimits(setup, services);
+    // Without a revision they are the same, and need not be copied each second.
+    const std::vector<Service> limited =
+        setup.revisions.empty() ? std::vector<Service>{} : withFirstLimits(setup, services);
+    const std::vector<Service>& watched = setup.revisions.empty() ? services : limited;
     const Planning& planning = history.inForce(now);
     State state{.now = now, .progress = planning.progress, .plan = planning.plan, .reason = planning.reason};
     state.finished = wasEnded(facts) || allIsOver(services, planning.progress, now);

@@ -8,8 +8,9 @@
 namespace core::run {
 namespace {
 
-/// Who has gone is away longer than any run lasts.
+/// Who has gone is away longer than any run lasts, and nobody who comes back is away for that long.
 constexpr Seconds forGood = std::chrono::hours{72};
+constexpr Seconds longestAway = std::chrono::hours{24};
 
 Answer amended(std::vector<service::Service> services)
 {
@@ -47,6 +48,13 @@ Answer awayAnswer(const std::vector<service::Service>& services, std::size_t han
 Answer goneAnswer(const std::vector<service::Service>& services, std::size_t hands, Instant from)
 {
     return awayAnswer(services, hands, {from, from + forGood});
+}
+
+bool hasGone(const service::Hands& hands, Instant now)
+{
+    return std::ranges::any_of(hands.away, [now](const measure::Interval& away) {
+        return away.from <= now && now + longestAway <= away.until;
+    });
 }
 
 Answer helperAnswer(const std::vector<service::Service>& services, const std::string& name)

@@ -13,6 +13,9 @@ Answer awayAnswer(const std::vector<service::Service>& services, std::size_t han
 /// These hands have gone for good.
 Answer goneAnswer(const std::vector<service::Service>& services, std::size_t hands, Instant from);
 
+/// Whether that was said of them.
+bool hasGone(const service::Hands& hands, Instant now);
+
 /// Somebody comes to help with everything, from now on.
 Answer helperAnswer(const std::vector<service::Service>& services, const std::string& name);
 
