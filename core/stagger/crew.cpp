@@ -18,9 +18,7 @@ CrewAt::CrewAt(const Draft& draft, const std::vector<Time>& times)
     }
     for (std::size_t place = 0; place < count(); ++place) {
         const std::optional<Lag>& due = task(place).due;
-        if (!due
-            || times[static_cast<std::size_t>(due->to)] - times[static_cast<std::size_t>(due->from)]
-                <= due->most)
+        if (!due || temporal::holds(*due, times))
             m_present.push_back(place);
     }
     std::ranges::sort(m_present, [&](std::size_t a, std::size_t b) {

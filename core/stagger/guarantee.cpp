@@ -40,6 +40,15 @@ std::vector<Clause> brokenByLengths(const Draft& draft, const std::vector<Time>&
     return clauses;
 }
 
+int greatestHeld(int least, const std::function<bool(int give)>& holds)
+{
+    for (int refused = wholeGive + 1; refused - least > 1;) {
+        const int next = refused > wholeGive ? wholeGive : (least + refused) / 2;
+        (holds(next) ? least : refused) = next;
+    }
+    return least;
+}
+
 Plan greatestGive(Plan usual, const TryGive& tryGive, std::uint64_t conflicts)
 {
     std::uint64_t rest = conflicts;
@@ -48,21 +57,16 @@ Plan greatestGive(Plan usual, const TryGive& tryGive, std::uint64_t conflicts)
         rest -= std::min(rest, tried.conflicts);
         return tried;
     };
-    Tried best = attempt(wholeGive, false);
-    bool proved = best.plan || best.complete;
-    // What holds for longer ranges of lengths holds for shorter ones: the greatest is found by halving.
-    int least = best.plan ? wholeGive : 0;
-    for (int refused = wholeGive; refused - least > 1;) {
-        const int middle = (least + refused) / 2;
-        Tried tried = attempt(middle, true);
+    Tried best;
+    bool proved = true;
+    const int least = greatestHeld(0, [&](int give) {
+        Tried tried = attempt(give, give < wholeGive);
         proved = proved && (tried.plan || tried.complete);
-        if (tried.plan) {
-            least = middle;
+        const bool holds = tried.plan.has_value();
+        if (holds)
             best = std::move(tried);
-        } else {
-            refused = middle;
-        }
-    }
+        return holds;
+    });
     if (least == 0)
         return PlanBuilder::withGive(std::move(usual), 0, proved);
     if (least < wholeGive) {

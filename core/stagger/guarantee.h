@@ -11,6 +11,10 @@ namespace core::stagger {
 /// All of it: in tenths.
 constexpr int wholeGive = 10;
 
+/// The greatest give in tenths, from `least` on, for which `holds`; `least` is taken to. What holds for
+/// longer ranges of lengths holds for shorter ones, so it is found by halving, the whole first.
+int greatestHeld(int least, const std::function<bool(int give)>& holds);
+
 /// What one search at one give came to.
 struct Tried {
     std::optional<Plan> plan;

@@ -18,14 +18,15 @@ struct Against {
 
 class Placing {
 public:
-    Placing(const Draft& draft, std::vector<Time>& times, const temporal::Distances& distances)
+    /// `longer`: see `longerThanUsual`.
+    Placing(const Draft& draft, const std::vector<Time>& longer, std::vector<Time>& times,
+            const temporal::Distances& distances)
         : m_draft{draft}
+        , m_longer{longer}
         , m_crew{draft, times}
         , m_times{times}
         , m_distances{distances}
     {
-        for (std::size_t place = 0; place < draft.busy.size(); ++place)
-            m_slowest.push_back(slowestEnd(place));
     }
 
     void run()
@@ -55,12 +56,7 @@ private:
     [[nodiscard]] Time& at(Point point) const { return m_times[static_cast<std::size_t>(point)]; }
     [[nodiscard]] Against& against(Point point) { return m_against[static_cast<std::size_t>(at(point))]; }
 
-    [[nodiscard]] Time slowestEnd(std::size_t place) const
-    {
-        const Moment& end = m_draft.busy[place].end;
-        const auto link = std::ranges::find(m_draft.links, end.point, &temporal::Uncertain::end);
-        return link == m_draft.links.end() ? m_crew.end(place) : m_crew.end(place) + link->most - link->usual;
-    }
+    [[nodiscard]] Time slowestEnd(std::size_t place) const { return m_crew.end(place) + m_longer[place]; }
 
     /// The number that least speaks against. The distances are all that follows, so what keeps to those
     /// between numbers given so far can be gone on with.
@@ -86,7 +82,7 @@ private:
         std::vector<bool> applies(m_crew.hands(), false);
         for (const std::size_t other : m_seen) {
             const Point hands = *m_draft.busy[other].hands;
-            if (m_slowest[other] <= m_crew.start(place))
+            if (slowestEnd(other) <= m_crew.start(place))
                 continue;
             if (m_crew.isMadeWhile(place, other)) {
                 glance = true;
@@ -112,28 +108,40 @@ private:
     }
 
     const Draft& m_draft;
+    const std::vector<Time>& m_longer;
     const CrewAt m_crew;
     std::vector<Time>& m_times;
     const temporal::Distances& m_distances;
-    std::vector<Time> m_slowest;        ///< When each task ends at the latest, by place.
     std::vector<Against> m_against{};   ///< By number.
     std::vector<std::size_t> m_seen{};  ///< Tasks that have been given to somebody.
     std::vector<Point> m_given{};       ///< Points whose numbers are given.
 };
 
+/// How much longer than usual each task can take, by place.
+std::vector<Time> longerThanUsual(const Draft& draft)
+{
+    std::vector<Time> longer;
+    for (const Busy& busy : draft.busy) {
+        const auto link = std::ranges::find(draft.links, busy.end.point, &temporal::Uncertain::end);
+        longer.push_back(link == draft.links.end() ? 0 : link->most - link->usual);
+    }
+    return longer;
+}
+
 }  // namespace
 
 void placeHands(const Draft& draft, std::vector<Time>& times, const temporal::Distances& distances)
 {
-    Placing{draft, times, distances}.run();
+    Placing{draft, longerThanUsual(draft), times, distances}.run();
 }
 
 std::function<void(std::vector<Time>&, const temporal::Distances&)> handsPlacing(const Draft& draft)
 {
     if (!draft.numberZero)
         return {};
-    return [&draft](std::vector<Time>& times, const temporal::Distances& distances) {
-        placeHands(draft, times, distances);
+    return [&draft, longer = longerThanUsual(draft)](std::vector<Time>& times,
+                                                     const temporal::Distances& distances) {
+        Placing{draft, longer, times, distances}.run();
     };
 }
 

@@ -39,11 +39,7 @@ private:
     {
         return m_times[static_cast<std::size_t>(moment.point)] + moment.offset;
     }
-    [[nodiscard]] bool holds(const Lag& lag) const
-    {
-        return m_times[static_cast<std::size_t>(lag.to)] - m_times[static_cast<std::size_t>(lag.from)]
-            <= lag.most;
-    }
+    [[nodiscard]] bool holds(const Lag& lag) const { return temporal::holds(lag, m_times); }
     /// Then nothing binds them to each other.
     [[nodiscard]] bool haveHappened(std::size_t a, std::size_t b) const
     {

@@ -50,7 +50,7 @@ void PlanBuilder::addTasks()
         const Busy& busy = m_draft.busy[place];
         if (busy.elsewhere)
             continue;
-        if (busy.due && time({busy.due->to, 0}) - time({busy.due->from, 0}) > busy.due->most) {
+        if (busy.due && !temporal::holds(*busy.due, m_times)) {
             m_data.looksNotDue.push_back(busy.id);
             continue;
         }

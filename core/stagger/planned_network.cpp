@@ -54,17 +54,6 @@ std::optional<std::vector<Time>> searchedTimes(Draft& draft)
     return outcome.best ? std::optional{std::move(outcome.best->times)} : std::nullopt;
 }
 
-/// Of the links of `network`, which are as wide as can be, so much.
-void narrow(temporal::UncertainNetwork& network, int give)
-{
-    for (temporal::Uncertain& link : network.links) {
-        const service::Application held =
-            covered({Seconds{link.least}, Seconds{link.usual}, Seconds{link.most}}, give);
-        link.least = static_cast<Time>(held.quickest.count());
-        link.most = static_cast<Time>(held.slowest.count());
-    }
-}
-
 /// The network of the plan's order, its links as wide as can be.
 temporal::UncertainNetwork wholeNetwork(const Draft& draft, const std::vector<Time>& times)
 {
@@ -95,11 +84,23 @@ std::optional<PlannedNetwork> wholePlannedNetwork(const Question& question, cons
 
 }  // namespace
 
+std::vector<temporal::Uncertain> linksAt(const Draft& draft, int give)
+{
+    std::vector<temporal::Uncertain> links = draft.links;
+    for (temporal::Uncertain& link : links) {
+        const service::Application held =
+            covered({Seconds{link.least}, Seconds{link.usual}, Seconds{link.most}}, give);
+        link.least = static_cast<Time>(held.quickest.count());
+        link.most = static_cast<Time>(held.slowest.count());
+    }
+    return links;
+}
+
 std::optional<PlannedNetwork> plannedNetwork(const Question& question, const Plan& plan)
 {
     std::optional<PlannedNetwork> planned = wholePlannedNetwork(question, plan);
     if (planned)
-        narrow(planned->network, plan->give.value_or(0) / 10);
+        planned->network.links = linksAt(planned->draft, plan->give.value_or(0) / 10);
     return planned;
 }
 
@@ -110,16 +111,10 @@ std::optional<int> ownGive(const Question& question, const Plan& plan)
         return std::nullopt;
     const auto holds = [&planned](int give) {
         temporal::UncertainNetwork network = planned->network;
-        narrow(network, give);
+        network.links = linksAt(planned->draft, give);
         return temporal::objectionsTo(network, planned->times, 1).empty();
     };
-    // What holds for longer ranges of lengths holds for shorter ones.
-    int least = 0;
-    for (int refused = wholeGive + 1; refused - least > 1;) {
-        const int middle = refused > wholeGive ? wholeGive : (least + refused) / 2;
-        (holds(middle) ? least : refused) = middle;
-    }
-    return least;
+    return greatestHeld(0, holds);
 }
 
 }  // namespace core::stagger

@@ -16,6 +16,9 @@ struct PlannedNetwork {
     temporal::UncertainNetwork network;
 };
 
+/// The links of a draft that was written for the whole give, as wide as a give of so many tenths.
+std::vector<temporal::Uncertain> linksAt(const Draft& draft, int give);
+
 /// `question` must outlive the answer, and `plan` must be one of this question. Nothing where the
 /// planned starts keep no rules.
 std::optional<PlannedNetwork> plannedNetwork(const Question& question, const Plan& plan);

@@ -51,6 +51,12 @@ constexpr Literal noLiteral{-2};
 
 using Clause = std::vector<Lag>;
 
+/// `times` by point.
+inline bool holds(const Lag& lag, const std::vector<Time>& times)
+{
+    return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)] <= lag.most;
+}
+
 /// Gives every lag one literal, and its negation the opposite one.
 class LiteralTable {
 public:

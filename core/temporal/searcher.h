@@ -63,11 +63,6 @@ private:
     void goBackTo(int level);
     bool shouldStop();
 
-    [[nodiscard]] bool holds(const Lag& lag, const std::vector<Time>& times) const
-    {
-        return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)]
-            <= lag.most;
-    }
     [[nodiscard]] bool isTimed(const Lag& lag) const { return std::max(lag.from, lag.to) < m_timed; }
     [[nodiscard]] Time stretch(Literal literal) const
     {

@@ -32,19 +32,6 @@ bool areAlike(const Draft& a, const Draft& b)
            });
 }
 
-/// The links of `draft` as wide as a give of so many tenths.
-std::vector<temporal::Uncertain> linksAt(const Draft& draft, int give)
-{
-    std::vector<temporal::Uncertain> links = draft.links;
-    for (temporal::Uncertain& link : links) {
-        const service::Application held =
-            covered({Seconds{link.least}, Seconds{link.usual}, Seconds{link.most}}, give);
-        link.least = static_cast<Time>(held.quickest.count());
-        link.most = static_cast<Time>(held.slowest.count());
-    }
-    return links;
-}
-
 /// The cheapest times that keep `lags`.
 std::vector<Time> cheapest(const Draft& draft, const std::vector<Lag>& lags)
 {
@@ -66,30 +53,22 @@ struct Held {
 std::optional<Held> heldFurthest(const Draft& draft, temporal::UncertainNetwork network, int least)
 {
     std::optional<Held> held;
-    int give = least - 1;
-    int next = least;
-    for (int refused = wholeGive + 1; refused - give > 1;) {
-        network.links = linksAt(draft, next);
-        if (std::optional<std::vector<Lag>> lags = temporal::usualLags(network)) {
-            held = Held{next, *std::move(lags)};
-            give = next;
-        } else {
-            refused = next;
-        }
-        // Either not even the least, or often the whole.
-        next = refused > wholeGive ? wholeGive : (give + refused) / 2;
-        if (!held)
-            break;
-    }
+    const auto holds = [&](int give) {
+        network.links = linksAt(draft, give);
+        std::optional<std::vector<Lag>> lags = temporal::usualLags(network);
+        if (!lags)
+            return false;
+        held = Held{give, *std::move(lags)};
+        return true;
+    };
+    if (holds(least))
+        greatestHeld(least, holds);
     return held;
 }
 
 bool keeps(const Draft& draft, const std::vector<Time>& times)
 {
-    const auto holds = [&times](const Lag& lag) {
-        return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)]
-            <= lag.most;
-    };
+    const auto holds = [&times](const Lag& lag) { return temporal::holds(lag, times); };
     const auto oneHolds = [&holds](const temporal::Clause& clause) {
         return std::ranges::any_of(clause, holds);
     };

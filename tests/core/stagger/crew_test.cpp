@@ -15,11 +15,6 @@ namespace {
 using temporal::Clause;
 using Times = std::vector<Time>;
 
-bool holds(const Lag& lag, const Times& times)
-{
-    return times[static_cast<std::size_t>(lag.to)] - times[static_cast<std::size_t>(lag.from)] <= lag.most;
-}
-
 bool holdsSomewhere(const Clause& clause, const Times& times)
 {
     return std::ranges::any_of(clause, [&](const Lag& lag) { return holds(lag, times); });
