@@ -130,6 +130,43 @@ void Drafter::limit(std::size_t demand, const Moment& earlier, const Moment& lat
         keep(earlier, later, most);
 }
 
+/// What is not known yet of several moments is a point of its own where `together`, so that a limit that
+/// counts from or to the first or last of them is passed once, not once for each.
+std::vector<Moment> Drafter::gathered(const std::vector<Moment>& moments, bool together, bool first)
+{
+    const auto open = std::ranges::count_if(moments, [this](const Moment& each) { return !isKnown(each); });
+    if (!together || open < 2)
+        return moments;
+    std::vector<Moment> gathered;
+    const Moment edge{newPoint(), 0};
+    for (const Moment& moment : moments) {
+        if (isKnown(moment))
+            gathered.push_back(moment);
+        else if (first)
+            keep(moment, edge, 0);
+        else
+            keep(edge, moment, 0);
+    }
+    gathered.push_back(edge);
+    return gathered;
+}
+
+/// All of them, or the earliest that is known: what is open comes later.
+std::vector<Moment> Drafter::firstOf(const std::vector<Moment>& moments, bool together)
+{
+    std::optional<Moment> known;
+    for (const Moment& moment : moments) {
+        if (moment.isFixed() && (!known || moment.offset < known->offset))
+            known = moment;
+    }
+    return known ? std::vector{*known} : gathered(moments, together, true);
+}
+
+std::vector<Moment> Drafter::lastOf(const std::vector<Moment>& moments, bool together)
+{
+    return gathered(moments, together, false);
+}
+
 void Drafter::stretchCosts(const Moment& earlier, const Moment& later, Time most, Price price)
 {
     const Lag lag = lagBetween(earlier, later, most);

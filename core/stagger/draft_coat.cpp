@@ -164,14 +164,20 @@ void Drafter::writePotLife(const TaskId& mix, const CoatDraft& draft, const std:
         named(mix, bowl.name + ": used up within " + measure::lengthText(*bowl.potLife) + " of mixing"),
         mixed ? mix : zones.front().apply, staleBowl, mix.item);
     for (const DraftedZone& zone : zones) {
-        if (ready) {
+        if (ready)
             limit(fresh, *ready, zone.applicationEnd, secondsOf(*bowl.potLife));
-            continue;
-        }
-        if (bowl.mix > Seconds{0})
-            continue;  // It was used without having been seen to be mixed: nothing to count from.
-        for (const DraftedZone& other : zones)
-            limit(fresh, other.contact, zone.applicationEnd, secondsOf(*bowl.potLife));
+    }
+    // Where it was used without having been seen to be mixed, there is nothing to count from.
+    if (ready || bowl.mix > Seconds{0})
+        return;
+    std::vector<Moment> contacts;
+    contacts.reserve(zones.size());
+    for (const DraftedZone& zone : zones)
+        contacts.push_back(zone.contact);
+    const std::vector<Moment> firsts = firstOf(contacts, mayBreak(fresh));
+    for (const DraftedZone& zone : zones) {
+        for (const Moment& first : firsts)
+            limit(fresh, first, zone.applicationEnd, secondsOf(*bowl.potLife));
     }
 }
 
@@ -243,13 +249,15 @@ void Drafter::writeGap(std::size_t service, std::size_t coat, const std::vector<
         if (place)
             contacts.push_back(m_draft.zones[*place].contact);
     }
-    if (before.gapLeast) {
+    const bool begunAlready = std::ranges::any_of(
+        draft.zonePlaces, [this](const auto& place) { return place && m_draft.zones[*place].begun; });
+    if (before.gapLeast && !begunAlready) {
         const std::size_t least = demand(
             DemandKind::CoatGapLeast,
             coatOf(id).name + ": at least " + measure::lengthText(*before.gapLeast) + " after " + before.name,
             id, wrongGap);
-        for (const Moment& end : previousEnds) {
-            for (const Moment& contact : contacts)
+        for (const Moment& end : lastOf(previousEnds, mayBreak(least))) {
+            for (const Moment& contact : firstOf(contacts, mayBreak(least)))
                 limit(least, contact, end, -secondsOf(*before.gapLeast));
         }
     }

@@ -57,7 +57,7 @@ void Drafter::writeWaste(std::size_t index, std::optional<Time> start, const std
         const std::size_t promised =
             demand(DemandKind::Promise, headed(index) + "ready by the promised time" + spare, {},
                    brokenPromise, index);
-        for (const Moment& end : ends)
+        for (const Moment& end : lastOf(ends, mayBreak(promised)))
             limit(promised, {temporal::origin, promise}, end, 0);
         if (m_draft.startsLate[index]) {
             m_draft.wasteFrom[index] = promise;

@@ -67,6 +67,9 @@ private:
                        std::size_t place = 0);
     void keep(const Moment& earlier, const Moment& later, Time most);
     void limit(std::size_t demand, const Moment& earlier, const Moment& later, Time most);
+    std::vector<Moment> gathered(const std::vector<Moment>& moments, bool together, bool first);
+    std::vector<Moment> firstOf(const std::vector<Moment>& moments, bool together);
+    std::vector<Moment> lastOf(const std::vector<Moment>& moments, bool together);
     void stretchCosts(const Moment& earlier, const Moment& later, Time most, Price price);
     void always(const std::vector<Lag>& clause) { m_draft.problem.clauses.push_back(clause); }
     [[nodiscard]] bool mayBreak(std::size_t demand) const

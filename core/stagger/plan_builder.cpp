@@ -123,31 +123,35 @@ void PlanBuilder::addZones()
     }
 }
 
-/// The task that a promise is broken by: the last of the service that is over at `tail`.
-TaskId PlanBuilder::endingAt(const Moment& tail) const
+/// The task that a promise is broken by: the last of the service that is over at `end`.
+TaskId PlanBuilder::endingAt(std::size_t service, Instant end) const
 {
-    TaskId last;
-    for (const auto& [service, moment] : m_draft.tails) {
-        if (moment.point == tail.point && moment.offset == tail.offset)
-            last.service = service;
-    }
-    std::optional<Instant> end;
+    TaskId last{.service = service};
+    std::optional<Instant> latest;
     for (const PlannedTask& task : m_data.tasks) {
-        if (task.id.service != last.service || task.end > at(tail) || (end && task.end < *end))
+        if (task.id.service != service || task.end > end || (latest && task.end < *latest))
             continue;
         last = task.id;
-        end = task.end;
+        latest = task.end;
     }
     return last;
 }
 
-/// The task at which a limit is broken: the one it belongs to, the last before a broken
-/// promise, the first application of a coat that comes too early or too late.
+/// The task at which a limit is broken: the one it belongs to, the last before a broken promise, the
+/// application that ends past the pot life, the first one of a coat that comes too early or too late.
 TaskId PlanBuilder::breakingTask(const BreakableLag& limit) const
 {
     const DraftedDemand& demand = m_draft.demands[limit.demand];
     if (!demand.task)
-        return endingAt(limit.later);
+        return endingAt(demand.place, at(limit.later));
+    if (demand.kind == DemandKind::PotLife && demand.task->kind == TaskKind::Apply) {
+        const auto late = std::ranges::find_if(m_draft.zones, [&](const DraftedZone& zone) {
+            return zone.apply.service == demand.task->service && zone.apply.coat == demand.task->coat
+                && zone.applicationEnd.point == limit.later.point
+                && zone.applicationEnd.offset == limit.later.offset;
+        });
+        return late != m_draft.zones.end() ? late->apply : *demand.task;
+    }
     if (demand.kind != DemandKind::CoatGapLeast && demand.kind != DemandKind::CoatGapMost)
         return *demand.task;
     const auto first = std::ranges::find_if(m_data.tasks, [&](const PlannedTask& task) {

@@ -41,7 +41,7 @@ private:
     void addPast();
     void addZones();
     void addBroken();
-    [[nodiscard]] TaskId endingAt(const Moment& tail) const;
+    [[nodiscard]] TaskId endingAt(std::size_t service, Instant end) const;
     [[nodiscard]] TaskId breakingTask(const BreakableLag& limit) const;
     void addEnds();
     void addWorth(const temporal::Outcome& outcome);

@@ -200,6 +200,8 @@ TEST(Checker, LetsALimitBeBrokenOnlyWhereThePlanSaysSo)
     Question question = live();
     question.mayBreakLimits = true;
     PlanData plan = livePlan(50);
+    plan.worth.breach.hundredthSeconds = 60'000;  // 1 min past its most, at 10 a minute.
+    plan.provedBound = plan.worth;
     EXPECT_THAT(violations(question, plan), Contains(StartsWith("rule 2: Left, develops longer")));
     plan.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
                            .what = "Left: 41 min development",

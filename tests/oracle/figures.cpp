@@ -23,8 +23,7 @@ Harm harmOf(const ZoneView& zone)
 
 Seconds stalenessOf(const PlanView& view, const ZoneView& zone)
 {
-    const PlannedTask* mix =
-        view.find({.service = zone.head, .coat = zone.coat, .kind = TaskKind::Mix, .item = zone.data->bowl});
+    const PlannedTask* mix = mixOf(view, zone);
     return mix == nullptr ? Seconds{0} : zone.apply->start - mix->end;
 }
 
@@ -66,7 +65,8 @@ void checkZoneFigures(const PlanView& view, Report& report)
 
 std::string text(const Worth& worth)
 {
-    return std::to_string(worth.deviation.hundredthSeconds) + "/" + std::to_string(worth.waste.count()) + "/"
+    return std::to_string(worth.breach.hundredthSeconds) + "/"
+        + std::to_string(worth.deviation.hundredthSeconds) + "/" + std::to_string(worth.waste.count()) + "/"
         + std::to_string(worth.staleness.count());
 }
 
@@ -85,9 +85,7 @@ void checkBroken(const PlanView& view, Report& report)
 void checkWorth(const PlanView& view, Report& report)
 {
     const PlanData& plan = view.plan();
-    Worth expected = worthOf(view);
-    if (view.question().mayBreakLimits)
-        expected.breach = plan.worth.breach;
+    const Worth expected = worthOf(view);
     if (plan.worth != expected)
         report.wrong("worth", text(plan.worth) + " is given, the tasks say " + text(expected));
     if (plan.worth < plan.provedBound || (plan.proved && plan.worth != plan.provedBound))
@@ -137,6 +135,8 @@ std::vector<PlannedZone> zoneFigures(const PlanView& view)
 Worth worthOf(const PlanView& view)
 {
     Worth worth;
+    if (view.question().mayBreakLimits)
+        worth.breach = breachOf(view);
     for (const ZoneView& zone : view.zones()) {
         worth.deviation = worth.deviation + harmOf(zone);
         worth.staleness += stalenessOf(view, zone);

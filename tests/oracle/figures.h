@@ -8,8 +8,11 @@ namespace oracle {
 /// What each zone gets, in the order of the service.
 std::vector<core::stagger::PlannedZone> zoneFigures(const PlanView& view);
 
-/// Levels 2 to 4 of what is best. The breach of limits is not worked out: it is 0.
+/// Levels 2 to 4 of what is best, and the breach where limits may be broken.
 core::stagger::Worth worthOf(const PlanView& view);
+
+/// By how much limits are passed that something open takes part in, each weighed.
+core::measure::Harm breachOf(const PlanView& view);
 
 /// Of the first task, and of the last, drying unattended included.
 Instant startOf(const PlanView& view);

@@ -1,5 +1,8 @@
+#include "tests/oracle/checker.h"
+#include "tests/oracle/random_facts.h"
 #include "tests/oracle/second_opinion.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 // The planner against a model of the same rules in Gecode, on 400 random services, 360 random sets of two or
@@ -107,6 +110,28 @@ TEST_P(OracleGive, PlannerAndGecodeAgreeOnWhatIsUnderWay)
     EXPECT_GT(opinions.withGive(10, 10), 5) << textOf(opinions);
     EXPECT_GT(opinions.withGive(1, 9), 2) << textOf(opinions);
     EXPECT_LT(opinions.open, 2);
+}
+
+// Where limits may be broken Gecode has no say: but the checker knows what they come to.
+TEST(Oracle, PlansThatBreakLimitsSayByHowMuch)
+{
+    int broken = 0;
+    for (std::uint64_t seed = 30'000; seed < 30'800; ++seed) {
+        core::stagger::Question question = randomQuestion(seed, underWaySizes(false));
+        question.mayBreakLimits = true;
+        auto plan = core::stagger::plan(question);
+        if (plan && seed % 2 == 0) {
+            question = underWay(question, plan->data(), seed);
+            plan = core::stagger::plan(question);
+        }
+        if (!plan)
+            continue;
+        broken += (*plan)->worth.breach.hundredthSeconds > 0 ? 1 : 0;
+        EXPECT_THAT(violations(question, plan->data()), testing::IsEmpty())
+            << "seed " << seed << '\n'
+            << questionText(question) << planText(question, plan->data());
+    }
+    EXPECT_GT(broken, 100);
 }
 
 INSTANTIATE_TEST_SUITE_P(Blocks, OracleGive, testing::Range<std::uint64_t>(0, 3));

@@ -281,6 +281,40 @@ TEST(PlannerProgress, ALookThatIsNotDueIsNotMissed)
     EXPECT_EQ(plan->worth.breach.minutes(), 10);
 }
 
+// Two rinses end 7 and 17 past the promise: it is broken once, by 17, at half a minute's harm each.
+TEST(PlannerProgress, APromiseIsBrokenOnce)
+{
+    Service service =
+        readyBy(40, {makeZone("Root", minutes{10}, exactly(20)), makeZone("Ends", minutes{10}, exactly(20))});
+    service.notBefore = at(12);
+    service.coats[0].groups.push_back(service.coats[0].groups[0]);
+    service.coats[0].groups.back().name = "Second";
+    service.coats[0].zones[1].group = 1;
+    Question question = ask(service);
+    question.mayBreakLimits = true;
+    const Plan plan = planned(question);
+    ASSERT_EQ(plan->broken.size(), 1U);
+    EXPECT_EQ(plan->broken[0].task, idOf(TaskKind::Rinse, 1));
+    EXPECT_EQ(plan->broken[0].by, minutes{17});
+    EXPECT_EQ(plan->worth.breach.minutes(), 8.5);
+}
+
+// From a bowl that is used at once, within 9, three take 6 each: two end 3 and 9 past it, whatever began in
+// between.
+TEST(PlannerProgress, APotLifeIsPassedByEachApplicationOnce)
+{
+    const auto zone = [](const std::string& name) {
+        return makeZone(name, minutes{6}, {minutes{20}, minutes{30}, minutes{60}});
+    };
+    Service service = fromOpening({zone("Root"), zone("Mids"), zone("Ends")});
+    service.coats[0].bowls[0].potLife = minutes{9};
+    Question question = ask(service);
+    question.mayBreakLimits = true;
+    const Plan plan = planned(question);
+    ASSERT_EQ(plan->broken.size(), 2U);
+    EXPECT_EQ(plan->worth.breach.minutes(), 12);  // Over at 12 and 18: 3 and 9 past the 9.
+}
+
 // A look that somebody makes just now, where nobody is said to make looks: a fact, and the rest is planned.
 TEST(PlannerProgress, ARunningTaskThatNobodyDoesIsAFactToo)
 {
