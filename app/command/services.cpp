@@ -1,11 +1,11 @@
 #include "app/command/services.h"
 
 #include "app/command/input.h"
+#include "core/service/shared_crew.h"
 
 namespace app::command {
 
 using core::service::Crew;
-using core::service::Hands;
 using core::service::Service;
 
 namespace {
@@ -17,31 +17,15 @@ std::string nameOf(const QString& file)
     return file == QLatin1String{"-"} ? "standard input" : file.toStdString();
 }
 
-std::string counted(std::size_t count, const std::string& one, const std::string& many)
-{
-    return std::to_string(count) + " " + (count == 1 ? one : many);
-}
-
-/// One pair of hands and one basin is also what a file has that says nothing of them.
-bool namesNoCrew(const Crew& crew)
-{
-    return crew.basins == 1 && crew.hands.size() == 1 && crew.hands.front().away.empty()
-        && crew.hands.front().kinds.empty();
-}
-
 tl::expected<Crew, Lines> sharedCrew(const QStringList& files, const std::vector<Service>& services)
 {
-    std::size_t first = 0;
-    while (first + 1 < services.size() && namesNoCrew(services[first].crew))
-        ++first;
-    // Where nobody says more, the first one's word for the only pair of hands will do.
-    if (namesNoCrew(services[first].crew))
-        return services.front().crew;
+    const std::size_t first = core::service::whoseCrew(services);
     Lines problems;
     for (std::size_t place = first + 1; place < services.size(); ++place) {
-        if (namesNoCrew(services[place].crew))
+        if (core::service::namesNoCrew(services[place].crew))
             continue;
-        const std::string difference = crewDifference(services[place].crew, services[first].crew);
+        const std::string difference =
+            core::service::crewDifference(services[place].crew, services[first].crew);
         const std::string other = nameOf(files[static_cast<qsizetype>(first)]);
         if (!difference.empty())
             problems.push_back(nameOf(files[static_cast<qsizetype>(place)]) + ": crew: it is not the crew of "
@@ -56,26 +40,6 @@ tl::expected<Crew, Lines> sharedCrew(const QStringList& files, const std::vector
 }
 
 }  // namespace
-
-std::string crewDifference(const Crew& here, const Crew& there)
-{
-    if (here.hands.size() != there.hands.size())
-        return counted(here.hands.size(), "pair of hands", "pairs of hands") + " here, "
-            + std::to_string(there.hands.size()) + " there";
-    for (std::size_t place = 0; place < here.hands.size(); ++place) {
-        const Hands& one = here.hands[place];
-        const Hands& other = there.hands[place];
-        if (one.name != other.name)
-            return one.name + " here, " + other.name + " there";
-        if (one.away != other.away)
-            return one.name + " is away at other times";
-        if (one.kinds != other.kinds)
-            return one.name + " does other work";
-    }
-    if (here.basins != there.basins)
-        return counted(here.basins, "basin", "basins") + " here, " + std::to_string(there.basins) + " there";
-    return {};
-}
 
 tl::expected<std::vector<Service>, Lines> readServices(const QStringList& files, const QString& crewFile,
                                                        std::istream& in,

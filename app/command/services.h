@@ -21,7 +21,4 @@ tl::expected<std::vector<core::service::Service>, std::vector<std::string>>
 readServices(const QStringList& files, const QString& crewFile, std::istream& in,
              const core::measure::TimeZones& zones);
 
-/// How two crews differ, "2 pairs of hands here, 3 there"; empty where they are the same.
-std::string crewDifference(const core::service::Crew& here, const core::service::Crew& there);
-
 }  // namespace app::command

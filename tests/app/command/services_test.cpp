@@ -90,22 +90,5 @@ TEST(Services, HaveTheCrewThatIsChosen)
     EXPECT_THAT(missing.error(), ElementsAre(StartsWith("nowhere.json: ")));
 }
 
-TEST(Services, SayHowCrewsDiffer)
-{
-    Crew here{.hands = {{.name = "One", .away = {}, .kinds = {}}}, .basins = 1};
-    Crew there = here;
-    EXPECT_EQ(crewDifference(here, there), "");
-    there.basins = 2;
-    EXPECT_EQ(crewDifference(here, there), "1 basin here, 2 there");
-    there.hands[0].kinds = {Work::Mix};
-    EXPECT_EQ(crewDifference(here, there), "One does other work");
-    there.hands[0].away = {{core::measure::Instant{}, core::measure::Instant{} + std::chrono::hours{1}}};
-    EXPECT_EQ(crewDifference(here, there), "One is away at other times");
-    there.hands[0].name = "Two";
-    EXPECT_EQ(crewDifference(here, there), "One here, Two there");
-    there.hands.push_back(there.hands[0]);
-    EXPECT_EQ(crewDifference(here, there), "1 pair of hands here, 2 there");
-}
-
 }  // namespace
 }  // namespace app::command
