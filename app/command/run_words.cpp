@@ -2,6 +2,7 @@
 
 #include "app/output/plan_words.h"
 #include "app/output/text_table.h"
+#include "core/stagger/head_name.h"
 
 namespace app::command {
 
@@ -114,7 +115,7 @@ std::string taskText(const Services& services, const TaskId& task)
 {
     const auto& service = services.at(task.service);
     const std::string name = core::stagger::taskName(service, task);
-    return services.size() > 1 ? service.head.name + ": " + name : name;
+    return services.size() > 1 ? core::stagger::headName(services, task.service) + ": " + name : name;
 }
 
 std::string promptText(const Services& services, const Prompt& prompt)

@@ -28,8 +28,10 @@ FileMenu::FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& set
     , m_menu{new QMenu{tr("&File"), &window}}
     , m_recent{new QMenu{tr("Open &recent"), &window}}
     , m_demos{new QMenu{tr("&Demo"), &window}}
+    , m_add{new QMenu{tr("&Add a head"), &window}}
 {
     build();
+    connect(&m_document, &ServiceDocument::stateChanged, this, &FileMenu::rememberOpen);
 }
 
 void FileMenu::build()
@@ -43,6 +45,7 @@ void FileMenu::build()
     add(tr("&New"), QKeySequence::New, QStringLiteral("fileNew"), [this] { makeNew(); });
     add(tr("&Open …"), QKeySequence::Open, QStringLiteral("fileOpen"), [this] { askAndOpen(); });
     m_menu->addMenu(m_recent);
+    m_menu->addMenu(m_add);
     m_menu->addSeparator();
     add(tr("&Save"), QKeySequence::Save, QStringLiteral("fileSave"), [this] { save(); });
     add(tr("Save &as …"), QKeySequence{Qt::CTRL | Qt::SHIFT | Qt::Key_S}, QStringLiteral("fileSaveAs"),
@@ -50,7 +53,31 @@ void FileMenu::build()
     m_menu->addSeparator();
     add(tr("&Quit"), QKeySequence::Quit, QStringLiteral("fileQuit"), [this] { m_window.close(); });
     connect(m_recent, &QMenu::aboutToShow, this, &FileMenu::fillRecent);
-    fillDemos();
+    fillDemos(*m_demos, QStringLiteral("demo-"), [this](const QString& name) { openDemo(name); });
+    QAction* premiere = m_demos->addAction(tr("Before the premiere: three heads"));
+    premiere->setObjectName(QStringLiteral("demo-premiere"));
+    connect(premiere, &QAction::triggered, this, [this] { openPremiere(); });
+    fillAdd();
+}
+
+void FileMenu::fillAdd()
+{
+    const auto add = [this](const QString& text, const QString& name, auto&& what) {
+        QAction* action = m_add->addAction(text);
+        action->setObjectName(name);
+        connect(action, &QAction::triggered, this, what);
+        return action;
+    };
+    add(tr("From &files …"), QStringLiteral("addFiles"), [this] {
+        askAndAdd();
+    })->setShortcut(QKeySequence{Qt::CTRL | Qt::SHIFT | Qt::Key_O});
+    add(tr("A &new one"), QStringLiteral("addNew"), [this] { takeBeside({{edits::blankService(), {}}}); });
+    add(tr("The &same once more"), QStringLiteral("addSame"), [this] {
+        takeBeside({{m_document.service(), {}}});
+    });
+    QMenu* demos = m_add->addMenu(tr("A &demo"));
+    fillDemos(*demos, QStringLiteral("add-"),
+              [this](const QString& name) { takeBeside(read(demoPath(name), {})); });
 }
 
 QStringList FileMenu::demoNames()
@@ -64,15 +91,16 @@ QStringList FileMenu::demoNames()
     return names;
 }
 
-void FileMenu::fillDemos()
+void FileMenu::fillDemos(QMenu& menu, const QString& prefix,
+                         const std::function<void(const QString&)>& chosen)
 {
     for (const QString& name : demoNames()) {
         QString title = name;
         title.replace(QLatin1Char{'-'}, QLatin1Char{' '});
         title[0] = title[0].toUpper();
-        QAction* action = m_demos->addAction(title);
-        action->setObjectName(QStringLiteral("demo-") + name);
-        connect(action, &QAction::triggered, this, [this, name] { openDemo(name); });
+        QAction* action = menu.addAction(title);
+        action->setObjectName(prefix + name);
+        connect(action, &QAction::triggered, this, [chosen, name] { chosen(name); });
     }
 }
 
@@ -95,6 +123,18 @@ void FileMenu::remember(const QString& path)
     m_settings.setValue(QStringLiteral("recent"), QStringList{paths.mid(0, mostRecent)});
 }
 
+void FileMenu::rememberOpen()
+{
+    QStringList open;
+    for (std::size_t head = 0; head < m_document.services().size(); ++head)
+        if (!m_document.pathOf(head).isEmpty())
+            open << m_document.pathOf(head);
+    if (open.isEmpty() || open == m_open)
+        return;
+    m_open = open;
+    m_settings.setValue(QStringLiteral("open"), open);
+}
+
 void FileMenu::makeNew()
 {
     if (!mayLetGo())
@@ -103,45 +143,137 @@ void FileMenu::makeNew()
     Q_EMIT opened();
 }
 
+QStringList FileMenu::askForFiles(const QString& title)
+{
+    return QFileDialog::getOpenFileNames(&m_window, title, QFileInfo{m_document.path()}.path(),
+                                         tr("Service files (*.json)"));
+}
+
 void FileMenu::askAndOpen()
 {
-    const QString path = QFileDialog::getOpenFileName(
-        &m_window, tr("Open a service"), QFileInfo{m_document.path()}.path(), tr("Service files (*.json)"));
-    if (!path.isEmpty())
-        open(path);
+    if (const QStringList paths = askForFiles(tr("Open a service, or several that share a crew"));
+        !paths.isEmpty())
+        open(paths);
+}
+
+void FileMenu::askAndAdd()
+{
+    add(askForFiles(tr("Add heads")));
 }
 
 bool FileMenu::open(const QString& path)
 {
-    const QString whole = QFileInfo{path}.absoluteFilePath();
-    if (!take(whole, whole))
+    return open(QStringList{path});
+}
+
+bool FileMenu::open(const QStringList& paths)
+{
+    std::vector<ServiceDocument::Opened> opened;
+    for (const QString& path : paths) {
+        const QString whole = QFileInfo{path}.absoluteFilePath();
+        auto one = read(whole, whole);
+        if (!one)
+            return false;
+        opened.push_back(*std::move(one));
+    }
+    if (opened.empty() || !take(std::move(opened)))
         return false;
-    remember(whole);
+    for (const QString& path : paths)
+        remember(QFileInfo{path}.absoluteFilePath());
     return true;
+}
+
+bool FileMenu::add(const QStringList& paths)
+{
+    std::vector<ServiceDocument::Opened> opened;
+    for (const QString& path : paths) {
+        const QString whole = QFileInfo{path}.absoluteFilePath();
+        auto one = read(whole, whole);
+        if (!one)
+            return false;
+        opened.push_back(*std::move(one));
+    }
+    for (const ServiceDocument::Opened& one : opened) {
+        takeBeside(one);
+        remember(one.path);
+    }
+    return true;
+}
+
+void FileMenu::receive(const QStringList& paths)
+{
+    const bool nothingOfOnesOwn =
+        m_document.services().size() == 1 && m_document.path().isEmpty() && !m_document.isChanged();
+    if (nothingOfOnesOwn) {
+        open(paths);
+        return;
+    }
+    QMessageBox box{QMessageBox::Question, tr("Beside what is here?"),
+                    tr("Plan it together with what is here, or open it in its place?"), QMessageBox::Cancel,
+                    &m_window};
+    box.setObjectName(QStringLiteral("beside"));
+    const auto* beside = box.addButton(tr("Plan together"), QMessageBox::AcceptRole);
+    const auto* instead = box.addButton(tr("Open in its place"), QMessageBox::DestructiveRole);
+    box.exec();
+    if (box.clickedButton() == beside)
+        add(paths);
+    else if (box.clickedButton() == instead)
+        open(paths);
 }
 
 /// A demo has no path: it is saved somewhere else, and never over itself.
 bool FileMenu::openDemo(const QString& name)
 {
-    return take(demoPath(name), {});
+    auto opened = read(demoPath(name), {});
+    if (!opened)
+        return false;
+    std::vector<ServiceDocument::Opened> one;
+    one.push_back(*std::move(opened));
+    return take(std::move(one));
 }
 
-bool FileMenu::take(const QString& from, const QString& path)
+bool FileMenu::openPremiere()
+{
+    std::vector<ServiceDocument::Opened> heads;
+    for (const char* head : {"countess", "fishmonger", "ghost"}) {
+        auto opened = read(demoPath(QStringLiteral("premiere/") + QLatin1String{head}), {});
+        if (!opened)
+            return false;
+        heads.push_back(*std::move(opened));
+    }
+    return take(std::move(heads));
+}
+
+/// Says what is wrong where it cannot be read.
+std::optional<ServiceDocument::Opened> FileMenu::read(const QString& from, const QString& path)
 {
     auto service = m_files.read(from);
-    if (!service) {
-        QMessageBox box{QMessageBox::Warning, tr("Not opened"),
-                        tr("%1 is not a service that can be opened.").arg(from), QMessageBox::Ok, &m_window};
-        box.setObjectName(QStringLiteral("notOpened"));
-        box.setInformativeText(service.error().section(QLatin1Char{'\n'}, 0, 11));
-        box.setDetailedText(service.error());
-        box.exec();
-        return false;
-    }
+    if (service)
+        return ServiceDocument::Opened{*std::move(service), path};
+    QMessageBox box{QMessageBox::Warning, tr("Not opened"),
+                    tr("%1 is not a service that can be opened.").arg(from), QMessageBox::Ok, &m_window};
+    box.setObjectName(QStringLiteral("notOpened"));
+    box.setInformativeText(service.error().section(QLatin1Char{'\n'}, 0, 11));
+    box.setDetailedText(service.error());
+    box.exec();
+    return std::nullopt;
+}
+
+bool FileMenu::take(std::vector<ServiceDocument::Opened> opened)
+{
     if (!mayLetGo())
         return false;
-    m_document.replace(std::move(*service), path);
-    Q_EMIT opened();
+    m_document.replaceAll(std::move(opened));
+    Q_EMIT this->opened();
+    return true;
+}
+
+bool FileMenu::takeBeside(const std::optional<ServiceDocument::Opened>& opened)
+{
+    if (!opened)
+        return false;
+    m_document.addHead(*opened);
+    Q_EMIT this->opened();
     return true;
 }
 
@@ -180,21 +312,37 @@ bool FileMenu::saveTo(const QString& path)
     return true;
 }
 
+bool FileMenu::save(std::size_t head)
+{
+    m_document.showHead(head);
+    return save();
+}
+
 bool FileMenu::mayLetGo()
 {
     if (!m_document.isChanged())
         return true;
+    QStringList names;
+    for (std::size_t head = 0; head < m_document.services().size(); ++head)
+        if (m_document.isChanged(head))
+            names << QString::fromStdString(m_document.services()[head].name);
     QMessageBox box{
         QMessageBox::Question, tr("Unsaved changes"),
-        tr("%1 has changes that are not saved.").arg(QString::fromStdString(m_document.service().name)),
+        names.size() == 1
+            ? tr("%1 has changes that are not saved.").arg(names.front())
+            : tr("These have changes that are not saved: %1.").arg(names.join(QStringLiteral(", "))),
         QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &m_window};
     box.setObjectName(QStringLiteral("unsaved"));
     box.setDefaultButton(QMessageBox::Save);
     switch (box.exec()) {
-    case QMessageBox::Save: return save();
+    case QMessageBox::Save: break;
     case QMessageBox::Discard: return true;
     default: return false;
     }
+    for (std::size_t head = 0; head < m_document.services().size(); ++head)
+        if (m_document.isChanged(head) && !save(head))
+            return false;
+    return true;
 }
 
 }  // namespace app::desktop

@@ -6,9 +6,12 @@
 #include <QMenu>
 #include <QSettings>
 
+#include <functional>
+#include <optional>
+
 namespace app::desktop {
 
-/// New, open, recent, demo, save, save as. Asks before something unsaved is lost.
+/// New, open, add a head, recent, demo, save, save as. Asks before something unsaved is lost.
 class FileMenu : public QObject {
     Q_OBJECT
 
@@ -18,11 +21,26 @@ public:
     [[nodiscard]] QMenu* menu() const { return m_menu; }
     [[nodiscard]] QMenu* demoMenu() const { return m_demos; }
 
+    /// What can be added to what is there: files, a new head, the same once more, a demo.
+    [[nodiscard]] QMenu* addMenu() const { return m_add; }
+
     /// Opens `path`, after asking about what is unsaved. False where it was not opened.
     bool open(const QString& path);
 
+    /// Opens files as the heads that are planned together.
+    bool open(const QStringList& paths);
+
+    /// Adds files to the heads that are there. False where one of them cannot be read: none is added then.
+    bool add(const QStringList& paths);
+
+    /// Files that were dragged in: asks whether they come beside what is there or in its place.
+    void receive(const QStringList& paths);
+
     /// Opens a demo by its name in resources/demo, such as "wig-room-three-zones".
     bool openDemo(const QString& name);
+
+    /// The demo with several heads.
+    bool openPremiere();
 
     bool save();
 
@@ -39,12 +57,19 @@ private:
     void build();
     void makeNew();
     void askAndOpen();
+    void askAndAdd();
+    [[nodiscard]] QStringList askForFiles(const QString& title);
+    bool save(std::size_t head);
     bool saveAs();
     bool saveTo(const QString& path);
     void remember(const QString& path);
+    void rememberOpen();
     void fillRecent();
-    void fillDemos();
-    bool take(const QString& from, const QString& path);
+    void fillAdd();
+    void fillDemos(QMenu& menu, const QString& prefix, const std::function<void(const QString&)>& chosen);
+    [[nodiscard]] std::optional<ServiceDocument::Opened> read(const QString& from, const QString& path);
+    bool take(std::vector<ServiceDocument::Opened> opened);
+    bool takeBeside(const std::optional<ServiceDocument::Opened>& opened);
 
     ServiceDocument& m_document;
     ServiceFiles m_files;
@@ -53,6 +78,8 @@ private:
     QMenu* m_menu;
     QMenu* m_recent;
     QMenu* m_demos;
+    QMenu* m_add;
+    QStringList m_open;  ///< The files that the program opens again when it is started.
 };
 
 }  // namespace app::desktop

@@ -1,5 +1,6 @@
 #include "app/desktop/front_door.h"
 #include "app/desktop/keep_awake.h"
+#include "app/desktop/look/system_look.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/options.h"
 #include "app/desktop/startup.h"
@@ -118,7 +119,10 @@ int main(int argc, char* argv[])
     QObject::connect(&session, &session::Session::left, &window, keepAwake);
     const desktop::FrontDoor door{folder};
     QObject::connect(&door, &desktop::FrontDoor::knocked, &window, &desktop::MainWindow::comeToFront);
+    std::unique_ptr<desktop::SystemLook> look;
     QTimer::singleShot(0, &window, [&] {
+        look = std::make_unique<desktop::SystemLook>(QDBusConnection::sessionBus());
+        QObject::connect(look.get(), &desktop::SystemLook::changed, &theme, &desktop::Theme::followSystem);
         sound.begin();
         for (const std::string& warning : opened->warnings)
             window.warn(QString::fromStdString(warning));

@@ -17,6 +17,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace app::desktop {
 
 MainWindow::MainWindow(const Parts& parts)
@@ -56,6 +58,7 @@ void MainWindow::buildPages()
 {
     const auto now = [this] { return m_session.clock().now(); };
     m_setup = new SetupPage{m_theme, m_document, m_zones, now};
+    m_setup->setAddMenu(m_files->addMenu());
     m_lanes = new LanesPage{m_theme, m_session, m_sound, m_zones};
     m_pages->addWidget(m_setup);
     m_pages->addWidget(m_lanes);
@@ -136,9 +139,12 @@ void MainWindow::buildMenus()
 void MainWindow::buildThemeMenu(QMenu& view)
 {
     auto* group = new QActionGroup{this};
-    const std::pair<Theme::Choice, QString> choices[] = {{Theme::Choice::System, tr("As the &system")},
-                                                         {Theme::Choice::Light, tr("&Light")},
-                                                         {Theme::Choice::Dark, tr("&Dark")}};
+    const std::pair<Theme::Choice, QString> choices[] = {
+        {Theme::Choice::System, tr("As the &system")},
+        {Theme::Choice::Light, tr("&Light")},
+        {Theme::Choice::Dark, tr("&Dark")},
+        {Theme::Choice::HighContrast, tr("&High contrast")},
+        {Theme::Choice::DarkHighContrast, tr("High contrast, d&ark")}};
     for (const auto& [choice, name] : choices) {
         QAction* action = view.addAction(name);
         action->setCheckable(true);
@@ -227,7 +233,7 @@ void MainWindow::start()
 void MainWindow::beginRun()
 {
     m_session.leave();
-    m_session.begin({m_document.service()}, core::stagger::Preference::AsAsked);
+    m_session.begin(m_document.services(), core::stagger::Preference::AsAsked);
     followRun();
     showPage(Page::Lanes);
 }
@@ -238,8 +244,11 @@ bool MainWindow::resume(const session::StoredRun& run)
         warn(QString::fromStdString(*wrong));
         return false;
     }
-    if (!m_session.services().empty())
-        m_document.replace(m_session.services().front(), {});
+    std::vector<ServiceDocument::Opened> heads;
+    for (const core::service::Service& service : m_session.services())
+        heads.push_back({service, {}});
+    if (!heads.empty())
+        m_document.replaceAll(std::move(heads));
     followRun();
     showPage(Page::Lanes);
     m_lanes->sayResumed(tr("Taken up where it stopped. If something happened meanwhile, answer it and say "
@@ -332,7 +341,7 @@ void MainWindow::closeEvent(QCloseEvent* event)
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 {
     const auto urls = event->mimeData()->urls();
-    if (urls.size() == 1 && urls.front().isLocalFile())
+    if (!urls.isEmpty() && std::ranges::all_of(urls, &QUrl::isLocalFile))
         event->acceptProposedAction();
 }
 
@@ -340,7 +349,10 @@ void MainWindow::dropEvent(QDropEvent* event)
 {
     event->acceptProposedAction();
     showPage(Page::Setup);
-    m_files->open(event->mimeData()->urls().front().toLocalFile());
+    QStringList paths;
+    for (const QUrl& url : event->mimeData()->urls())
+        paths << url.toLocalFile();
+    m_files->receive(paths);
 }
 
 }  // namespace app::desktop

@@ -20,8 +20,9 @@ Options readOptions(const QStringList& arguments)
         Text::tr("Plans the staggered start of a hair colour service and times its lanes."));
     parser.addHelpOption();
     parser.addVersionOption();
-    parser.addPositionalArgument(QStringLiteral("FILE"), Text::tr("The service to open."),
-                                 QStringLiteral("[FILE]"));
+    parser.addPositionalArgument(QStringLiteral("FILE"),
+                                 Text::tr("The service to open; several are planned together, a head each."),
+                                 QStringLiteral("[FILE]..."));
     const QCommandLineOption data{QStringLiteral("data"),
                                   Text::tr("Keep the journal and the window's state in DIR."),
                                   QStringLiteral("DIR")};
@@ -40,9 +41,7 @@ Options readOptions(const QStringList& arguments)
     options.data = parser.value(data);
     options.resume = parser.isSet(resume);
     options.demo = parser.isSet(demo);
-    options.file = parser.positionalArguments().value(0);
-    if (parser.positionalArguments().size() > 1)
-        options.error = Text::tr("Only one service can be opened at a time.");
+    options.files = parser.positionalArguments();
     if (parser.isSet(speed)) {
         bool isNumber = false;
         options.speed = parser.value(speed).toDouble(&isNumber);

@@ -9,7 +9,7 @@ namespace app::desktop {
 
 /// What the program was started with.
 struct Options {
-    QString file;
+    QStringList files;            ///< A head each.
     QString data;                 ///< The folder of the journal; empty for the usual one.
     std::optional<double> speed;  ///< Plays time faster, for demonstrations and tests.
     bool resume = false;

@@ -2,6 +2,8 @@
 
 #include <QFileInfo>
 
+#include <algorithm>
+
 namespace app::desktop {
 namespace {
 
@@ -15,12 +17,16 @@ bool isRecent(const session::StoredRun& run, const session::Session& session)
 
 void openService(MainWindow& window, const Options& options, const QSettings& settings)
 {
-    if (!options.file.isEmpty()) {
-        window.files().open(options.file);
+    if (!options.files.isEmpty()) {
+        window.files().open(options.files);
         return;
     }
-    const QString last = settings.value(QStringLiteral("recent")).toStringList().value(0);
-    if (options.demo || !QFileInfo::exists(last))
+    // Before several could be open at once, only what was opened last was known.
+    const QStringList recent = settings.value(QStringLiteral("recent")).toStringList().mid(0, 1);
+    const QStringList last = settings.value(QStringLiteral("open"), recent).toStringList();
+    const bool there = !last.isEmpty()
+        && std::ranges::all_of(last, [](const QString& path) { return QFileInfo::exists(path); });
+    if (options.demo || !there)
         window.files().openDemo(FileMenu::demoNames().value(0));
     else
         window.files().open(last);

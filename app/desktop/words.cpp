@@ -121,9 +121,15 @@ QString when(Seconds left)
     return Text::tr("due %1 min ago").arg(-left.count() / 60);
 }
 
+QString ofHead(const std::string& head, const QString& sentence)
+{
+    return head.empty() ? sentence : Text::tr("%1: %2", "whose, what").arg(named(head), sentence);
+}
+
 QString step(const StepView& step)
 {
-    return step.prompt.asks == Prompt::Asks::Finish ? runningSentence(step) : startSentence(step);
+    return ofHead(step.head,
+                  step.prompt.asks == Prompt::Asks::Finish ? runningSentence(step) : startSentence(step));
 }
 
 QString title(const view::NowView& now)
@@ -215,7 +221,9 @@ QString urgency(view::Urgency urgency)
     return {};
 }
 
-QString alarmHeadline(const view::AlarmView& alarm)
+namespace {
+
+QString alarmSentence(const view::AlarmView& alarm)
 {
     const QString zones = joined(alarm.zones);
     switch (alarm.alarm.kind) {
@@ -228,6 +236,13 @@ QString alarmHeadline(const view::AlarmView& alarm)
         return Text::tr("Should be done: %1").arg(zones);
     return alarm.alarm.subject == core::alarm::Subject::Water ? Text::tr("Rinse now: %1").arg(zones)
                                                               : Text::tr("Now: %1").arg(zones);
+}
+
+}  // namespace
+
+QString alarmHeadline(const view::AlarmView& alarm)
+{
+    return ofHead(alarm.head, alarmSentence(alarm));
 }
 
 QString alarmDetail(const view::AlarmView& alarm)
@@ -254,6 +269,20 @@ QString outcome(const view::ChoiceView& choice)
     return limits
         + Text::tr("  ·  zone-minutes: %1 short, %2 past the targets")
               .arg(zoneMinutes(choice.minutesShort), zoneMinutes(choice.minutesPast));
+}
+
+QString chance(int inside, int runs)
+{
+    using Kind = core::stagger::Chance::Kind;
+    const core::stagger::Chance chance = core::stagger::chanceOf(inside, runs);
+    switch (chance.kind) {
+    case Kind::Always: return Text::tr("every time");
+    case Kind::Never: return Text::tr("never");
+    case Kind::AlmostAlways: return Text::tr("over 99 in 100");
+    case Kind::HardlyEver: return Text::tr("under 1 in 100");
+    case Kind::Share: return Text::tr("%1 in 100").arg(chance.inHundred);
+    }
+    return {};
 }
 
 QString window(const core::service::Window& window)

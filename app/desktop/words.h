@@ -5,6 +5,8 @@
 #include "app/view/lane_view.h"
 #include "app/view/now_view.h"
 
+#include "core/stagger/forecast.h"
+
 #include <QString>
 
 #include <string>
@@ -31,7 +33,10 @@ QString digits(Seconds left);
 /// "in 9:05", "now", "due 2 min ago".
 QString when(Seconds left);
 
-/// What to do, as the biggest sentence on the page: "Apply Root", "Applying Root".
+/// "The countess: Apply Crown"; the sentence alone where there is one head.
+QString ofHead(const std::string& head, const QString& sentence);
+
+/// What to do, as the biggest sentence on the page: "Apply Root", "Applying Root", "The ghost: Apply Root".
 QString step(const view::StepView& step);
 
 /// The same for the window's title: "Now: Rinse Root", "Next: Apply Mids", "Applying Root".
@@ -64,6 +69,9 @@ QString alarmDetail(const view::AlarmView& alarm);
 /// What is chosen, and what it comes to: "1 limit is passed  ·  zone-minutes: 3.5 short, 0 past the targets".
 QString choice(const view::ChoiceView& choice);
 QString outcome(const view::ChoiceView& choice);
+
+/// How often: "97 in 100", "every time". `inside` of `runs`.
+QString chance(int inside, int runs);
 
 /// A strand in words, for those who listen.
 QString window(const core::service::Window& window);

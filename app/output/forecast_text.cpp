@@ -22,17 +22,16 @@ namespace {
 /// "97 in 100"; never all and never none unless it is so, and no finer than some thousand runs can tell.
 std::string chanceText(int inside, int runs)
 {
-    if (inside == runs)
-        return "every time";
-    if (inside == 0)
-        return "never";
-    const double share = 100.0 * inside / runs;
-    const long hundredths = std::lround(share);
-    if (hundredths >= 100)
-        return "more than 99 in 100";
-    if (hundredths <= 0)
-        return "less than 1 in 100";
-    return std::to_string(hundredths) + " in 100";
+    using Kind = core::stagger::Chance::Kind;
+    const core::stagger::Chance chance = core::stagger::chanceOf(inside, runs);
+    switch (chance.kind) {
+    case Kind::Always: return "every time";
+    case Kind::Never: return "never";
+    case Kind::AlmostAlways: return "more than 99 in 100";
+    case Kind::HardlyEver: return "less than 1 in 100";
+    case Kind::Share: break;
+    }
+    return std::to_string(chance.inHundred) + " in 100";
 }
 
 /// To whole minutes, as nobody can say such a thing to the second.

@@ -29,6 +29,7 @@ std::optional<AlarmView> alarmView(const std::vector<core::service::Service>& se
     const Alarm& alarm = taking != alarms.end() ? *taking : alarms.front();
     AlarmView view;
     view.alarm = alarm;
+    view.head = headOf(services, alarm.task.service);
     view.zones =
         stepView(services, state, {.asks = alarm.asks, .task = alarm.task, .due = alarm.since, .hands = {}})
             .zones;

@@ -13,6 +13,7 @@ namespace app::view {
 /// What stands, as the screen shows it.
 struct AlarmView {
     core::alarm::Alarm alarm;
+    std::string head;                ///< Whose, where there are several heads.
     std::vector<std::string> zones;  ///< What it is about.
     Seconds standing{0};             ///< Since when.
     bool takesWindow = false;  ///< Water is due or a limit is near or passed: everything else steps back.

@@ -27,6 +27,13 @@ bool hasCompany(const Service& service, const State& state, const Lane& lane)
     });
 }
 
+/// "Zone", or "Head, Zone" where there are several heads.
+std::string placed(const std::vector<Service>& services, std::size_t service, const std::string& name)
+{
+    const std::string head = headOf(services, service);
+    return head.empty() ? name : head + ", " + name;
+}
+
 }  // namespace
 
 AmendView amendView(const std::vector<Service>& services, const State& state)
@@ -37,7 +44,7 @@ AmendView amendView(const std::vector<Service>& services, const State& state)
     for (const Lane& lane : state.lanes) {
         const Service& service = services[lane.service];
         const ZoneOption zone{{.service = lane.service, .coat = lane.coat, .item = lane.zone},
-                              service.coats[lane.coat].zones[lane.zone].name};
+                              placed(services, lane.service, service.coats[lane.coat].zones[lane.zone].name)};
         if (lane.stage == Stage::Applying)
             view.applying.push_back(zone);
         if (lane.coat == currentCoat(state, lane.service) && isDry(lane.stage)
@@ -50,8 +57,9 @@ AmendView amendView(const std::vector<Service>& services, const State& state)
             view.here.push_back({place, crew[place].name});
     if (!state.prompts.empty()) {
         const TaskId& task = state.prompts.front().task;
-        view.givesUp = ZoneOption{{.service = task.service, .coat = task.coat},
-                                  services[task.service].coats[task.coat].name};
+        view.givesUp =
+            ZoneOption{{.service = task.service, .coat = task.coat},
+                       placed(services, task.service, services[task.service].coats[task.coat].name)};
     }
     return view;
 }

@@ -1,5 +1,7 @@
 #include "app/view/lane_view.h"
 
+#include "core/stagger/head_name.h"
+
 #include <algorithm>
 
 namespace app::view {
@@ -97,18 +99,25 @@ std::size_t currentCoat(const core::run::State& state, std::size_t service)
     return last;
 }
 
+std::string headOf(const std::vector<core::service::Service>& services, std::size_t head)
+{
+    return services.size() > 1 ? core::stagger::headName(services, head) : std::string{};
+}
+
 LanesView lanesView(const std::vector<core::service::Service>& services, const core::run::State& state)
 {
     LanesView view;
-    if (services.empty())
-        return view;
-    view.coat = currentCoat(state);
-    view.coats = services.front().coats.size();
-    if (view.coat < view.coats)
-        view.coatName = services.front().coats[view.coat].name;
-    for (const Lane& lane : state.lanes)
-        if (lane.service == view.service && lane.coat == view.coat)
-            view.lanes.push_back(laneView(services[lane.service], lane, state.now));
+    for (std::size_t place = 0; place < services.size(); ++place) {
+        const core::service::Service& service = services[place];
+        const std::size_t coat = currentCoat(state, place);
+        view.heads.push_back({service.name, coat, service.coats.size(),
+                              coat < service.coats.size() ? service.coats[coat].name : std::string{}});
+        for (const Lane& lane : state.lanes)
+            if (lane.service == place && lane.coat == coat) {
+                view.lanes.push_back(laneView(service, lane, state.now));
+                view.lanes.back().head = headOf(services, place);
+            }
+    }
     return view;
 }
 

@@ -21,7 +21,8 @@ enum class CountsTo { Application, ApplicationEnd, Water, Nothing };
 /// All that one lane shows at one moment. Built from the run's state by a pure
 /// function and never changed afterwards; a later moment is a new LaneView.
 struct LaneView {
-    TaskId zone;  ///< The `Apply` of the zone.
+    TaskId zone;       ///< The `Apply` of the zone.
+    std::string head;  ///< Whose zone it is; empty where there is one head.
     std::string title;
     core::run::Stage stage = core::run::Stage::Waiting;
     CountsTo countsTo = CountsTo::Nothing;
@@ -38,12 +39,19 @@ struct LaneView {
     friend bool operator==(const LaneView&, const LaneView&) = default;
 };
 
-struct LanesView {
-    std::size_t service = 0;
-    std::size_t coat = 0;
+/// One head of a run.
+struct HeadView {
+    std::string name;       ///< Of the service.
+    std::size_t coat = 0;   ///< The one that is worked on.
     std::size_t coats = 0;  ///< How many there are in the service.
     std::string coatName;
-    std::vector<LaneView> lanes;  ///< In the order of the service.
+
+    friend bool operator==(const HeadView&, const HeadView&) = default;
+};
+
+struct LanesView {
+    std::vector<HeadView> heads;
+    std::vector<LaneView> lanes;  ///< In the order of the services: of each, its coat that is worked on.
 
     friend bool operator==(const LanesView&, const LanesView&) = default;
 };
@@ -57,7 +65,10 @@ Urgency urgencyOf(Seconds left);
 /// The coat that is worked on: the first with a lane that has had no rinse yet, else the last.
 std::size_t currentCoat(const core::run::State& state, std::size_t service = 0);
 
-/// The lanes of the coat that is worked on.
+/// What a head is called among several; empty where there is one.
+std::string headOf(const std::vector<core::service::Service>& services, std::size_t head);
+
+/// The lanes of the coats that are worked on, one coat of each head.
 LanesView lanesView(const std::vector<core::service::Service>& services, const core::run::State& state);
 
 }  // namespace app::view

@@ -76,6 +76,19 @@ std::optional<LatestStart> latestStart(const Prompt& prompt, core::measure::Inst
     return latest;
 }
 
+std::optional<Seconds> longestHeld(const State& state, const Prompt& prompt)
+{
+    if (prompt.task.kind != TaskKind::Apply || !state.plan || !state.plan->data().give)
+        return std::nullopt;
+    const auto* zone = state.plan->zone(prompt.task.service, prompt.task.coat, prompt.task.item);
+    if (zone == nullptr || zone->quickestHeld == zone->slowestHeld)
+        return std::nullopt;
+    // Past that the plan is only as good as what can still be done.
+    if (prompt.asks == Prompt::Asks::Finish && state.now - zone->firstContact >= zone->slowestHeld)
+        return std::nullopt;
+    return zone->slowestHeld;
+}
+
 /// Where in the list the main prompt is.
 std::size_t mainPrompt(const State& state)
 {
@@ -107,6 +120,8 @@ StepView stepView(const std::vector<Service>& services, const State& state, cons
     step.left = prompt.due - state.now;
     step.urgency = stepUrgency(prompt, state.now);
     step.latest = latestStart(prompt, state.now);
+    step.head = headOf(services, prompt.task.service);
+    step.holdsUpTo = longestHeld(state, prompt);
     step.waits = prompt.waitsFor.has_value();
     const auto& hands = services.front().crew.hands;
     if (hands.size() > 1 && prompt.hands && *prompt.hands < hands.size())

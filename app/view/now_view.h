@@ -27,11 +27,14 @@ struct StepView {
     Urgency urgency = Urgency::Calm;
     std::optional<LatestStart> latest;  ///< Where a limit sets one; not for what already runs.
     bool waits = false;                 ///< Something that runs must end first.
+    std::string head;                   ///< Whose, where there are several heads.
     std::string hands;                  ///< Who, where there is more than one pair of hands.
     std::vector<std::string> zones;     ///< What it touches: one zone, or all of a rinse group or a bowl.
     std::string name;                   ///< Of the bowl, the rinse group or the late job; else empty.
     bool alone = false;                 ///< For looks: the zone can be rinsed without wetting its neighbours.
-    Seconds development{0};             ///< For looks and rinses: of the first zone it touches, by now.
+    /// For applying, where the plan holds for more than the usual length: so long it may take in all.
+    std::optional<Seconds> holdsUpTo;
+    Seconds development{0};  ///< For looks and rinses: of the first zone it touches, by now.
 
     friend bool operator==(const StepView&, const StepView&) = default;
 };

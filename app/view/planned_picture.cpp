@@ -1,21 +1,68 @@
 #include "app/view/strand_picture.h"
 
-namespace app::view {
+#include <algorithm>
 
-StrandPicture plannedPicture(const core::service::Service& service, const core::stagger::PlanData& plan,
-                             std::size_t coat)
+namespace app::view {
+namespace {
+
+using core::stagger::Forecast;
+using core::stagger::RinseForecast;
+using core::stagger::TaskKind;
+
+/// Of the zone's own rinse, else of its group's.
+const RinseForecast* rinseOf(const Forecast& forecast, const TaskId& zone, std::size_t group)
+{
+    const RinseForecast* found = nullptr;
+    for (const RinseForecast& rinse : forecast.rinses) {
+        const TaskId& id = rinse.rinse;
+        if (id.service != zone.service || id.coat != zone.coat)
+            continue;
+        if (id.kind == TaskKind::RinseAlone && id.item == zone.item)
+            return &rinse;
+        if (id.kind == TaskKind::Rinse && id.item == group)
+            found = &rinse;
+    }
+    return found;
+}
+
+}  // namespace
+
+StrandPicture plannedPicture(const std::vector<core::service::Service>& services,
+                             const core::stagger::PlanData& plan, CoatPlace coat)
 {
     StrandPicture picture;
     for (const core::stagger::PlannedZone& zone : plan.zones) {
-        if (zone.coat != coat)
+        if (zone.service != coat.service || zone.coat != coat.coat)
             continue;
         const TaskId id{.service = zone.service, .coat = zone.coat, .item = zone.zone};
-        picture.strands.push_back(makeStrand(
-            service, id, {zone.firstContact, zone.applicationEnd, zone.clockStart, zone.water}, plan.tasks));
+        picture.strands.push_back(
+            makeStrand(services[zone.service], id,
+                       {zone.firstContact, zone.applicationEnd, zone.clockStart, zone.water}, plan.tasks));
     }
     if (!picture.strands.empty())
-        completePicture(picture, service, plan.tasks, 0, coat);
+        completePicture(picture, services, plan.tasks, {coat});
     return picture;
+}
+
+void addForecast(StrandPicture& picture, const std::vector<core::service::Service>& services,
+                 const Forecast& forecast)
+{
+    if (forecast.influences.empty())
+        return;
+    for (const core::stagger::ZoneForecast& zone : forecast.zones) {
+        const TaskId id{.service = zone.service, .coat = zone.coat, .item = zone.zone};
+        const auto strand = std::ranges::find(picture.strands, id, &Strand::zone);
+        if (strand == picture.strands.end())
+            continue;
+        const core::service::Zone& asked = services[zone.service].coats[zone.coat].zones[zone.zone];
+        StrandForecast marked{zone.inside, forecast.runs, {strand->water, strand->water}};
+        if (const RinseForecast* rinse = rinseOf(forecast, id, asked.group)) {
+            const Seconds reach = rinse->rinse.kind == TaskKind::Rinse ? asked.reach : Seconds{0};
+            marked.water = {rinse->water.low + reach, rinse->water.high + reach};
+            picture.reach.until = std::max(picture.reach.until, marked.water.until);
+        }
+        strand->forecast = marked;
+    }
 }
 
 }  // namespace app::view

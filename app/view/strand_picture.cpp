@@ -59,31 +59,45 @@ void addRinseLine(StrandPicture& picture, const core::service::RinseGroup& group
     picture.rinseLines.push_back({at, group.name});
 }
 
-void addRinseLines(StrandPicture& picture, const Service& service)
+void addRinseLines(StrandPicture& picture, const std::vector<Service>& services)
 {
     for (const Strand& strand : picture.strands) {
         if (strand.stage == core::run::Stage::Dropped)
             continue;
-        const core::service::Coat& coat = service.coats[strand.zone.coat];
+        const core::service::Coat& coat = services[strand.zone.service].coats[strand.zone.coat];
         addRinseLine(picture, coat.groups[coat.zones[strand.zone.item].group], strand.water);
     }
     std::ranges::sort(picture.rinseLines, {}, &RinseLine::at);
 }
 
-void addHands(StrandPicture& picture, const Service& service, const std::vector<PlannedTask>& tasks,
-              std::size_t serviceIndex, std::size_t coat)
+/// Heads share the crew of the first.
+void addHands(StrandPicture& picture, const core::service::Crew& crew, const std::vector<PlannedTask>& tasks,
+              const std::vector<CoatPlace>& coats)
 {
     // Who did what is past is not recorded; where there is one pair of hands there is no doubt.
-    const bool onlyPair = service.crew.hands.size() == 1;
-    for (std::size_t pair = 0; pair < service.crew.hands.size(); ++pair) {
-        HandsRow row{service.crew.hands[pair].name, {}};
+    const bool onlyPair = crew.hands.size() == 1;
+    for (std::size_t pair = 0; pair < crew.hands.size(); ++pair) {
+        HandsRow row{crew.hands[pair].name, {}};
         for (const PlannedTask& task : tasks) {
-            const bool here = task.id.service == serviceIndex && task.id.coat == coat;
+            const bool here = std::ranges::count(coats, CoatPlace{task.id.service, task.id.coat}) > 0;
             const bool theirs = task.hands == pair || (!task.hands && onlyPair);
-            if (here && theirs && !task.madeWhile)
-                row.jobs.push_back({task.id, {task.start, task.end}});
+            if (theirs && !task.madeWhile)
+                row.jobs.push_back({task.id, {task.start, task.end}, !here});
         }
         picture.hands.push_back(std::move(row));
+    }
+}
+
+/// What hands do elsewhere is shown as far as the picture reaches, and does not widen it.
+void cutToReach(StrandPicture& picture)
+{
+    for (HandsRow& row : picture.hands) {
+        std::erase_if(row.jobs, [&](const HandsJob& job) {
+            return job.span.until <= picture.reach.from || picture.reach.until <= job.span.from;
+        });
+        for (HandsJob& job : row.jobs)
+            job.span = {std::max(job.span.from, picture.reach.from),
+                        std::min(job.span.until, picture.reach.until)};
     }
 }
 
@@ -104,7 +118,8 @@ Span reachOf(const StrandPicture& picture)
     }
     for (const HandsRow& row : picture.hands)
         for (const HandsJob& job : row.jobs)
-            widen(reach, job.span.from, job.span.until);
+            if (!job.elsewhere)
+                widen(reach, job.span.from, job.span.until);
     if (picture.now)
         reach.until = std::max(reach.until, *picture.now);
     return reach;
@@ -135,12 +150,13 @@ Strand makeStrand(const Service& service, const TaskId& zoneId, const StrandTime
     return strand;
 }
 
-void completePicture(StrandPicture& picture, const Service& service, const std::vector<PlannedTask>& tasks,
-                     std::size_t serviceIndex, std::size_t coat)
+void completePicture(StrandPicture& picture, const std::vector<Service>& services,
+                     const std::vector<PlannedTask>& tasks, const std::vector<CoatPlace>& coats)
 {
-    addHands(picture, service, tasks, serviceIndex, coat);
-    addRinseLines(picture, service);
+    addHands(picture, services.front().crew, tasks, coats);
+    addRinseLines(picture, services);
     picture.reach = reachOf(picture);
+    cutToReach(picture);
 }
 
 }  // namespace app::view

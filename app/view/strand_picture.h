@@ -2,6 +2,7 @@
 
 #include "core/run/run.h"
 #include "core/service/service.h"
+#include "core/stagger/forecast.h"
 #include "core/stagger/plan.h"
 
 #include <optional>
@@ -42,6 +43,15 @@ struct JobMark {
     friend bool operator==(const JobMark&, const JobMark&) = default;
 };
 
+/// What a strand comes to where applying takes as long as it happens to take.
+struct StrandForecast {
+    int inside = 0;  ///< In so many runs the zone stays inside its limits.
+    int runs = 0;
+    Span water;  ///< In nine runs of ten water comes within that.
+
+    friend bool operator==(const StrandForecast&, const StrandForecast&) = default;
+};
+
 struct Strand {
     TaskId zone;  ///< The `Apply` of the zone.
     std::string name;
@@ -55,6 +65,7 @@ struct Strand {
     Instant mostAt;  ///< The tighter of most and the first strand's limit.
     std::vector<LookMark> looks;
     std::vector<JobMark> late;
+    std::optional<StrandForecast> forecast{};
 
     [[nodiscard]] Seconds development() const { return water - clockStart; }
     [[nodiscard]] bool keepsItsWindow() const { return leastAt <= water && water <= mostAt; }
@@ -73,6 +84,7 @@ struct RinseLine {
 struct HandsJob {
     TaskId task;
     Span span;
+    bool elsewhere = false;  ///< On a head, or a coat, whose strands are not in the picture.
 
     friend bool operator==(const HandsJob&, const HandsJob&) = default;
 };
@@ -94,14 +106,26 @@ struct StrandPicture {
     friend bool operator==(const StrandPicture&, const StrandPicture&) = default;
 };
 
-/// What coat `coat` of the only service will look like. Empty where the plan has none of it.
-StrandPicture plannedPicture(const core::service::Service& service, const core::stagger::PlanData& plan,
-                             std::size_t coat);
+/// One coat of one head.
+struct CoatPlace {
+    std::size_t service = 0;
+    std::size_t coat = 0;
 
-/// What coat `coat` of `services[serviceIndex]` looks like at `state.now`: what
-/// happened, and what is planned for the rest.
+    friend auto operator<=>(const CoatPlace&, const CoatPlace&) = default;
+};
+
+/// What one coat will look like. Empty where the plan has none of it.
+StrandPicture plannedPicture(const std::vector<core::service::Service>& services,
+                             const core::stagger::PlanData& plan, CoatPlace coat);
+
+/// What the coats look like at `state.now`: what happened, and what is planned for the rest. Their strands
+/// are named with their heads where there are several.
 StrandPicture livePicture(const std::vector<core::service::Service>& services, const core::run::State& state,
-                          std::size_t serviceIndex, std::size_t coat);
+                          const std::vector<CoatPlace>& coats);
+
+/// Marks on the strands what they come to. Nothing is marked where no length of applying is uncertain.
+void addForecast(StrandPicture& picture, const std::vector<core::service::Service>& services,
+                 const core::stagger::Forecast& forecast);
 
 /// The four moments that a strand is drawn from.
 struct StrandTimes {
@@ -115,9 +139,9 @@ struct StrandTimes {
 Strand makeStrand(const core::service::Service& service, const TaskId& zone, const StrandTimes& times,
                   const std::vector<core::stagger::PlannedTask>& tasks);
 
-/// Adds the rows of the hands, the rinse lines and the reach.
-void completePicture(StrandPicture& picture, const core::service::Service& service,
-                     const std::vector<core::stagger::PlannedTask>& tasks, std::size_t serviceIndex,
-                     std::size_t coat);
+/// Adds the rows of the hands, the rinse lines and the reach; `coats` are those that the strands belong to.
+void completePicture(StrandPicture& picture, const std::vector<core::service::Service>& services,
+                     const std::vector<core::stagger::PlannedTask>& tasks,
+                     const std::vector<CoatPlace>& coats);
 
 }  // namespace app::view

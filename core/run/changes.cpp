@@ -1,5 +1,7 @@
 #include "core/run/changes.h"
 
+#include "core/stagger/head_name.h"
+
 #include <algorithm>
 
 namespace core::run {
@@ -70,7 +72,9 @@ std::string changeText(const std::vector<service::Service>& services, const Chan
                        const measure::TimeZones& zones)
 {
     const service::Service& service = services.at(change.task.service);
-    const std::string name = stagger::taskName(service, change.task);
+    const std::string head =
+        services.size() > 1 ? stagger::headName(services, change.task.service) + ", " : std::string{};
+    const std::string name = head + stagger::taskName(service, change.task);
     if (!change.to)
         return name + " is no longer planned.";
     const std::string to = clockTime(service, *change.to, zones);

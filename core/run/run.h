@@ -101,8 +101,8 @@ struct Change {
     friend bool operator==(const Change&, const Change&) = default;
 };
 
-/// A sentence: "Apply Ends at 14:36 instead of 14:31." The task must be one of
-/// `services`, and `zones` must know the time zone of its service.
+/// A sentence: "Apply Ends at 14:36 instead of 14:31.", with the head before it where there are several. The
+/// task must be one of `services`, and `zones` must know the time zone of its service.
 std::string changeText(const std::vector<service::Service>& services, const Change& change,
                        const measure::TimeZones& zones);
 

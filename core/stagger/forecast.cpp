@@ -210,6 +210,20 @@ private:
 
 }  // namespace
 
+Chance chanceOf(int inside, int runs)
+{
+    if (inside == runs)
+        return {Chance::Kind::Always, 100};
+    if (inside == 0)
+        return {Chance::Kind::Never, 0};
+    const auto hundredths = static_cast<int>(std::lround(100.0 * inside / runs));
+    if (hundredths >= 100)
+        return {Chance::Kind::AlmostAlways, hundredths};
+    if (hundredths <= 0)
+        return {Chance::Kind::HardlyEver, hundredths};
+    return {Chance::Kind::Share, hundredths};
+}
+
 std::optional<Forecast> forecast(const Question& question, const Plan& plan, const ForecastOptions& options)
 {
     if (std::ranges::any_of(plan->broken, [](const BrokenLimit& limit) { return !limit.already; }))

@@ -61,6 +61,24 @@ struct Forecast {
     friend bool operator==(const Forecast&, const Forecast&) = default;
 };
 
+/// How often, in words that claim no more than so many runs can tell.
+struct Chance {
+    enum class Kind {
+        Always,        ///< In every run.
+        AlmostAlways,  ///< More than 99 in 100, but not in every one.
+        Share,         ///< `inHundred` in 100.
+        HardlyEver,    ///< Less than 1 in 100, but in some.
+        Never,
+    };
+    Kind kind = Kind::Never;
+    int inHundred = 0;  ///< Rounded; for `Share` alone.
+
+    friend bool operator==(const Chance&, const Chance&) = default;
+};
+
+/// `inside` of `runs`, which is at least 1.
+Chance chanceOf(int inside, int runs);
+
 struct ForecastOptions {
     int runs = 2000;  ///< At least 1.
     std::uint64_t seed = 1;

@@ -38,8 +38,8 @@ const StepView* stepFor(const view::AlarmView& alarm, const view::NowView& now)
     const auto answersIt = [&](const StepView& step) {
         if (!isLimit(alarm))
             return step.prompt.task == alarm.alarm.task && step.prompt.asks == alarm.alarm.asks;
-        return isRinse(step.prompt) && step.zones.size() >= alarm.zones.size()
-            && step.left <= view::Seconds{0}
+        return isRinse(step.prompt) && step.prompt.task.service == alarm.alarm.task.service
+            && step.zones.size() >= alarm.zones.size() && step.left <= view::Seconds{0}
         && std::ranges::find(step.zones, alarm.zones.front()) != step.zones.end();
     };
     if (now.main && answersIt(*now.main))

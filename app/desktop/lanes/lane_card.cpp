@@ -64,7 +64,8 @@ QString LaneCard::lookText() const
 
 QString LaneCard::inWords() const
 {
-    QString text = tr("%1, %2").arg(QString::fromStdString(m_lane.title), words::stage(m_lane.stage));
+    QString text = words::ofHead(
+        m_lane.head, tr("%1, %2").arg(QString::fromStdString(m_lane.title), words::stage(m_lane.stage)));
     if (m_lane.countsTo != CountsTo::Nothing)
         text += QStringLiteral(", %1 %2").arg(words::digits(m_lane.left), words::countsTo(m_lane));
     if (m_lane.untilLook)
@@ -145,17 +146,35 @@ void LaneCard::paintBadge(QPainter& painter, double right, double top) const
     painter.drawText(box, Qt::AlignCenter, text);
 }
 
+/// The zone, and before it whose it is where there are several heads: that is what is cut short first.
+void LaneCard::paintTitle(QPainter& painter, const QRectF& box, int pixels) const
+{
+    painter.setFont(Theme::font(pixels, true));
+    painter.setPen(m_theme.colours().ink);
+    const auto width = static_cast<int>(box.width());
+    const QString zone =
+        painter.fontMetrics().elidedText(QString::fromStdString(m_lane.title), Qt::ElideRight, width);
+    const int zoneWidth = painter.fontMetrics().horizontalAdvance(zone);
+    QRectF rest = box;
+    if (!m_lane.head.empty()) {
+        painter.setFont(Theme::font(pixels));
+        const QString dot = QStringLiteral(" · ");
+        const int room = width - zoneWidth - painter.fontMetrics().horizontalAdvance(dot);
+        const QString head =
+            painter.fontMetrics().elidedText(QString::fromStdString(m_lane.head), Qt::ElideRight, room) + dot;
+        painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter, head);
+        rest.setLeft(box.left() + painter.fontMetrics().horizontalAdvance(head));
+        painter.setFont(Theme::font(pixels, true));
+    }
+    painter.drawText(rest, Qt::AlignLeft | Qt::AlignVCenter, zone);
+}
+
 void LaneCard::paintFull(QPainter& painter)
 {
     const Colours& colours = m_theme.colours();
     const QRectF inside = QRectF{rect()}.adjusted(16, 10, -16, -8);
     paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
-    painter.setFont(Theme::font(metrics::textLarge, true));
-    painter.setPen(colours.ink);
-    const QString title = painter.fontMetrics().elidedText(
-        QString::fromStdString(m_lane.title), Qt::ElideRight, static_cast<int>(inside.width()) - 100);
-    painter.drawText(QRectF{inside.left() + 38, inside.top(), inside.width() - 90, 26},
-                     Qt::AlignLeft | Qt::AlignVCenter, title);
+    paintTitle(painter, {inside.left() + 38, inside.top(), inside.width() - 100, 26}, metrics::textLarge);
     paintBadge(painter, inside.right(), inside.top());
 
     const QRectF digits{inside.left() - 12, inside.top() + 26, inside.width() + 24, inside.height() - 88};
@@ -213,17 +232,11 @@ void LaneCard::paintWindow(QPainter& painter, const QRectF& bar) const
 
 void LaneCard::paintCompact(QPainter& painter)
 {
-    const Colours& colours = m_theme.colours();
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
     const bool tall = height() >= tallCompact;
     const double titleWidth = inside.width() - 28 - (tall ? badgeWidth : 0);
     paintSwatch(painter, {inside.left(), inside.top() + 2, 20, 14});
-    painter.setFont(Theme::font(metrics::text, true));
-    painter.setPen(colours.ink);
-    const QString title = painter.fontMetrics().elidedText(QString::fromStdString(m_lane.title),
-                                                           Qt::ElideRight, static_cast<int>(titleWidth));
-    painter.drawText(QRectF{inside.left() + 28, inside.top(), titleWidth, 20},
-                     Qt::AlignLeft | Qt::AlignVCenter, title);
+    paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, 20}, metrics::text);
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setPen(digitColour());
     // The badge is above the digits where there is room, else beside them.

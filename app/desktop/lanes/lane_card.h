@@ -28,6 +28,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void paintTitle(QPainter& painter, const QRectF& box, int pixels) const;
     void paintFull(QPainter& painter);
     void paintCompact(QPainter& painter);
     void paintGround(QPainter& painter);

@@ -129,13 +129,7 @@ void LanesPage::refresh()
     m_clock = WallClock{m_zones, services.front().timeZone};
     const view::LanesView lanes = view::lanesView(services, m_session.state());
     const view::NowView now = view::nowView(services, m_session.state());
-    QString title = QString::fromStdString(services.front().name);
-    if (lanes.coats > 1)
-        title += tr("  ·  coat %1 of %2: %3")
-                     .arg(lanes.coat + 1)
-                     .arg(lanes.coats)
-                     .arg(QString::fromStdString(lanes.coatName));
-    Q_EMIT serviceShown(title);
+    Q_EMIT serviceShown(titleOf(lanes));
     m_now->showNow(now, m_clock);
     Q_EMIT stepShown(words::title(now));
     m_lanes->showLanes(lanes, m_clock);
@@ -148,6 +142,26 @@ void LanesPage::refresh()
     showReason();
     showSound();
     showPicture(lanes);
+}
+
+/// The service, and which of its coats; or the heads, where there are several.
+QString LanesPage::titleOf(const view::LanesView& lanes) const
+{
+    if (lanes.heads.size() > 1) {
+        std::vector<std::string> names;
+        for (std::size_t head = 0; head < lanes.heads.size(); ++head)
+            names.push_back(view::headOf(m_session.services(), head));
+        return words::joined(names);
+    }
+    const view::HeadView& only = lanes.heads.front();
+    const QString name = QString::fromStdString(only.name);
+    if (only.coats < 2)
+        return name;
+    return tr("%1  ·  coat %2 of %3: %4")
+        .arg(name)
+        .arg(only.coat + 1)
+        .arg(only.coats)
+        .arg(QString::fromStdString(only.coatName));
 }
 
 bool LanesPage::takesWindow(const view::AlarmView& alarm) const
@@ -202,15 +216,19 @@ int LanesPage::roomLeft(const LanesGrid& lanes) const
 
 void LanesPage::showPicture(const view::LanesView& lanes)
 {
-    const auto picture =
-        view::livePicture(m_session.services(), m_session.state(), lanes.service, lanes.coat);
+    std::vector<view::CoatPlace> coats;
+    for (std::size_t head = 0; head < lanes.heads.size(); ++head)
+        coats.push_back({head, lanes.heads[head].coat});
+    const auto picture = view::livePicture(m_session.services(), m_session.state(), coats);
     m_strands->setVisible(m_alert->isHidden() && roomLeft(*m_lanes) >= StrandGeometry::leastHeight(picture));
     if (!m_strands->isVisibleTo(this) || pictureIsCurrent())
         return;
     m_factsDrawn = m_session.facts().size() + 1;
     m_momentDrawn = m_session.state().now;
     m_strands->showPicture(picture, m_clock, [this](const view::TaskId& id) {
-        return QString::fromStdString(core::stagger::taskName(m_session.services()[id.service], id));
+        return words::ofHead(
+            view::headOf(m_session.services(), id.service),
+            QString::fromStdString(core::stagger::taskName(m_session.services()[id.service], id)));
     });
 }
 

@@ -1,5 +1,7 @@
 #include "app/desktop/lanes/last_answer.h"
 
+#include "app/desktop/words.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -55,8 +57,10 @@ QString lastAnswer(const std::vector<core::service::Service>& services, const st
         const auto happened = moved.contains(fact->number) ? movedTo : fact->happened;
         if (amends)
             return Text::tr("what is planned was changed %1").arg(clock.text(happened));
-        const std::string task = core::stagger::taskName(services[fact->task.service], fact->task);
-        return QStringLiteral("%1: %2 %3").arg(QString::fromStdString(task), what, clock.text(happened));
+        const QString task = words::ofHead(
+            view::headOf(services, fact->task.service),
+            QString::fromStdString(core::stagger::taskName(services[fact->task.service], fact->task)));
+        return QStringLiteral("%1: %2 %3").arg(task, what, clock.text(happened));
     }
     return {};
 }

@@ -182,6 +182,8 @@ QString NowPanel::detail(const StepView& step) const
                       : tr("planned until %1").arg(m_clock.text(step.prompt.due)));
     else
         parts << tr("%1, at %2").arg(words::when(step.left), m_clock.text(step.prompt.due));
+    if (step.holdsUpTo)
+        parts << tr("holds if it takes up to %1 min").arg(words::minutes(*step.holdsUpTo));
     if (step.prompt.asks == Prompt::Asks::Look)
         parts << tr("%1 developing").arg(words::digits(step.development));
     return parts.join(QStringLiteral("  ·  "));

@@ -73,6 +73,57 @@ Colours darkColours()
     };
 }
 
+// The same hues as far as they can be told from black and white.
+Colours highContrastColours()
+{
+    return {
+        .ground = QColor{0xFFFFFF},
+        .surface = QColor{0xFFFFFF},
+        .sunken = QColor{0xF0F0F0},
+        .line = QColor{Qt::black},
+        .hairline = QColor{0x6B6B6B},
+        .ink = QColor{Qt::black},
+        .quietInk = QColor{0x303030},
+        .action = QColor{0x3D0F33},
+        .onAction = QColor{0xFFFFFF},
+        .water = QColor{0x003F52},
+        .waterWash = QColor{0xE6F6FA},
+        .soon = QColor{0xFFD21F},
+        .onSoon = QColor{Qt::black},
+        .late = QColor{0x8C0000},
+        .onLate = QColor{0xFFFFFF},
+        .selection = QColor{0xE9D3E3},
+        .onSelection = QColor{Qt::black},
+        .strands = {QColor{0x7A2A0E}, QColor{0x6B4700}, QColor{0x5A2A66}, QColor{0x364A15}, QColor{0x7D2447},
+                    QColor{0x23406F}},
+    };
+}
+
+Colours darkHighContrastColours()
+{
+    return {
+        .ground = QColor{Qt::black},
+        .surface = QColor{Qt::black},
+        .sunken = QColor{0x1A1A1A},
+        .line = QColor{0xFFFFFF},
+        .hairline = QColor{0x8C8C8C},
+        .ink = QColor{0xFFFFFF},
+        .quietInk = QColor{0xE0E0E0},
+        .action = QColor{0xFFC9EC},
+        .onAction = QColor{Qt::black},
+        .water = QColor{0x7FE3F7},
+        .waterWash = QColor{0x00262E},
+        .soon = QColor{0xFFE14D},
+        .onSoon = QColor{Qt::black},
+        .late = QColor{0xFFA398},
+        .onLate = QColor{Qt::black},
+        .selection = QColor{0x3A2333},
+        .onSelection = QColor{0xFFFFFF},
+        .strands = {QColor{0xFFAE85}, QColor{0xFFD36B}, QColor{0xE3B8EC}, QColor{0xC4E297}, QColor{0xFFB0C8},
+                    QColor{0xB0CEFF}},
+    };
+}
+
 double contrast(const QColor& one, const QColor& other)
 {
     const double a = luminance(one);

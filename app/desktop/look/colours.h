@@ -7,7 +7,8 @@
 namespace app::desktop {
 
 /// Every colour the window uses, by what it is for. Text on its ground has a
-/// contrast of 4.5:1 at least, parts 3:1; a test holds both palettes to it.
+/// contrast of 4.5:1 at least, 7:1 in high contrast, parts 3:1; a test holds all
+/// palettes to it.
 struct Colours {
     QColor ground;    ///< Behind everything.
     QColor surface;   ///< Cards, fields and tables.
@@ -33,6 +34,8 @@ struct Colours {
 
 Colours lightColours();
 Colours darkColours();
+Colours highContrastColours();
+Colours darkHighContrastColours();
 
 /// The contrast of two opaque colours, from 1 to 21, as WCAG 2.1 defines it.
 double contrast(const QColor& one, const QColor& other);

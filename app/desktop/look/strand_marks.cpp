@@ -34,6 +34,21 @@ void StrandPainter::paintWindow(const Strand& strand, const QRectF& row, const Q
     m_painter.fillPath(wedge, line);
 }
 
+/// Above the ribbon's end: between these two ends water comes in nine runs of ten.
+void StrandPainter::paintForecast(const Strand& strand, const QRectF& row)
+{
+    const view::Span& water = strand.forecast->water;
+    if (water.from == water.until)
+        return;
+    const double y = std::max(centre(row) - 17, row.top() + 5);
+    const double from = m_geometry.x(water.from);
+    const double until = m_geometry.x(water.until);
+    m_painter.setPen(pen(m_colours.ink, 2));
+    m_painter.drawLine(QPointF{from, y}, QPointF{until, y});
+    for (const double end : {from, until})
+        m_painter.drawLine(QPointF{end, y - 4}, QPointF{end, y + 4});
+}
+
 void StrandPainter::paintMarks(const Strand& strand, const QRectF& row)
 {
     for (const view::JobMark& job : strand.late) {
@@ -76,8 +91,8 @@ void StrandPainter::paintHands(std::size_t pair)
         const double from = m_geometry.x(job.span.from);
         const QRectF box{from, row.top() + 4, std::max(4.0, m_geometry.x(job.span.until) - from),
                          row.height() - 8};
-        m_painter.setPen(pen(m_colours.line, 1.5));
-        m_painter.setBrush(m_colours.sunken);
+        m_painter.setPen(pen(m_colours.line, 1.5, job.elsewhere ? Qt::DashLine : Qt::SolidLine));
+        m_painter.setBrush(job.elsewhere ? m_colours.ground : m_colours.sunken);
         m_painter.drawRoundedRect(box, 4, 4);
         m_painter.setBrush(Qt::NoBrush);
         const QString text = m_words.job(job.task);
@@ -90,7 +105,7 @@ void StrandPainter::paintHands(std::size_t pair)
                           QSize{iconSize, iconSize}});
             continue;
         }
-        m_painter.setPen(m_colours.ink);
+        m_painter.setPen(job.elsewhere ? m_colours.quietInk : m_colours.ink);
         m_painter.drawText(box, Qt::AlignCenter, text);
     }
 }

@@ -130,6 +130,8 @@ void StrandPainter::paintStrand(std::size_t place)
     paintRinse(strand, row);
     paintWindow(strand, row, colour);
     paintMarks(strand, row);
+    if (strand.forecast)
+        paintForecast(strand, row);
 }
 
 void StrandPainter::paintName(std::size_t place)
@@ -137,12 +139,16 @@ void StrandPainter::paintName(std::size_t place)
     const Strand& strand = m_picture.strands[place];
     const QRectF gutter = m_geometry.gutter(m_geometry.row(place));
     const double middle = gutter.center().y();
-    m_painter.setFont(Theme::font(metrics::text, true));
+    const QRectF line{gutter.left(), middle - 21, gutter.width(), 20};
+    const QString chance = strand.forecast ? m_words.chance(strand) : QString{};
+    m_painter.setFont(Theme::font(metrics::textSmall));
     m_painter.setPen(m_colours.ink);
-    const QString name = m_painter.fontMetrics().elidedText(QString::fromStdString(strand.name),
-                                                            Qt::ElideRight, static_cast<int>(gutter.width()));
-    m_painter.drawText(QRectF{gutter.left(), middle - 21, gutter.width(), 20},
-                       Qt::AlignLeft | Qt::AlignVCenter, name);
+    m_painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, chance);
+    const int taken = chance.isEmpty() ? 0 : m_painter.fontMetrics().horizontalAdvance(chance) + 6;
+    m_painter.setFont(Theme::font(metrics::text, true));
+    const QString name = m_painter.fontMetrics().elidedText(
+        QString::fromStdString(strand.name), Qt::ElideRight, static_cast<int>(gutter.width()) - taken);
+    m_painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, name);
     m_painter.setFont(Theme::font(metrics::textSmall));
     m_painter.setPen(strand.keepsItsWindow() ? m_colours.quietInk : m_colours.late);
     m_painter.drawText(QRectF{gutter.left(), middle, gutter.width(), 18}, Qt::AlignLeft | Qt::AlignVCenter,

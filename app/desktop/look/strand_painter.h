@@ -16,6 +16,7 @@ namespace app::desktop {
 struct StrandWords {
     std::function<QString(view::Instant)> clock;         ///< A moment on the axis.
     std::function<QString(const view::Strand&)> detail;  ///< The line below a strand's name.
+    std::function<QString(const view::Strand&)> chance;  ///< Beside the name, where there is a forecast.
     std::function<QString(const view::TaskId&)> job;     ///< What a pair of hands does.
     std::function<QIcon(const view::TaskId&)> jobIcon;   ///< The same where there is no room for words.
     QString water;                                       ///< Beside the rinse line.
@@ -25,7 +26,8 @@ struct StrandWords {
 /// Draws a strand picture. Every zone is a ribbon that swells as it develops and
 /// ends in the water; below it a track with its window: a bracket at least, a
 /// wedge at target, a bar at most. Hatched is being applied, fibres develop, an
-/// eye is a look, a wave a late job, a dashed track a window that is not kept.
+/// eye is a look, a wave a late job, a dashed track a window that is not kept,
+/// a bar with two ends between which water comes nine times in ten.
 class StrandPainter {
 public:
     StrandPainter(QPainter& painter, const view::StrandPicture& picture, const QRectF& frame,
@@ -42,6 +44,7 @@ private:
     void paintDevelopment(const view::Strand& strand, const QRectF& row, const QColor& colour);
     void paintRinse(const view::Strand& strand, const QRectF& row);
     void paintWindow(const view::Strand& strand, const QRectF& row, const QColor& colour);
+    void paintForecast(const view::Strand& strand, const QRectF& row);
     void paintMarks(const view::Strand& strand, const QRectF& row);
     void paintHands(std::size_t pair);
     void paintNow();

@@ -36,6 +36,9 @@ void StrandWidget::showPicture(view::StrandPicture picture, const WallClock& clo
             .arg(words::minutes(strand.development()), words::minutes(strand.leastAt - strand.clockStart),
                  words::minutes(strand.mostAt - strand.clockStart));
     };
+    m_words.chance = [](const view::Strand& strand) {
+        return words::chance(strand.forecast->inside, strand.forecast->runs);
+    };
     setAccessibleDescription(inWords());
     if (resized)
         updateGeometry();
@@ -81,11 +84,16 @@ void StrandWidget::paintEvent(QPaintEvent*)
 QString StrandWidget::inWords() const
 {
     QStringList strands;
-    for (const view::Strand& strand : m_picture.strands)
+    for (const view::Strand& strand : m_picture.strands) {
         strands << tr("%1: applied from %2 to %3, water at %4, %5 min development.")
                        .arg(QString::fromStdString(strand.name), m_words.clock(strand.application.from),
                             m_words.clock(strand.application.until), m_words.clock(strand.water),
                             words::minutes(strand.development()));
+        if (strand.forecast)
+            strands << tr("Inside its limits %1; water from %2 to %3 in nine runs of ten.")
+                           .arg(m_words.chance(strand), m_words.clock(strand.forecast->water.from),
+                                m_words.clock(strand.forecast->water.until));
+    }
     return strands.join(QLatin1Char{' '});
 }
 

@@ -41,7 +41,7 @@ QPalette toolkitPalette(const Colours& colours)
 
 Theme::Theme(QApplication& application)
     : m_application{application}
-    , m_systemIsDark{application.palette().color(QPalette::Window).lightness() < 128}
+    , m_paletteIsDark{application.palette().color(QPalette::Window).lightness() < 128}
 {
     m_application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     m_application.setFont(font(metrics::text));
@@ -54,10 +54,26 @@ void Theme::choose(Choice choice)
     apply();
 }
 
+void Theme::followSystem(const SystemLook& system)
+{
+    if (system == m_system)
+        return;
+    m_system = system;
+    if (m_choice == Choice::System)
+        apply();
+}
+
 void Theme::apply()
 {
-    m_dark = m_choice == Choice::Dark || (m_choice == Choice::System && m_systemIsDark);
-    m_colours = m_dark ? darkColours() : lightColours();
+    const bool follows = m_choice == Choice::System;
+    m_dark = m_choice == Choice::Dark || m_choice == Choice::DarkHighContrast
+        || (follows && m_system.dark.value_or(m_paletteIsDark));
+    m_highContrast = m_choice == Choice::HighContrast || m_choice == Choice::DarkHighContrast
+        || (follows && m_system.highContrast);
+    if (m_highContrast)
+        m_colours = m_dark ? darkHighContrastColours() : highContrastColours();
+    else
+        m_colours = m_dark ? darkColours() : lightColours();
     m_application.setPalette(toolkitPalette(m_colours));
     m_application.setStyleSheet(styleSheet(m_colours));
     Q_EMIT changed();

@@ -7,6 +7,8 @@
 #include <QIcon>
 #include <QObject>
 
+#include <optional>
+
 class QApplication;
 
 namespace app::desktop {
@@ -16,13 +18,24 @@ class Theme : public QObject {
     Q_OBJECT
 
 public:
-    enum class Choice { System, Light, Dark };
+    enum class Choice { System, Light, Dark, HighContrast, DarkHighContrast };
+
+    /// What the system asks for.
+    struct SystemLook {
+        std::optional<bool> dark;  ///< Absent where it has no preference.
+        bool highContrast = false;
+
+        friend bool operator==(const SystemLook&, const SystemLook&) = default;
+    };
 
     explicit Theme(QApplication& application);
 
     void choose(Choice choice);
+    /// Followed while nobody chose otherwise.
+    void followSystem(const SystemLook& system);
     [[nodiscard]] Choice choice() const { return m_choice; }
     [[nodiscard]] bool isDark() const { return m_dark; }
+    [[nodiscard]] bool isHighContrast() const { return m_highContrast; }
     [[nodiscard]] const Colours& colours() const { return m_colours; }
 
     /// The typeface in a size of `metrics`.
@@ -39,9 +52,11 @@ private:
     void apply();
 
     QApplication& m_application;
-    bool m_systemIsDark;
+    bool m_paletteIsDark;  ///< The toolkit's own, where the system has no preference.
+    SystemLook m_system;
     Choice m_choice = Choice::System;
     bool m_dark = false;
+    bool m_highContrast = false;
     Colours m_colours;
     mutable QHash<QPair<QString, QRgb>, QIcon> m_drawn;  ///< A picture asks for the same few at every stroke.
 };

@@ -2,10 +2,16 @@
 
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
+#include "app/desktop/setup/plan_text.h"
+#include "app/desktop/setup/reason_panel.h"
 #include "app/desktop/words.h"
+#include "app/view/give_view.h"
+#include "app/view/lane_view.h"
+#include "core/stagger/head_name.h"
 
 #include <QLabel>
 #include <QListWidget>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace app::desktop {
@@ -13,6 +19,19 @@ namespace {
 
 constexpr int pauseMilliseconds = 60;
 constexpr int minuteMilliseconds = 60'000;
+constexpr int halfSecondMilliseconds = 500;
+
+/// Of a line that tells of a problem.
+enum { PlaceRole = Qt::UserRole, HeadRole };
+
+QLabel* makeLabel(const char* name)
+{
+    auto* label = new QLabel;
+    label->setObjectName(QLatin1String{name});
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
 
 }  // namespace
 
@@ -23,22 +42,18 @@ PlanPanel::PlanPanel(const Theme& theme, ServiceDocument& document,
     , m_document{document}
     , m_zones{std::move(zones)}
     , m_now{std::move(now)}
-    , m_summary{new QLabel}
+    , m_summary{makeLabel("planSummary")}
+    , m_holding{makeLabel("planHolding")}
     , m_problems{new QListWidget}
+    , m_reason{new ReasonPanel}
     , m_strands{new StrandWidget{theme}}
 {
     build(theme);
     m_pause.setSingleShot(true);
     m_pause.setInterval(pauseMilliseconds);
     m_minute.setInterval(minuteMilliseconds);
-    connect(&m_document, &ServiceDocument::changed, this, &PlanPanel::follow);
-    connect(&m_pause, &QTimer::timeout, this, &PlanPanel::askAgain);
-    connect(&m_minute, &QTimer::timeout, this, &PlanPanel::askAgain);
-    connect(&m_planner, &BackgroundPlanner::answered, this, &PlanPanel::take);
-    connect(m_problems, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
-        Q_EMIT problemChosen(item->data(Qt::UserRole).toString().toStdString());
-    });
-    connect(m_problems, &QListWidget::itemClicked, m_problems, &QListWidget::itemActivated);
+    m_progress.setInterval(halfSecondMilliseconds);
+    connectParts();
 }
 
 void PlanPanel::build(const Theme& theme)
@@ -46,23 +61,54 @@ void PlanPanel::build(const Theme& theme)
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(metrics::gapTiny);
-    m_summary->setObjectName(QStringLiteral("planSummary"));
     m_summary->setFont(Theme::font(metrics::textLane, true));
-    m_summary->setWordWrap(true);
-    m_summary->setTextFormat(Qt::PlainText);
     m_problems->setObjectName(QStringLiteral("problems"));
     m_problems->setAccessibleName(tr("What is wrong"));
     m_problems->setWordWrap(true);
+    // Many strands need more height than there is: then they scroll, and nothing else does.
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(m_strands);
+    scroll->viewport()->setAutoFillBackground(false);
+    m_strands->setAutoFillBackground(false);
+    m_picture = scroll;
     layout->addWidget(m_summary);
-    layout->addWidget(m_problems, 1);
-    layout->addWidget(m_strands, 1);
-    m_problems->hide();
+    layout->addWidget(m_holding);
+    for (QWidget* part : {static_cast<QWidget*>(m_problems), static_cast<QWidget*>(m_reason), m_picture})
+        layout->addWidget(part, 1);
+    showOnly(m_picture);
     const auto colour = [this, &theme] {
         for (int row = 0; row < m_problems->count(); ++row)
             m_problems->item(row)->setIcon(theme.icon(QStringLiteral("warning"), theme.colours().late));
     };
     connect(&theme, &Theme::changed, m_problems, colour);
     connect(m_problems->model(), &QAbstractItemModel::rowsInserted, m_problems, colour);
+}
+
+void PlanPanel::connectParts()
+{
+    connect(&m_document, &ServiceDocument::changed, this, &PlanPanel::follow);
+    connect(&m_pause, &QTimer::timeout, this, &PlanPanel::askAgain);
+    connect(&m_minute, &QTimer::timeout, this, &PlanPanel::askAgain);
+    connect(&m_progress, &QTimer::timeout, this, &PlanPanel::tellTime);
+    connect(&m_planner, &BackgroundPlanner::answered, this, &PlanPanel::take);
+    connect(&m_forecaster, &Forecaster::forecasted, this, &PlanPanel::takeForecast);
+    connect(&m_cures, &CureSearch::changed, this, [this] { m_reason->showCures(m_cures, clock()); });
+    connect(m_reason, &ReasonPanel::chosen, this, &PlanPanel::cure);
+    connect(m_problems, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
+        Q_EMIT problemChosen(item->data(HeadRole).toULongLong(),
+                             item->data(PlaceRole).toString().toStdString());
+    });
+    connect(m_problems, &QListWidget::itemClicked, m_problems, &QListWidget::itemActivated);
+}
+
+void PlanPanel::showOnly(const QWidget* part)
+{
+    for (QWidget* other : {static_cast<QWidget*>(m_problems), static_cast<QWidget*>(m_reason), m_picture})
+        other->setVisible(other == part);
 }
 
 void PlanPanel::showCoat(std::size_t coat)
@@ -80,93 +126,165 @@ void PlanPanel::setWatched(bool watched)
     askAgain();
 }
 
+WallClock PlanPanel::clock() const
+{
+    return {m_zones, m_document.service().timeZone};
+}
+
+core::stagger::Question PlanPanel::question() const
+{
+    core::stagger::Question question;
+    question.services = m_document.services();
+    question.now = m_askedAt;
+    return question;
+}
+
 /// From the first key on the old picture is not the picture of this service any more.
 void PlanPanel::follow()
 {
+    if (m_document.services() == m_asked) {  // Another head is shown of what is planned already.
+        if (m_plan)
+            showPlan();
+        return;
+    }
     m_planner.forget();
+    m_cures.forget();
+    m_forecaster.forget();
     m_plan.reset();
-    if (!m_document.problems().empty()) {
+    m_forecast.reset();
+    if (!m_document.isSound()) {
+        m_asked.clear();
         m_pause.stop();
+        m_progress.stop();
         return showProblems();
     }
-    m_problems->hide();
-    m_strands->setVisible(true);
+    m_asked = m_document.services();
+    showOnly(m_picture);
     m_strands->setStale(true);
     m_summary->setText(tr("Planning …"));
+    m_holding->clear();
+    m_halfSeconds = 0;
+    m_progress.start();
     stand(Standing::Planning);
     m_pause.start();
 }
 
+/// The height of what is said stays while it is planned, so that nothing jumps at each key.
+void PlanPanel::tellTime()
+{
+    ++m_halfSeconds;
+    if (m_standing == Standing::Planning && m_halfSeconds % 2 == 0)
+        m_summary->setText(tr("Planning … %1 s").arg(m_halfSeconds / 2));
+}
+
 void PlanPanel::askAgain()
 {
-    if (!m_document.problems().empty())
+    if (!m_document.isSound())
         return;
-    core::stagger::Question question;
-    question.services = {m_document.service()};
-    question.now = std::chrono::ceil<std::chrono::minutes>(m_now());
-    m_planner.ask(std::move(question));
+    m_askedAt = std::chrono::ceil<std::chrono::minutes>(m_now());
+    m_planner.ask(question());
 }
 
 void PlanPanel::take(const BackgroundPlanner::Outcome& outcome)
 {
+    m_progress.stop();
     if (!outcome)
         return showReason(outcome.error());
+    if (m_plan && m_plan->data() == outcome->data())
+        return;
     m_plan = *outcome;
+    m_forecast.reset();
+    m_cures.forget();
     showPlan();
+    m_forecaster.ask(question(), *m_plan);
     stand(Standing::Planned);
+}
+
+void PlanPanel::takeForecast(const core::stagger::Forecast& forecast)
+{
+    m_forecast = forecast;
+    if (m_plan)
+        showPlan();
 }
 
 void PlanPanel::showPlan()
 {
-    const WallClock clock{m_zones, m_document.service().timeZone};
+    const auto& services = m_document.services();
     const core::stagger::PlanData& plan = m_plan->data();
-    m_problems->hide();
-    m_strands->setVisible(true);
-    m_strands->showPicture(view::plannedPicture(m_document.service(), plan, m_coat), clock,
-                           [service = m_document.service()](const view::TaskId& id) {
-                               return QString::fromStdString(core::stagger::taskName(service, id));
-                           });
-    m_summary->setText(summary(plan, clock));
+    showOnly(m_picture);
+    auto picture = view::plannedPicture(services, plan, {m_document.shownHead(), m_coat});
+    if (m_forecast)
+        view::addForecast(picture, services, *m_forecast);
+    m_strands->showPicture(std::move(picture), clock(),
+                           [this](const view::TaskId& id) { return jobName(id); });
+    m_summary->setText(plan_text::summary(plan, services.size(), clock()));
+    showHolding();
 }
 
-QString PlanPanel::summary(const core::stagger::PlanData& plan, const WallClock& clock) const
+void PlanPanel::showHolding()
 {
-    QString text = tr("Begin %1, done %2.").arg(clock.text(plan.start), clock.text(plan.end));
-    const bool onTarget = plan.worth.deviation == core::measure::Harm{};
-    if (onTarget)
-        text += tr(" Every zone gets its target.");
-    else
-        text += tr(" Some zones miss their target, all keep their limits.");
-    if (!plan.proved)
-        text += tr(" There may be a better plan: the search was stopped.");
-    return text;
+    QStringList said{
+        plan_text::give(view::giveView(m_document.services(), m_plan->data(), m_document.shownHead()))};
+    if (m_forecast)
+        said << plan_text::forecast(*m_forecast);
+    said.removeAll(QString{});
+    m_holding->setText(said.join(QLatin1Char{' '}));
+    m_holding->setVisible(!said.isEmpty());
+}
+
+/// What is done on another head is told by its name alone.
+QString PlanPanel::jobName(const view::TaskId& id) const
+{
+    const auto& services = m_document.services();
+    if (id.service >= services.size())
+        return {};
+    return QString::fromStdString(id.service == m_document.shownHead()
+                                      ? core::stagger::taskName(services[id.service], id)
+                                      : core::stagger::headName(services, id.service));
 }
 
 void PlanPanel::showReason(const core::stagger::NoPlan& reason)
 {
+    m_plan.reset();
     m_strands->clear();
-    m_strands->hide();
+    showOnly(m_reason);
+    m_holding->hide();
     m_summary->setText(QString::fromStdString(reason.text));
-    m_problems->clear();
-    for (const core::stagger::Demand& demand : reason.demands)
-        m_problems->addItem(QString::fromStdString(demand.what));
-    m_problems->setVisible(true);
+    m_reason->showReason(reason);
+    m_cures.ask(question(), reason);
     stand(Standing::NothingFits);
+}
+
+/// A cure is a change like any other, and undone like any other.
+void PlanPanel::cure(std::size_t place)
+{
+    if (place >= m_cures.cures().size())
+        return;
+    const core::stagger::Cure chosen = m_cures.cures()[place];
+    m_document.editAll(plan_text::change(chosen, clock()), chosen.services);
 }
 
 void PlanPanel::showProblems()
 {
     m_strands->clear();
-    m_strands->hide();
+    showOnly(m_problems);
+    m_holding->hide();
     m_summary->setText(tr("Put this right, and it is planned at once:"));
     m_problems->clear();
-    for (const core::service::Problem& problem : m_document.problems()) {
-        auto* item = new QListWidgetItem{QString::fromStdString(problemText(problem))};
-        item->setData(Qt::UserRole, QString::fromStdString(problem.place));
+    for (std::size_t head = 0; head < m_document.services().size(); ++head)
+        addProblems(head);
+    stand(Standing::Wrong);
+}
+
+void PlanPanel::addProblems(std::size_t head)
+{
+    for (const core::service::Problem& problem : m_document.problemsOf(head)) {
+        auto* item = new QListWidgetItem{words::ofHead(view::headOf(m_document.services(), head),
+                                                       QString::fromStdString(problemText(problem)))};
+        item->setData(PlaceRole, QString::fromStdString(problem.place));
+        item->setData(HeadRole, static_cast<qulonglong>(head));
         m_problems->addItem(item);
     }
-    m_problems->setVisible(true);
-    stand(Standing::Wrong);
 }
 
 void PlanPanel::stand(Standing standing)

@@ -2,6 +2,8 @@
 
 #include "app/desktop/look/strand_widget.h"
 #include "app/desktop/setup/background_planner.h"
+#include "app/desktop/setup/cure_search.h"
+#include "app/desktop/setup/forecaster.h"
 #include "app/desktop/setup/service_document.h"
 
 #include <QTimer>
@@ -12,8 +14,10 @@ class QListWidget;
 
 namespace app::desktop {
 
-/// The stagger of the service in Set-up, planned again as it is typed: the
-/// strands, or what is wrong, or why nothing fits. Never the plan of what was.
+class ReasonPanel;
+
+/// The stagger of the service in Set-up, planned again as it is typed: the strands with what they hold for
+/// and their forecast, or what is wrong, or why nothing fits and what would. Never the plan of what was.
 class PlanPanel : public QWidget {
     Q_OBJECT
 
@@ -32,32 +36,52 @@ public:
 
 Q_SIGNALS:
     void standingChanged();
-    /// A problem was chosen; `place` is where it is.
-    void problemChosen(const std::string& place);
+    /// A problem was chosen; `place` is where it is in the service of `head`.
+    void problemChosen(std::size_t head, const std::string& place);
 
 private:
     void build(const Theme& theme);
+    void connectParts();
     void follow();
     void askAgain();
     void take(const BackgroundPlanner::Outcome& outcome);
+    void takeForecast(const core::stagger::Forecast& forecast);
+    void cure(std::size_t place);
     void showPlan();
+    void showHolding();
     void showReason(const core::stagger::NoPlan& reason);
     void showProblems();
+    void addProblems(std::size_t head);
+    void tellTime();
+    /// One of the list, the reason and the strands.
+    void showOnly(const QWidget* part);
     void stand(Standing standing);
-    [[nodiscard]] QString summary(const core::stagger::PlanData& plan, const WallClock& clock) const;
+    [[nodiscard]] QString jobName(const view::TaskId& id) const;
+    [[nodiscard]] WallClock clock() const;
+    [[nodiscard]] core::stagger::Question question() const;
 
     ServiceDocument& m_document;
     std::shared_ptr<const core::measure::TimeZones> m_zones;
     std::function<core::measure::Instant()> m_now;
     BackgroundPlanner m_planner;
+    CureSearch m_cures;
+    Forecaster m_forecaster;
     QTimer m_pause;   ///< Between the last key and planning.
     QTimer m_minute;  ///< Without a time to be ready by the plan starts now, and now moves.
+    QTimer m_progress;
+    int m_halfSeconds = 0;                        ///< That planning has taken.
+    std::vector<core::service::Service> m_asked;  ///< What is planned, or is being planned.
+    core::measure::Instant m_askedAt;
     std::optional<core::stagger::Plan> m_plan;
+    std::optional<core::stagger::Forecast> m_forecast;
     std::size_t m_coat = 0;
     Standing m_standing = Standing::Planning;
     QLabel* m_summary;
+    QLabel* m_holding;
     QListWidget* m_problems;
+    ReasonPanel* m_reason;
     StrandWidget* m_strands;
+    QWidget* m_picture = nullptr;
 };
 
 }  // namespace app::desktop

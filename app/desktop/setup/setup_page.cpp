@@ -31,12 +31,14 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
                      std::function<core::measure::Instant()> now, QWidget* parent)
     : QWidget{parent}
     , m_document{document}
+    , m_heads{new HeadsBar{document}}
 {
     setObjectName(QStringLiteral("setupPage"));
     auto* body = new QWidget;
     auto* layout = new QVBoxLayout{body};
     layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapTiny);
     layout->setSpacing(metrics::gapSmall);
+    layout->addWidget(m_heads);
     layout->addWidget(new BasicsPanel{document, zones, now});
     auto* splitter = new QSplitter{Qt::Vertical};
     splitter->setChildrenCollapsible(false);
@@ -46,6 +48,7 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     splitter->addWidget(m_plan);
     splitter->setStretchFactor(0, 0);
     splitter->setStretchFactor(1, 1);
+    splitter->setSizes({230, 400});
     layout->addWidget(splitter, 1);
 
     auto* outer = new QVBoxLayout{this};
@@ -157,8 +160,9 @@ void SetupPage::showCoat(int coat)
     m_plan->showCoat(static_cast<std::size_t>(coat));
 }
 
-void SetupPage::goTo(const std::string& place)
+void SetupPage::goTo(std::size_t head, const std::string& place)
 {
+    m_document.showHead(head);
     m_coats->setCurrentIndex(coatOf(place));
     for (std::size_t panel = 0; panel < m_panels.size(); ++panel) {
         if (!m_panels[panel]->goTo(place))

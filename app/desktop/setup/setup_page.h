@@ -1,11 +1,13 @@
 #pragma once
 
+#include "app/desktop/setup/heads_bar.h"
 #include "app/desktop/setup/part_panel.h"
 #include "app/desktop/setup/plan_panel.h"
 
 #include <QWidget>
 
 class QLabel;
+class QMenu;
 class QPushButton;
 class QTabBar;
 class QTabWidget;
@@ -27,6 +29,9 @@ public:
     /// While lanes run, another coat cannot be started.
     void setRunning(bool running);
 
+    /// The heads that can be added.
+    void setAddMenu(QMenu* menu) { m_heads->setAddMenu(menu); }
+
     void setWatched(bool watched) { m_plan->setWatched(watched); }
 
 Q_SIGNALS:
@@ -38,10 +43,11 @@ private:
     QTabWidget* makeParts(const Theme& theme);
     void follow();
     void showCoat(int coat);
-    void goTo(const std::string& place);
+    void goTo(std::size_t head, const std::string& place);
     void followStanding();
 
     ServiceDocument& m_document;
+    HeadsBar* m_heads;
     QTabBar* m_coats = nullptr;
     QTabWidget* m_parts = nullptr;
     std::vector<PartPanel*> m_panels;

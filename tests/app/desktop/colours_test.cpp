@@ -23,6 +23,10 @@ std::vector<Pair> textPairs(const Colours& c)
         {"ink on surface", c.ink, c.surface},
         {"ink on sunken", c.ink, c.sunken},
         {"ink on wash", c.ink, c.waterWash},
+        {"ink on selection", c.ink, c.selection},
+        {"quiet on wash", c.quietInk, c.waterWash},
+        {"late on sunken", c.late, c.sunken},
+        {"late on wash", c.late, c.waterWash},
         {"quiet on ground", c.quietInk, c.ground},
         {"quiet on surface", c.quietInk, c.surface},
         {"quiet on sunken", c.quietInk, c.sunken},
@@ -42,15 +46,22 @@ std::vector<Pair> textPairs(const Colours& c)
 std::vector<Pair> partPairs(const Colours& c)
 {
     std::vector<Pair> pairs = {
-        {"line on ground", c.line, c.ground},    {"line on surface", c.line, c.surface},
-        {"water on ground", c.water, c.ground},  {"water on its wash", c.water, c.waterWash},
-        {"focus on action", c.water, c.surface},
+        {"line on ground", c.line, c.ground},          {"line on surface", c.line, c.surface},
+        {"water on ground", c.water, c.ground},        {"water on its wash", c.water, c.waterWash},
+        {"focus on surface", c.water, c.surface},      {"focus on sunken", c.water, c.sunken},
+        {"line on sunken", c.line, c.sunken},          {"line on wash", c.line, c.waterWash},
+        {"page mark on sunken", c.action, c.sunken},   {"tab mark on ground", c.action, c.ground},
+        {"broken window on ground", c.late, c.ground}, {"tick in a box", c.onSoon, c.soon},
     };
     for (std::size_t place = 0; place < c.strands.size(); ++place) {
         const std::string strand = "strand " + std::to_string(place);
         pairs.push_back({strand + " on ground", c.strands[place], c.ground});
         pairs.push_back({strand + " on surface", c.strands[place], c.surface});
         pairs.push_back({strand + " on wash", c.strands[place], c.waterWash});
+        pairs.push_back({strand + " on sunken", c.strands[place], c.sunken});
+        const QColor track = blend(c.strands[place], c.ink, 0.25);
+        pairs.push_back({strand + "'s window on ground", track, c.ground});
+        pairs.push_back({strand + "'s window on wash", track, c.waterWash});
     }
     return pairs;
 }
@@ -68,11 +79,20 @@ TEST(Colours, LetTextBeRead)
     expectContrast(textPairs(darkColours()), 4.5);
 }
 
+// WCAG 2.1, success criterion 1.4.6: 7:1 for text in enhanced contrast.
+TEST(Colours, LetTextBeReadByManyMoreInHighContrast)
+{
+    expectContrast(textPairs(highContrastColours()), 7.0);
+    expectContrast(textPairs(darkHighContrastColours()), 7.0);
+}
+
 // WCAG 2.1, success criterion 1.4.11: 3:1 for parts.
 TEST(Colours, LetPartsBeSeen)
 {
     expectContrast(partPairs(lightColours()), 3.0);
     expectContrast(partPairs(darkColours()), 3.0);
+    expectContrast(partPairs(highContrastColours()), 3.0);
+    expectContrast(partPairs(darkHighContrastColours()), 3.0);
 }
 
 // WCAG 2.1, definition of contrast ratio: from 1 to 21.

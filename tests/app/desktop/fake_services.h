@@ -1,13 +1,15 @@
 #pragma once
 
 #include <QDBusUnixFileDescriptor>
+#include <QMap>
 #include <QObject>
 #include <QStringList>
+#include <QVariantMap>
 
 #include <fcntl.h>
 #include <unistd.h>
 
-/// The services of a desktop that KeepAwake asks, stood in for.
+/// The services of a desktop that are asked, stood in for.
 namespace app::desktop::fake {
 
 class Screen : public QObject {
@@ -63,6 +65,26 @@ public Q_SLOTS:
 
 private:
     int m_end = -1;
+};
+
+/// The settings portal. Its answers have the shape a{sa{sv}}.
+class Portal : public QObject {
+    Q_OBJECT
+    Q_CLASSINFO("D-Bus Interface", "org.freedesktop.portal.Settings")
+
+public:
+    uint scheme = 0;
+    uint contrast = 0;
+
+public Q_SLOTS:
+    QMap<QString, QVariantMap> ReadAll(const QStringList& areas)
+    {
+        const QString appearance = QStringLiteral("org.freedesktop.appearance");
+        if (!areas.contains(appearance))
+            return {};
+        return {
+            {appearance, {{QStringLiteral("color-scheme"), scheme}, {QStringLiteral("contrast"), contrast}}}};
+    }
 };
 
 }  // namespace app::desktop::fake

@@ -1,10 +1,7 @@
 #include "app/desktop/keep_awake.h"
 
 #include "tests/app/desktop/fake_services.h"
-
-#include <QCoreApplication>
-#include <QDeadlineTimer>
-#include <QProcess>
+#include "tests/app/desktop/private_bus.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -17,40 +14,8 @@ namespace {
 using testing::ElementsAre;
 using testing::IsEmpty;
 
-template <class Condition>
-bool waitUntil(const Condition& condition)
-{
-    const QDeadlineTimer deadline{5000};
-    while (!condition() && !deadline.hasExpired())
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-    return condition();
-}
-
-class KeepAwakeTest : public testing::Test {
+class KeepAwakeTest : public PrivateBus {
 protected:
-    void SetUp() override
-    {
-        daemon.start(
-            QStringLiteral("dbus-daemon"),
-            {QStringLiteral("--session"), QStringLiteral("--nofork"), QStringLiteral("--print-address")});
-        ASSERT_TRUE(daemon.waitForReadyRead(10'000)) << "dbus-daemon is needed for this test";
-        address = QString::fromUtf8(daemon.readLine().trimmed());
-        ASSERT_TRUE(bus("services").isConnected());
-    }
-
-    void TearDown() override
-    {
-        for (const char* const name : {"services", "asker"})
-            QDBusConnection::disconnectFromBus(QString::fromUtf8(name));
-        daemon.kill();
-        daemon.waitForFinished();
-    }
-
-    QDBusConnection bus(const char* name)
-    {
-        return QDBusConnection::connectToBus(address, QString::fromUtf8(name));
-    }
-
     void offerScreen()
     {
         ASSERT_TRUE(bus("services").registerService(QStringLiteral("org.freedesktop.ScreenSaver")));
@@ -67,8 +32,6 @@ protected:
                                         QDBusConnection::ExportAllSlots));
     }
 
-    QProcess daemon;
-    QString address;
     fake::Screen screen;
     fake::Machine machine;
 };

@@ -1,7 +1,9 @@
+#include "app/desktop/look/metrics.h"
 #include "app/desktop/look/strand_widget.h"
 #include "app/desktop/setup/part_table.h"
 #include "tests/app/desktop/rig.h"
 
+#include <QAction>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
@@ -19,6 +21,15 @@ protected:
 
     StrandWidget* strands() const { return rig.find<StrandWidget>("strands"); }
     bool isPlanned() const { return !strands()->isStale() && !strands()->picture().strands.empty(); }
+    /// The button of a cure; nothing where there is none to press.
+    QPushButton* cure(int number) const
+    {
+        for (QPushButton* button :
+             rig.window->findChildren<QPushButton*>(QStringLiteral("cure%1").arg(number)))
+            if (button->isVisible())
+                return button;
+        return nullptr;
+    }
     QPushButton* start() const { return rig.find<QPushButton>("start"); }
 
     void type(int row, int column, const char* entry)
@@ -95,6 +106,59 @@ TEST_F(SetUp, SaysWhyNothingFits)
     ASSERT_TRUE(rig::Rig::wait([&] { return !strands()->isVisible(); }));
     EXPECT_FALSE(summary->text().isEmpty());
     EXPECT_FALSE(start()->isEnabled());
+}
+
+TEST_F(SetUp, OffersWhatWouldMakeItFitAsButtonsThatCanBeUndone)
+{
+    const auto promise = rig::morning + std::chrono::minutes{20};
+    rig.window->document().edit(QStringLiteral("a promise"),
+                                [promise](auto& service) { service.readyBy = promise; });
+    ASSERT_TRUE(rig::Rig::wait([this] { return cure(1) != nullptr; }));
+    EXPECT_FALSE(rig.find<QLabel>("planSummary")->text().isEmpty());
+    EXPECT_GE(cure(1)->height(), metrics::target);
+    const QString what = cure(1)->accessibleName();
+    EXPECT_FALSE(cure(1)->accessibleDescription().isEmpty());
+
+    cure(1)->click();
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned() && start()->isEnabled(); }));
+    EXPECT_EQ(rig.find<QAction>("undo")->text(), QStringLiteral("Undo %1").arg(what));
+    EXPECT_EQ(cure(1), nullptr);
+
+    rig.find<QAction>("undo")->trigger();
+    EXPECT_EQ(rig.window->document().service().readyBy, promise);
+    EXPECT_TRUE(rig::Rig::wait([this] { return cure(1) != nullptr; }));
+}
+
+TEST_F(SetUp, DropsTheCuresOfWhatWasChangedMeanwhile)
+{
+    rig.window->document().edit(QStringLiteral("a promise"), [](auto& service) {
+        service.readyBy = rig::morning + std::chrono::minutes{20};
+    });
+    ASSERT_TRUE(rig::Rig::wait([this] { return cure(1) != nullptr; }));
+    rig.window->document().edit(QStringLiteral("no promise"), [](auto& service) { service.readyBy.reset(); });
+    EXPECT_EQ(cure(1), nullptr);
+    EXPECT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+}
+
+TEST_F(SetUp, SaysInMinutesWhatThePlanHoldsFor)
+{
+    const auto* holding = rig.find<QLabel>("planHolding");
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+    EXPECT_FALSE(holding->isVisible());  // Applying takes as long as it takes.
+
+    rig.window->document().edit(QStringLiteral("a range"), [](auto& service) {
+        service.coats[0].zones[0].apply = {std::chrono::minutes{4}, std::chrono::minutes{5},
+                                           std::chrono::minutes{7}};
+    });
+    ASSERT_TRUE(rig::Rig::wait([&] { return holding->text().contains(QStringLiteral("Forecast")); }));
+    EXPECT_TRUE(holding->isVisible());
+    EXPECT_TRUE(holding->text().contains(QStringLiteral("Holds even if Root takes up to 7 min (or only 4)")))
+        << holding->text().toStdString();
+    EXPECT_TRUE(holding->text().contains(QStringLiteral("inside its limits every time")));
+    EXPECT_FALSE(holding->text().contains(QLatin1Char{'%'}));
+    const auto& strands = this->strands()->picture().strands;
+    ASSERT_TRUE(strands[0].forecast && strands[1].forecast);
+    EXPECT_EQ(strands[0].forecast->inside, strands[0].forecast->runs);
 }
 
 TEST_F(SetUp, AddsAZoneAndTakesItBack)

@@ -79,9 +79,43 @@ TEST(LanesView, ShowsTheCoatThatIsWorkedOn)
 
     const LanesView view = lanesView({service}, state);
 
-    EXPECT_EQ(view.coat, 1u);
-    EXPECT_EQ(view.coatName, "Second");
+    ASSERT_EQ(view.heads.size(), 1u);
+    EXPECT_EQ(view.heads[0].coat, 1u);
+    EXPECT_EQ(view.heads[0].coatName, "Second");
     EXPECT_EQ(view.lanes.size(), 1u);
+}
+
+TEST(LanesView, ShowsTheLanesOfEveryHeadWithItsName)
+{
+    std::vector services{samples::service(), samples::service()};
+    services[1].head.name = "The ghost";
+    services[1].coats.push_back(services[1].coats.front());
+    auto state = samples::developing(at(22));
+    const auto first = state.lanes;
+    for (core::run::Lane lane : first) {
+        lane.service = 1;
+        lane.stage = Stage::Rinsed;
+        state.lanes.push_back(lane);
+    }
+    core::run::Lane next;
+    next.service = 1;
+    next.coat = 1;
+    state.lanes.push_back(next);
+
+    const LanesView view = lanesView(services, state);
+
+    ASSERT_EQ(view.heads.size(), 2u);
+    EXPECT_EQ(view.heads[0].coat, 0u);
+    EXPECT_EQ(view.heads[1].coat, 1u);  // The second head is past its first coat.
+    ASSERT_EQ(view.lanes.size(), 3u);
+    EXPECT_EQ(view.lanes[0].head, headOf(services, 0));
+    EXPECT_EQ(view.lanes[2].head, "The ghost");
+    EXPECT_EQ(view.lanes[2].zone.coat, 1u);
+}
+
+TEST(LanesView, NamesNoHeadWhereThereIsOne)
+{
+    EXPECT_EQ(ends(samples::developing(at(22))).head, "");
 }
 
 TEST(LanesView, StaysOnTheLastCoatWhenEverythingIsRinsed)

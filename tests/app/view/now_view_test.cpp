@@ -151,4 +151,32 @@ TEST(NowView, SaysWhenEverythingIsDone)
     EXPECT_FALSE(view.main);
 }
 
+TEST(NowView, SaysHowLongApplyingMayTakeWhereThePlanHoldsForMoreThanTheUsual)
+{
+    auto service = samples::service();
+    service.coats[0].zones[0].apply = {samples::minutes(4), samples::minutes(5), samples::minutes(7)};
+    service.coats[0].zones[1].apply = {samples::minutes(5), samples::minutes(5), samples::minutes(5)};
+    core::stagger::Question question;
+    question.services = {service};
+    question.now = at(0);
+    const auto plan = core::stagger::plan(question);
+    ASSERT_TRUE(plan);
+    ASSERT_EQ((*plan)->give, 100);
+    auto state = samples::developing(at(0));
+    state.plan = *plan;
+    const core::stagger::PlannedZone& root = (*plan)->zones.front();
+    const auto stepAt = [&](Prompt::Asks asks, const TaskId& task, Instant now) {
+        state.now = now;
+        return stepView({service}, state, {asks, task, now, 0});
+    };
+
+    EXPECT_EQ(stepAt(Prompt::Asks::Start, samples::applyRoot, at(0)).holdsUpTo, samples::minutes(7));
+    const Instant first = root.firstContact;
+    EXPECT_EQ(stepAt(Prompt::Asks::Finish, samples::applyRoot, first + samples::minutes(6)).holdsUpTo,
+              samples::minutes(7));
+    EXPECT_FALSE(stepAt(Prompt::Asks::Finish, samples::applyRoot, first + samples::minutes(7)).holdsUpTo);
+    EXPECT_FALSE(stepAt(Prompt::Asks::Start, samples::applyEnds, at(0)).holdsUpTo);  // Never takes longer.
+    EXPECT_FALSE(stepAt(Prompt::Asks::Start, samples::rinse, at(0)).holdsUpTo);
+}
+
 }  // namespace

@@ -80,6 +80,15 @@ TEST(Changes, WhatIsLeftOutIsSaid)
         testing::ElementsAre("Rinse All together stays at 14:45.", "Apply Ends is no longer planned."));
 }
 
+TEST(Changes, AmongSeveralHeadsEachIsNamed)
+{
+    const Change moved{.task = apply(1), .from = clockAt(0), .to = clockAt(10)};
+    std::vector services{wig(), wig()};
+    services[0].head.name = "The ghost";
+    EXPECT_EQ(changeText(services, moved, measure::UtcOnly{}),
+              "The ghost, " + changeText({wig()}, moved, measure::UtcOnly{}));
+}
+
 // IANA time zone data, Europe/London: clocks go back from 02:00 to 01:00 at 01:00Z on 25 October 2026.
 TEST(Changes, ClockTimesAreThoseOfTheWall)
 {

@@ -1,0 +1,90 @@
+#include "tests/app/desktop/pictures/scenes.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QTest>
+
+#include <cstdio>
+
+// Draws the window as it is in each scene, theme and size, into files named after them. See --help.
+
+namespace {
+
+using app::desktop::Theme;
+
+struct Wanted {
+    QDir folder;
+    QStringList scenes;
+    QStringList themes;
+    QStringList sizes;
+};
+
+Theme::Choice choiceOf(const QString& theme)
+{
+    if (theme == QLatin1String{"contrast"})
+        return Theme::Choice::HighContrast;
+    if (theme == QLatin1String{"dark-contrast"})
+        return Theme::Choice::DarkHighContrast;
+    return theme == QLatin1String{"dark"} ? Theme::Choice::Dark : Theme::Choice::Light;
+}
+
+QSize sizeOf(const QString& size)
+{
+    return {size.section(QLatin1Char{'x'}, 0, 0).toInt(), size.section(QLatin1Char{'x'}, 1, 1).toInt()};
+}
+
+bool draw(const pictures::Scene& scene, const Wanted& wanted)
+{
+    rig::Rig rig;
+    rig.window->resize(sizeOf(wanted.sizes.front()));
+    scene.stage(rig);
+    for (const QString& size : wanted.sizes)
+        for (const QString& theme : wanted.themes) {
+            rig.theme->choose(choiceOf(theme));
+            rig.window->resize(sizeOf(size));
+            QTest::qWait(150);
+            const QString name = wanted.sizes.size() == 1
+                ? QStringLiteral("%1-%2.png").arg(scene.name, theme)
+                : QStringLiteral("%1-%2-%3.png").arg(scene.name, theme, size);
+            if (!rig.window->grab().save(wanted.folder.filePath(name)))
+                return false;
+            std::printf("%s\n", qPrintable(wanted.folder.filePath(name)));
+        }
+    return true;
+}
+
+Wanted read(const QStringList& arguments)
+{
+    QCommandLineParser parser;
+    parser.setApplicationDescription(QStringLiteral("Draws the window into files. Several names are "
+                                                    "separated by commas."));
+    parser.addHelpOption();
+    parser.addPositionalArgument(QStringLiteral("FOLDER"), QStringLiteral("Where the pictures go."));
+    parser.addOptions({{QStringLiteral("scenes"), QStringLiteral("Which, of all."), QStringLiteral("NAMES")},
+                       {QStringLiteral("themes"), QStringLiteral("light, dark, contrast, dark-contrast."),
+                        QStringLiteral("NAMES"), QStringLiteral("light,dark")},
+                       {QStringLiteral("sizes"), QStringLiteral("Of the window."), QStringLiteral("WxH"),
+                        QStringLiteral("1280x800")}});
+    parser.process(arguments);
+    const auto list = [&](const char* option) {
+        return parser.value(QLatin1String{option}).split(QLatin1Char{','}, Qt::SkipEmptyParts);
+    };
+    return {QDir{parser.positionalArguments().value(0, QStringLiteral("."))}, list("scenes"), list("themes"),
+            list("sizes")};
+}
+
+}  // namespace
+
+int main(int argc, char* argv[])
+{
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application{argc, argv};
+    const Wanted wanted = read(QApplication::arguments());
+    for (const pictures::Scene& scene : pictures::scenes())
+        if (wanted.scenes.isEmpty() || wanted.scenes.contains(scene.name))
+            if (!draw(scene, wanted))
+                return 1;
+    return 0;
+}

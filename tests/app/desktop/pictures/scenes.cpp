@@ -1,0 +1,113 @@
+#include "tests/app/desktop/pictures/scenes.h"
+
+#include "app/desktop/look/strand_widget.h"
+
+#include <QPushButton>
+
+namespace pictures {
+namespace {
+
+using core::run::Prompt;
+using rig::Rig;
+
+void awaitPlan(Rig& rig)
+{
+    Rig::wait([&] { return rig.find<QPushButton>("start")->isEnabled(); });
+}
+
+void openDemo(Rig& rig)
+{
+    rig.window->files().openDemo(QStringLiteral("wig-room-three-zones"));
+    awaitPlan(rig);
+}
+
+/// Answers what is asked for first, at its time, so many times.
+void answer(Rig& rig, int steps)
+{
+    for (int step = 0; step < steps && !rig.session->state().prompts.empty(); ++step) {
+        const Prompt prompt = rig.session->state().prompts.front();
+        if (prompt.due > rig.clock->now())
+            rig.goOn(prompt.due - rig.clock->now());
+        core::run::Answer answer;
+        answer.kind = prompt.asks == Prompt::Asks::Finish ? core::run::Answer::Kind::Finish
+            : prompt.asks == Prompt::Asks::Look           ? core::run::Answer::Kind::Leave
+                                                          : core::run::Answer::Kind::Start;
+        answer.task = prompt.task;
+        rig.session->answer(answer);
+    }
+}
+
+void untilWater(Rig& rig)
+{
+    for (int step = 0; step < 40 && !rig.session->state().prompts.empty(); ++step) {
+        const Prompt& prompt = rig.session->state().prompts.front();
+        if (prompt.task.kind == core::stagger::TaskKind::Rinse)
+            return rig.goOn(prompt.due - rig.clock->now() + rig::Seconds{75});
+        answer(rig, 1);
+    }
+}
+
+void runDemo(Rig& rig, int steps)
+{
+    openDemo(rig);
+    rig.startLanes();
+    answer(rig, steps);
+    rig.goOn(std::chrono::minutes{4});
+}
+
+void openPremiere(Rig& rig)
+{
+    rig.window->files().openPremiere();
+    auto services = rig.window->document().services();
+    for (auto& service : services)
+        service.readyBy = rig::morning + std::chrono::hours{6};
+    rig.window->document().editAll(QStringLiteral("the promises"), services);
+    awaitPlan(rig);
+}
+
+void promiseTooMuch(Rig& rig)
+{
+    openDemo(rig);
+    rig.window->document().edit(QStringLiteral("a promise"), [](auto& service) {
+        service.readyBy = rig::morning + std::chrono::minutes{45};
+    });
+    Rig::wait([&] { return !rig.find<app::desktop::StrandWidget>("strands")->isVisible(); });
+}
+
+}  // namespace
+
+std::vector<Scene> scenes()
+{
+    return {
+        {QStringLiteral("setup"), openDemo},
+        {QStringLiteral("setup-heads"), openPremiere},
+        {QStringLiteral("setup-nothing-fits"), promiseTooMuch},
+        {QStringLiteral("lanes"), [](Rig& rig) { runDemo(rig, 5); }},
+        {QStringLiteral("lanes-more"),
+         [](Rig& rig) {
+             runDemo(rig, 5);
+             rig.find<QPushButton>("moreButton")->click();
+         }},
+        {QStringLiteral("lanes-heads"),
+         [](Rig& rig) {
+             openPremiere(rig);
+             rig.startLanes();
+             answer(rig, 7);
+             rig.goOn(std::chrono::minutes{1});
+         }},
+        {QStringLiteral("alert"),
+         [](Rig& rig) {
+             openDemo(rig);
+             rig.startLanes();
+             untilWater(rig);
+         }},
+        {QStringLiteral("alert-heads"),
+         [](Rig& rig) {
+             openPremiere(rig);
+             rig.startLanes();
+             untilWater(rig);
+         }},
+    };
+}
+
+}  // namespace pictures
