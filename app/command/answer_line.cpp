@@ -60,6 +60,8 @@ public:
             return tl::unexpected{std::string{"Nothing is asked for now."}};
         if (key == "done")
             return aboutTask(doneWith(m_prompt->asks), m_prompt->task);
+        if (key == "all")
+            return leaveAll();
         if (key == "s")
             return aboutTask(Answer::Kind::Drop, m_prompt->task);
         if (key != "l" && key != "a")
@@ -71,6 +73,17 @@ public:
     }
 
 private:
+    /// The look, and all that are to be made with it.
+    Result<Order> leaveAll() const
+    {
+        if (m_prompt->asks != Prompt::Asks::Look)
+            return tl::unexpected{std::string{"\"all\" leaves looks, and this is none."}};
+        Order order = aboutTask(Answer::Kind::Leave, m_prompt->task);
+        for (const Prompt& look : view::stepView(m_services, m_state, *m_prompt).together)
+            order.answer.also.push_back(look.task);
+        return order;
+    }
+
     Result<Order> again(const std::vector<std::string>& words) const
     {
         const auto minutes = minutesOf(words, "a 5 to look again in 5 minutes");
@@ -134,6 +147,10 @@ std::optional<Order> withoutPrompt(const std::string& key)
         return ordered(Order::Kind::Keys);
     if (key == "c")
         return ordered(Order::Kind::Cautions);
+    if (key == "mute")
+        return ordered(Order::Kind::Mute);
+    if (key == "unmute")
+        return ordered(Order::Kind::Unmute);
     Order order;
     order.answer.kind = Answer::Kind::End;
     if (key == "e")

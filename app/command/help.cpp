@@ -125,6 +125,7 @@ constexpr const char* keys = R"(While it runs, type and press Enter:
 
   (only Enter)   done: what is asked for now has begun, has ended, or was looked at and is left
   l              leave it: looked at, as planned
+  all            leave every look that is to be made with this one
   a N            look again in N minutes
   r [ZONE]       rinse this zone, or ZONE, now and on its own
   s              skip it: it will not be done
@@ -138,6 +139,7 @@ constexpr const char* keys = R"(While it runs, type and press Enter:
   gone NAME      NAME has gone for good
   give-up        begin nothing more of this coat; what is on the hair is still rinsed
   w              what can be chosen, where not every limit can hold; w 2 takes the second
+  mute           silence for two minutes what is most urgent of what sounds; unmute ends that
   c              the cautions
   e              end the run for good
   q              leave: the run is kept, and basinbell run --resume takes it up

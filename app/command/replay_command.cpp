@@ -190,10 +190,11 @@ void Replay::sayWhatSounds(const State& state, std::size_t known)
 {
     const Services services = servicesWith(known);
     const auto alarms = core::alarm::alarmsAt(state, {}, state.now);
-    for (const core::alarm::Alarm& alarm : m_sounding.heardAt(state.now, alarms)) {
-        if (alarm.insistence == 0)
+    for (core::alarm::Call call : m_sounding.heardAt(state.now, core::alarm::callsOf(alarms, {}))) {
+        std::erase_if(call.alarms, [](const core::alarm::Alarm& alarm) { return alarm.insistence > 0; });
+        if (!call.alarms.empty())
             m_outside.out << clockOf(services, m_zones, state.now) << "  * "
-                          << core::alarm::alarmText(services, state, alarm) << '\n';
+                          << core::alarm::callText(services, state, call) << '\n';
     }
 }
 

@@ -13,6 +13,7 @@
 namespace app::command {
 
 using core::alarm::Alarm;
+using core::alarm::Call;
 using session::Session;
 
 namespace {
@@ -32,7 +33,7 @@ Terminal::Terminal(Session& session, const core::measure::TimeZones& zones, std:
     , m_screen{std::move(screen)}
 {
     connect(&session, &Session::stateChanged, this, &Terminal::show);
-    connect(&session, &Session::alarmSounded, this, &Terminal::ring);
+    connect(&session, &Session::called, this, &Terminal::ring);
     connect(&session, &Session::warningRaised, this, &Terminal::say);
     connect(&session, &Session::settled, this, &Terminal::tellWhenFinished);
 }
@@ -68,6 +69,8 @@ void Terminal::takeLine(const QString& line)
         return;
     case Order::Kind::Choices: return tellChoices();
     case Order::Kind::Choose: return choose(order->choice);
+    case Order::Kind::Mute: return mute();
+    case Order::Kind::Unmute: return unmute();
     case Order::Kind::Answer: return answer(order->answer);
     }
 }
@@ -126,16 +129,52 @@ void Terminal::show()
     tellFacts();
     const auto& services = m_session.services();
     const auto& state = m_session.state();
-    m_screen->showPicture({clockOf(services, m_zones, state.now), nowLines(services, state, m_zones),
-                           laneLines(services, state, m_zones)});
+    std::vector<std::string> now = nowLines(services, state, m_zones);
+    for (const std::string& line : mutedLines())
+        now.push_back(line);
+    m_screen->showPicture({clockOf(services, m_zones, state.now), now, laneLines(services, state, m_zones)});
 }
 
-void Terminal::ring(const Alarm& alarm)
+/// Each alarm by itself, though one word mutes all that are called for at once.
+std::vector<std::string> Terminal::mutedLines() const
+{
+    const auto& services = m_session.services();
+    std::vector<std::string> lines;
+    for (const Alarm& alarm : m_session.alarms())
+        if (const auto until = m_session.mutedUntil(alarm))
+            lines.push_back("MUTED until " + clockOf(services, m_zones, *until) + ": "
+                            + core::alarm::alarmText(services, m_session.state(), alarm));
+    return lines;
+}
+
+/// What is most urgent of what sounds; the next once more is typed.
+void Terminal::mute()
+{
+    const auto audible = m_session.audible();
+    if (!m_session.current() || audible.empty())
+        return m_screen->say("Nothing sounds.");
+    m_session.mute(m_session.calls().front());
+    for (const std::string& line : mutedLines())
+        m_screen->say(line);
+    show();
+}
+
+void Terminal::unmute()
+{
+    if (mutedLines().empty())
+        return m_screen->say("Nothing is muted.");
+    m_session.unmute({m_session.alarms()});
+    m_screen->say("Every alarm sounds again.");
+    show();
+}
+
+void Terminal::ring(const Call& call)
 {
     const auto& services = m_session.services();
     const auto moment = m_session.state().now;
     std::string line = clockOf(services, m_zones, moment) + "  * "
-        + core::alarm::alarmText(services, m_session.state(), alarm);
+        + core::alarm::callText(services, m_session.state(), call);
+    const Alarm alarm = call.lead();
     if (alarm.insistence > 0)
         line += " (louder, " + std::to_string(alarm.insistence) + ")";
     if (m_recorder)

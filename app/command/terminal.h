@@ -36,7 +36,10 @@ Q_SIGNALS:
 
 private:
     void show();
-    void ring(const core::alarm::Alarm& alarm);
+    void ring(const core::alarm::Call& call);
+    void mute();
+    void unmute();
+    [[nodiscard]] std::vector<std::string> mutedLines() const;
     void enter();
     void tellFacts();
     void tellWhenFinished();

@@ -34,7 +34,7 @@ public:
         if (m_player)
             m_player->keepReady(ready);
     }
-    void sound(const core::alarm::Alarm& alarm) override { m_player->sound(alarm); }
+    void sound(const core::alarm::Call& call) override { m_player->sound(call); }
     void setStanding(const std::vector<core::alarm::Alarm>& standing) override
     {
         m_player->setStanding(standing);

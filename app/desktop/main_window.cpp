@@ -162,9 +162,9 @@ void MainWindow::connectRun()
     connect(&m_document, &ServiceDocument::changed, this, &MainWindow::followDocument);
     connect(&m_document, &ServiceDocument::stateChanged, this, &MainWindow::followDocument);
     connect(&m_session, &session::Session::stateChanged, this, &MainWindow::followRun);
-    connect(&m_session, &session::Session::alarmSounded, &m_sound, &Sound::sound);
+    connect(&m_session, &session::Session::called, &m_sound, &Sound::sound);
     connect(&m_session, &session::Session::alarmsChanged, &m_sound,
-            [this] { m_sound.setStanding(m_session.alarms()); });
+            [this] { m_sound.setStanding(m_session.audible()); });
 }
 
 bool MainWindow::runs() const

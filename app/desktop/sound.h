@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/alarm/alarm.h"
+#include "core/alarm/call.h"
 
 #include <QObject>
 #include <QString>
@@ -18,7 +18,7 @@ public:
 
     /// While a run is under way no alarm may wait for the device.
     virtual void keepReady(bool ready) = 0;
-    virtual void sound(const core::alarm::Alarm& alarm) = 0;
+    virtual void sound(const core::alarm::Call& call) = 0;
     virtual void setStanding(const std::vector<core::alarm::Alarm>& standing) = 0;
     virtual void silence() = 0;
     virtual void playCheck(core::alarm::Kind kind, core::alarm::Subject subject) = 0;

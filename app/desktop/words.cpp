@@ -23,13 +23,21 @@ QString named(const std::string& name)
     return QString::fromStdString(name);
 }
 
+/// The zone of a look, and those that are looked at with it.
+std::vector<std::string> withOthers(const StepView& step)
+{
+    std::vector<std::string> zones = step.zones;
+    zones.insert(zones.end(), step.togetherZones.begin(), step.togetherZones.end());
+    return zones;
+}
+
 QString startSentence(const StepView& step)
 {
     switch (step.prompt.task.kind) {
     case TaskKind::Apply: return Text::tr("Apply %1").arg(joined(step.zones));
     case TaskKind::Mix: return Text::tr("Mix %1").arg(named(step.name));
     case TaskKind::Late: return QStringLiteral("%1: %2").arg(named(step.name), joined(step.zones));
-    case TaskKind::Look: return Text::tr("Look at %1").arg(joined(step.zones));
+    case TaskKind::Look: return Text::tr("Look at %1").arg(joined(withOthers(step)));
     case TaskKind::Rinse:
     case TaskKind::RinseAlone: return Text::tr("Rinse %1").arg(joined(step.zones));
     case TaskKind::Dry: return Text::tr("Dry");
@@ -223,33 +231,44 @@ QString urgency(view::Urgency urgency)
 
 namespace {
 
-QString alarmSentence(const view::AlarmView& alarm)
+QString alarmSentence(const core::alarm::Alarm& alarm, const std::vector<std::string>& about)
 {
-    const QString zones = joined(alarm.zones);
-    switch (alarm.alarm.kind) {
+    const QString zones = joined(about);
+    switch (alarm.kind) {
     case core::alarm::Kind::LimitPassed: return Text::tr("%1 is past its limit").arg(zones);
     case core::alarm::Kind::LimitNear: return Text::tr("%1 nears its limit").arg(zones);
     case core::alarm::Kind::GetReady: return Text::tr("Soon: %1").arg(zones);
     case core::alarm::Kind::Due: break;
     }
-    if (alarm.alarm.asks == Prompt::Asks::Finish)
+    if (alarm.asks == Prompt::Asks::Finish)
         return Text::tr("Should be done: %1").arg(zones);
-    return alarm.alarm.subject == core::alarm::Subject::Water ? Text::tr("Rinse now: %1").arg(zones)
-                                                              : Text::tr("Now: %1").arg(zones);
+    if (alarm.subject == core::alarm::Subject::Look)
+        return Text::tr("Look now: %1").arg(zones);
+    return alarm.subject == core::alarm::Subject::Water ? Text::tr("Rinse now: %1").arg(zones)
+                                                        : Text::tr("Now: %1").arg(zones);
 }
 
 }  // namespace
 
+QString alarmHeadline(const view::AlarmAbout& about)
+{
+    return ofHead(about.head, alarmSentence(about.alarm, about.zones));
+}
+
 QString alarmHeadline(const view::AlarmView& alarm)
 {
-    return ofHead(alarm.head, alarmSentence(alarm));
+    return ofHead(alarm.head, alarmSentence(alarm.alarm, alarm.zones));
 }
 
 QString alarmDetail(const view::AlarmView& alarm)
 {
-    if (alarm.standing < Seconds{60})
-        return Text::tr("Due now.");
-    return Text::tr("Standing for %1 min.").arg(alarm.standing.count() / 60);
+    const QString since = alarm.standing < Seconds{60}
+        ? Text::tr("Due now.")
+        : Text::tr("Standing for %1 min.").arg(alarm.standing.count() / 60);
+    QStringList also;
+    for (const view::AlarmAbout& other : alarm.also)
+        also << alarmHeadline(other);
+    return also.isEmpty() ? since : Text::tr("%1  Also: %2.").arg(since, also.join(QStringLiteral("  ·  ")));
 }
 
 QString choice(const view::ChoiceView& choice)

@@ -63,7 +63,9 @@ QString countsTo(const view::LaneView& lane);
 QString urgency(view::Urgency urgency);
 
 /// An alarm that takes the window, and the line below it.
+QString alarmHeadline(const view::AlarmAbout& about);
 QString alarmHeadline(const view::AlarmView& alarm);
+/// Since when, and what else stands.
 QString alarmDetail(const view::AlarmView& alarm);
 
 /// What is chosen, and what it comes to: "1 limit is passed  ·  zone-minutes: 3.5 short, 0 past the targets".

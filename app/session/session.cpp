@@ -213,6 +213,7 @@ void Session::enter(RunId run, core::run::Setup setup, Instant from)
     m_run = run;
     m_setup = std::move(setup);
     m_sounding.forget();
+    m_mutes.forget();
     m_alarms.clear();
     m_lastTry = from;
     moveTo(from);
@@ -340,25 +341,18 @@ void Session::moveTo(Instant moment)
     const bool outer = std::exchange(m_moving, true);
     if (m_failing && moment - m_lastTry >= retryEvery)
         keep();
+    const std::size_t audibleBefore = audible().size();
     m_state = core::run::stateAt(m_setup, m_facts, moment);
     auto alarms = core::alarm::alarmsAt(m_state, m_manners, moment);
-    const bool same =
-        std::equal(alarms.begin(), alarms.end(), m_alarms.begin(), m_alarms.end(), isSameButForTime);
+    bool same = std::equal(alarms.begin(), alarms.end(), m_alarms.begin(), m_alarms.end(), isSameButForTime);
     m_alarms = std::move(alarms);
+    same = same && audible().size() == audibleBefore;
     Q_EMIT stateChanged();
     if (!same)
         Q_EMIT alarmsChanged();
     sound();
     Q_EMIT settled();
     m_moving = outer;
-}
-
-void Session::sound()
-{
-    for (const Alarm& alarm : m_sounding.heardAt(m_state.now, m_alarms))
-        // A slot may have answered what the next one is about.
-        if (std::find(m_alarms.begin(), m_alarms.end(), alarm) != m_alarms.end())
-            Q_EMIT alarmSounded(alarm);
 }
 
 void Session::schedule()

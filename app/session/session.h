@@ -3,7 +3,8 @@
 #include "app/session/clock.h"
 #include "app/session/journal.h"
 #include "app/session/sounding.h"
-#include "core/alarm/alarm.h"
+#include "core/alarm/call.h"
+#include "core/alarm/mutes.h"
 #include "core/run/run.h"
 #include "core/stagger/choices.h"
 
@@ -60,8 +61,19 @@ public:
     [[nodiscard]] const core::run::State& state() const { return m_state; }
     [[nodiscard]] const std::vector<Fact>& facts() const { return m_facts; }
 
-    /// What stands now, most urgent first.
+    /// What stands now, most urgent first; muted or not.
     [[nodiscard]] const std::vector<core::alarm::Alarm>& alarms() const { return m_alarms; }
+    /// The same as the calls that are to be shown: those of what sounds, and those of what is muted.
+    [[nodiscard]] std::vector<core::alarm::Call> calls() const;
+
+    /// Silences each alarm of the call for a while: by itself, and only its sound. Not kept in the journal:
+    /// whoever takes the run up hears all that stands. Whether any was muted.
+    bool mute(const core::alarm::Call& call);
+    void unmute(const core::alarm::Call& call);
+    /// When the alarm sounds again; nothing where it is not muted.
+    [[nodiscard]] std::optional<Instant> mutedUntil(const core::alarm::Alarm& alarm) const;
+    /// Those of `alarms` that are not muted.
+    [[nodiscard]] std::vector<core::alarm::Alarm> audible() const;
 
     /// Facts of this run that the journal could not keep so far.
     [[nodiscard]] std::size_t notKept() const { return m_facts.size() - m_kept; }
@@ -92,10 +104,10 @@ public:
 Q_SIGNALS:
     /// After every answer and every second of a run: `state()` is another.
     void stateChanged();
-    /// `alarms()` is another set, or an insistence rose.
+    /// `alarms()` is another set, or an insistence rose, or one was muted or may sound again.
     void alarmsChanged();
-    /// Each time one first sounds or sounds again. `state().now` is the moment.
-    void alarmSounded(const core::alarm::Alarm& alarm);
+    /// Each time one first sounds, grows or sounds again. `state().now` is the moment.
+    void called(const core::alarm::Call& call);
     /// Last for each moment and each answer, once all the others were told of it.
     void settled();
     /// No run is under way any more.
@@ -140,6 +152,7 @@ private:
     std::vector<Fact> m_facts;
     core::run::State m_state;
     std::vector<core::alarm::Alarm> m_alarms;
+    core::alarm::Mutes m_mutes;
     Sounding m_sounding;
     bool m_moving = false;
     QTimer m_timer;
@@ -147,4 +160,4 @@ private:
 
 }  // namespace app::session
 
-Q_DECLARE_METATYPE(core::alarm::Alarm)
+Q_DECLARE_METATYPE(core::alarm::Call)

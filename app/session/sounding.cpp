@@ -5,6 +5,7 @@
 namespace app::session {
 
 using core::alarm::Alarm;
+using core::alarm::Call;
 using core::measure::Instant;
 
 namespace {
@@ -16,22 +17,39 @@ std::int64_t repeatsBy(Instant now, const Alarm& alarm)
 
 }  // namespace
 
-std::vector<Alarm> Sounding::heardAt(Instant now, const std::vector<Alarm>& standing)
+Sounding::Key Sounding::keyOf(const Alarm& alarm)
+{
+    return {alarm.kind, alarm.subject, alarm.task, alarm.asks};
+}
+
+std::vector<Call> Sounding::heardAt(Instant now, const std::vector<Call>& standing)
 {
     std::map<Key, Heard> heard;
-    std::vector<Alarm> sounds;
-    for (const Alarm& alarm : standing) {
-        const Key key{alarm.kind, alarm.subject, alarm.task, alarm.asks};
-        const auto before = m_heard.find(key);
-        if (before == m_heard.end() || isDueAgain(alarm, now, before->second)) {
-            sounds.push_back(alarm);
-            heard[key] = {alarm.since, now, repeatsBy(now, alarm)};
-        } else {
-            heard[key] = before->second;
-        }
+    std::vector<Call> sounding;
+    for (const Call& call : standing) {
+        const bool isHeard = sounds(call, now);
+        const Alarm lead = call.lead();
+        for (const Alarm& alarm : call.alarms)
+            heard[keyOf(alarm)] =
+                isHeard ? Heard{lead.since, now, repeatsBy(now, lead)} : m_heard.at(keyOf(alarm));
+        if (isHeard)
+            sounding.push_back(call);
     }
     m_heard = std::move(heard);
-    return sounds;
+    return sounding;
+}
+
+bool Sounding::sounds(const Call& call, Instant now) const
+{
+    const Heard* latest = nullptr;
+    for (const Alarm& alarm : call.alarms) {
+        const auto before = m_heard.find(keyOf(alarm));
+        if (before == m_heard.end())
+            return true;
+        if (!latest || before->second.last > latest->last)
+            latest = &before->second;
+    }
+    return isDueAgain(call.lead(), now, *latest);
 }
 
 /// A plan that is made again may move the moment that a standing alarm counts from;

@@ -12,6 +12,7 @@ namespace app::sound {
 namespace {
 
 using core::alarm::Alarm;
+using core::alarm::Call;
 using namespace std::chrono_literals;
 
 /// With the start of the program and its first half second of sound, sound is back within five seconds.
@@ -25,6 +26,19 @@ constexpr int farewellMilliseconds = 500;
 bool sameMatter(const Alarm& one, const Alarm& other)
 {
     return one.kind == other.kind && one.subject == other.subject && one.task == other.task;
+}
+
+/// What of the call is among `alarms`, as it stands there.
+Call amongst(const std::vector<Alarm>& alarms, const Call& call)
+{
+    Call left;
+    for (const Alarm& alarm : call.alarms) {
+        const auto same =
+            std::ranges::find_if(alarms, [&](const Alarm& standing) { return sameMatter(standing, alarm); });
+        if (same != alarms.end())
+            left.alarms.push_back(*same);
+    }
+    return left;
 }
 
 }  // namespace
@@ -72,26 +86,25 @@ void AlarmPlayer::keepReady(bool ready)
     tell(Ready{ready});
 }
 
-void AlarmPlayer::sound(const Alarm& alarm)
+void AlarmPlayer::sound(const Call& call)
 {
     const bool missed = m_health == Health::NoDevice || m_health == Health::Stalled;
     if (missed)  // However often it repeats, it is made up for once.
-        std::erase_if(m_unconfirmed,
-                      [&](const auto& entry) { return sameMatter(alarm, entry.second.alarm); });
+        std::erase_if(m_unconfirmed, [&](const auto& entry) {
+            return amongst(call.alarms, entry.second.call).alarms.size() == entry.second.call.alarms.size();
+        });
     const std::uint64_t ticket = ++m_lastTicket;
-    m_unconfirmed[ticket] = {alarm, missed};
+    m_unconfirmed[ticket] = {call, missed};
+    const Alarm lead = call.lead();
     if (!missed)
-        tell(Play{ticket, alarm.kind, alarm.subject, alarm.insistence});
+        tell(Play{ticket, lead.kind, lead.subject, lead.insistence});
 }
 
 void AlarmPlayer::setStanding(std::vector<Alarm> standing)
 {
     m_standing = std::move(standing);
     std::erase_if(m_unconfirmed, [this](const auto& entry) {
-        const Unconfirmed& unconfirmed = entry.second;
-        return unconfirmed.missed && std::ranges::none_of(m_standing, [&](const Alarm& alarm) {
-                   return sameMatter(alarm, unconfirmed.alarm);
-               });
+        return entry.second.missed && amongst(m_standing, entry.second.call).alarms.empty();
     });
 }
 
@@ -209,12 +222,14 @@ void AlarmPlayer::makeUpForMissed()
     for (const auto& [ticket, unconfirmed] : missed)
         if (!unconfirmed.missed)
             m_unconfirmed[ticket] = unconfirmed;
-    const auto standing = m_standing;  // Whoever hears of the health may set it anew.
-    for (const Alarm& alarm : standing)
+    std::vector<Alarm> again;
+    for (const Alarm& alarm : m_standing)
         if (std::ranges::any_of(missed, [&](const auto& entry) {
-                return entry.second.missed && sameMatter(alarm, entry.second.alarm);
+                return entry.second.missed && !amongst({alarm}, entry.second.call).alarms.empty();
             }))
-            sound(alarm);
+            again.push_back(alarm);
+    for (const Call& call : core::alarm::callsOf(again, {}))
+        sound(call);
 }
 
 }  // namespace app::sound

@@ -2,7 +2,7 @@
 
 #include "app/sound/health.h"
 #include "app/sound/message.h"
-#include "core/alarm/alarm.h"
+#include "core/alarm/call.h"
 
 #include <QObject>
 #include <QProcess>
@@ -20,8 +20,8 @@ namespace app::sound {
 ///
 /// The sound itself is made by a small program of its own, `basinbell-sound`.
 /// When that cannot reach a device, hangs or dies, it is started afresh every
-/// few seconds. An alarm that it did not confirm is sounded again as soon as
-/// there is sound, provided that the alarm still stands by then.
+/// few seconds. A call that it did not confirm is sounded again as soon as
+/// there is sound, for those of its alarms that still stand by then.
 class AlarmPlayer : public QObject {
     Q_OBJECT
 public:
@@ -36,8 +36,9 @@ public:
     /// when quiet.
     void keepReady(bool ready);
 
-    /// Plays the alarm's pattern once, now. Repeats are the caller's, by `core::alarm::nextChange`.
-    void sound(const core::alarm::Alarm& alarm);
+    /// Plays the pattern of the call once, now. Repeats are the caller's, by `core::alarm::nextChange`.
+    void sound(const core::alarm::Call& call);
+    void sound(const core::alarm::Alarm& alarm) { sound(core::alarm::Call{{alarm}}); }
 
     /// All alarms that stand now: what was missed and is not among them any more is not made up for.
     void setStanding(std::vector<core::alarm::Alarm> standing);
@@ -65,7 +66,7 @@ Q_SIGNALS:
 
 private:
     struct Unconfirmed {
-        core::alarm::Alarm alarm;
+        core::alarm::Call call;
         bool missed = false;  ///< Certainly not heard to its end.
     };
 

@@ -1,6 +1,7 @@
 #include "app/view/alarm_view.h"
 
 #include "app/view/now_view.h"
+#include "core/alarm/call.h"
 
 #include <algorithm>
 
@@ -20,6 +21,13 @@ bool takesTheWindow(const Alarm& alarm)
 
 }  // namespace
 
+AlarmAbout alarmAbout(const std::vector<core::service::Service>& services, const core::run::State& state,
+                      const Alarm& alarm)
+{
+    const core::run::Prompt prompt{.asks = alarm.asks, .task = alarm.task, .due = alarm.since};
+    return {alarm, headOf(services, alarm.task.service), stepView(services, state, prompt).zones};
+}
+
 std::optional<AlarmView> alarmView(const std::vector<core::service::Service>& services,
                                    const core::run::State& state, const std::vector<Alarm>& alarms)
 {
@@ -30,9 +38,11 @@ std::optional<AlarmView> alarmView(const std::vector<core::service::Service>& se
     AlarmView view;
     view.alarm = alarm;
     view.head = headOf(services, alarm.task.service);
-    view.zones =
-        stepView(services, state, {.asks = alarm.asks, .task = alarm.task, .due = alarm.since, .hands = {}})
-            .zones;
+    view.zones = alarmAbout(services, state, alarm).zones;
+    for (const core::alarm::Call& call : core::alarm::callsOf(alarms, {}))
+        for (const Alarm& other : call.alarms)
+            if (other != alarm && other.kind != Kind::GetReady)
+                view.also.push_back(alarmAbout(services, state, other));
     view.standing = std::max(Seconds{0}, Seconds{state.now - alarm.since});
     view.takesWindow = takesTheWindow(alarm);
     return view;

@@ -4,12 +4,31 @@
 #include <algorithm>
 
 namespace app::view {
+namespace {
+
+/// With each look where it is asked for, which may be later than its plan says: with others.
+std::vector<core::stagger::PlannedTask> tasksOf(const core::run::State& state)
+{
+    auto tasks = state.plan ? state.plan->data().tasks : std::vector<core::stagger::PlannedTask>{};
+    for (const core::run::Prompt& prompt : state.prompts) {
+        if (prompt.asks != core::run::Prompt::Asks::Look)
+            continue;
+        const auto look = std::ranges::find(tasks, prompt.task, &core::stagger::PlannedTask::id);
+        const bool open = look != tasks.end() && look->state == core::stagger::TaskState::Open;
+        if (!open || prompt.due <= look->start)
+            continue;
+        look->end += prompt.due - look->start;
+        look->start = prompt.due;
+    }
+    return tasks;
+}
+
+}  // namespace
 
 StrandPicture livePicture(const std::vector<core::service::Service>& services, const core::run::State& state,
                           const std::vector<CoatPlace>& coats)
 {
-    static const std::vector<core::stagger::PlannedTask> noTasks;
-    const auto& tasks = state.plan ? state.plan->data().tasks : noTasks;
+    const std::vector<core::stagger::PlannedTask> tasks = tasksOf(state);
     StrandPicture picture;
     picture.now = state.now;
     for (const core::run::Lane& lane : state.lanes) {

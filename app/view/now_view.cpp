@@ -89,6 +89,20 @@ std::optional<Seconds> longestHeld(const State& state, const Prompt& prompt)
     return zone->slowestHeld;
 }
 
+/// The looks at the head of `step` that are asked for at once with it, or are due as it is.
+std::vector<Prompt> lookedAtWith(const State& state, const Prompt& step)
+{
+    std::vector<Prompt> together;
+    for (const Prompt& prompt : state.prompts) {
+        const bool other = prompt.asks == Prompt::Asks::Look && prompt.task != step.task && !prompt.waitsFor
+            && prompt.task.service == step.task.service;
+        const bool bothDue = prompt.due <= state.now && step.due <= state.now;
+        if (step.asks == Prompt::Asks::Look && !step.waitsFor && other && (bothDue || prompt.due == step.due))
+            together.push_back(prompt);
+    }
+    return together;
+}
+
 /// Where in the list the main prompt is.
 std::size_t mainPrompt(const State& state)
 {
@@ -123,6 +137,9 @@ StepView stepView(const std::vector<Service>& services, const State& state, cons
     step.head = headOf(services, prompt.task.service);
     step.holdsUpTo = longestHeld(state, prompt);
     step.waits = prompt.waitsFor.has_value();
+    step.together = lookedAtWith(state, prompt);
+    for (const Prompt& look : step.together)
+        step.togetherZones.push_back(service.coats[look.task.coat].zones[look.task.item].name);
     const auto& hands = services.front().crew.hands;
     if (hands.size() > 1 && prompt.hands && *prompt.hands < hands.size())
         step.hands = hands[*prompt.hands].name;

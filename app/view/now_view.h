@@ -34,7 +34,9 @@ struct StepView {
     bool alone = false;                 ///< For looks: the zone can be rinsed without wetting its neighbours.
     /// For applying, where the plan holds for more than the usual length: so long it may take in all.
     std::optional<Seconds> holdsUpTo;
-    Seconds development{0};  ///< For looks and rinses: of the first zone it touches, by now.
+    std::vector<core::run::Prompt> together;  ///< For looks: the others that are to be made with it.
+    std::vector<std::string> togetherZones;   ///< The zone of each of them.
+    Seconds development{0};                   ///< For looks and rinses: of the first zone it touches, by now.
 
     friend bool operator==(const StepView&, const StepView&) = default;
 };

@@ -64,12 +64,30 @@ void addLimit(const run::LimitWatch& limit, const Manners& manners, std::vector<
     spans.push_back({.alarm = alarm, .until = {}});
 }
 
+/// Whoever is told a minute sooner is told nothing false; what is due, and limits, keep their moments.
+void gatherNotices(std::vector<Span>& spans, Seconds together)
+{
+    std::vector<Alarm*> notices;
+    for (Span& span : spans) {
+        if (span.alarm.kind == Kind::GetReady && span.alarm.asks != Prompt::Asks::Finish)
+            notices.push_back(&span.alarm);
+    }
+    std::ranges::sort(notices, {}, &Alarm::since);
+    std::optional<Instant> first;
+    for (Alarm* notice : notices) {
+        if (!first || notice->since > *first + together)
+            first = notice->since;
+        notice->since = *first;
+    }
+}
+
 /// Everything that sounds or will, if nothing is answered. Of the limits of one zone the nearest is heard.
 std::vector<Span> spansOf(const run::State& state, const Manners& manners)
 {
     std::vector<Span> spans;
     for (const Prompt& prompt : state.prompts)
         addPrompt(prompt, manners, spans);
+    gatherNotices(spans, manners.together);
     std::set<stagger::TaskId> heard;
     for (const run::LimitWatch& limit : state.limits) {
         if (heard.insert(limit.zone).second)

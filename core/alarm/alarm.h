@@ -40,9 +40,11 @@ struct Manners {
     Seconds repeatLimit{10};
     Seconds limitNotice{120};  ///< LimitNear sounds that long before a limit.
     Seconds growEvery{40};     ///< Insistence rises by one each.
+    Seconds together{60};      ///< What begins so soon after another is one prompt with it; see call.h.
 };
 
-/// All that stand at `now`, most urgent first.
+/// All that stand at `now`, most urgent first. A notice sounds with one that comes no more than
+/// `Manners::together` before it, so that two are not announced one after the other.
 std::vector<Alarm> alarmsAt(const run::State& state, const Manners& manners, Instant now);
 
 /// When the set or an insistence next changes, or the next repeat sounds: the

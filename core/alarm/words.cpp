@@ -52,9 +52,9 @@ std::string waterText(const service::Coat& coat, const run::State& state, const 
     return (alarm.kind == Kind::GetReady ? "Water soon: " : "Water on: ") + zones;
 }
 
-std::string lookText(const service::Zone& zone, const Alarm& alarm)
+std::string lookText(const std::string& zones, const Alarm& alarm)
 {
-    return zone.name + (alarm.kind == Kind::GetReady ? ": look soon" : ": look now");
+    return zones + (alarm.kind == Kind::GetReady ? ": look soon" : ": look now");
 }
 
 std::string taskText(const service::Service& service, const Alarm& alarm)
@@ -84,10 +84,22 @@ std::string textWithoutHead(const std::vector<service::Service>& services, const
         return limitText(coat.zones.at(alarm.task.item), state, alarm);
     switch (alarm.subject) {
     case Subject::Water: return waterText(coat, state, alarm);
-    case Subject::Look: return lookText(coat.zones.at(alarm.task.item), alarm);
+    case Subject::Look: return lookText(coat.zones.at(alarm.task.item).name, alarm);
     case Subject::Task: return taskText(services.at(alarm.task.service), alarm);
     }
     return {};
+}
+
+std::string withHead(const std::vector<service::Service>& services, const Alarm& alarm,
+                     const std::string& text)
+{
+    return services.size() < 2 ? text : services.at(alarm.task.service).head.name + ": " + text;
+}
+
+bool areLooksAtOneHead(const Alarm& one, const Alarm& other)
+{
+    return one.subject == Subject::Look && other.subject == Subject::Look
+        && one.task.service == other.task.service;
 }
 
 }  // namespace
@@ -95,10 +107,25 @@ std::string textWithoutHead(const std::vector<service::Service>& services, const
 std::string alarmText(const std::vector<service::Service>& services, const run::State& state,
                       const Alarm& alarm)
 {
-    std::string text = textWithoutHead(services, state, alarm);
-    if (services.size() < 2)
-        return text;
-    return services.at(alarm.task.service).head.name + ": " + text;
+    return withHead(services, alarm, textWithoutHead(services, state, alarm));
+}
+
+std::string callText(const std::vector<service::Service>& services, const run::State& state, const Call& call)
+{
+    std::string text;
+    for (std::size_t place = 0; place < call.alarms.size(); ++place) {
+        const Alarm& alarm = call.alarms[place];
+        const auto zone = [&](const Alarm& look) {
+            return coatOf(services, look.task).zones.at(look.task.item).name;
+        };
+        std::string zones = alarm.subject == Subject::Look ? zone(alarm) : std::string{};
+        while (place + 1 < call.alarms.size() && areLooksAtOneHead(alarm, call.alarms[place + 1]))
+            zones += ", " + zone(call.alarms[++place]);
+        text += (text.empty() ? "" : "; ")
+            + (zones.empty() ? alarmText(services, state, alarm)
+                             : withHead(services, alarm, lookText(zones, alarm)));
+    }
+    return text;
 }
 
 }  // namespace core::alarm

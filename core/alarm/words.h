@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/alarm/alarm.h"
+#include "core/alarm/call.h"
 
 #include <string>
 #include <vector>
@@ -12,5 +12,9 @@ namespace core::alarm {
 /// worked on together the head comes first.
 std::string alarmText(const std::vector<service::Service>& services, const run::State& state,
                       const Alarm& alarm);
+
+/// The same of all alarms of a call, in order of harm: "Water on: Root; Mids, Ends: look now".
+std::string callText(const std::vector<service::Service>& services, const run::State& state,
+                     const Call& call);
 
 }  // namespace core::alarm

@@ -1,6 +1,7 @@
 #include "core/run/planning.h"
 
 #include "core/run/amend/revisions.h"
+#include "core/run/looks_together.h"
 #include "core/run/waiting.h"
 #include "core/run/zone_record.h"
 
@@ -36,23 +37,31 @@ Planning planFor(const Setup& setup, std::span<const Fact> facts, Instant moment
         question.mayBreakLimits = true;
         answer = setup.planner(question, setup.budget);
     }
-    if (answer)
+    if (answer) {
         planning.plan = std::move(*answer);
+        planning.looks = looksTogether(*planning.services, *planning.plan);
+    }
     return planning;
 }
 
-/// The start of `id` where it is planned, still open and not waiting for something that runs.
-std::optional<Instant> startOf(const Planning& planning, const TaskId& id)
+/// When `id` is asked for where it is planned, still open and not waiting for something that runs.
+std::optional<Instant> askedFor(const Planning& planning, const TaskId& id)
 {
     const auto* task = planning.plan ? planning.plan->find(id) : nullptr;
     if (!task || task->state != stagger::TaskState::Open || planning.progress.find(id))
         return {};
     if (whatItWaitsFor(*planning.services, planning.progress, &*planning.plan, id))
         return {};
-    return task->start;
+    return planning.askedAt(*task);
 }
 
 }  // namespace
+
+Instant Planning::askedAt(const stagger::PlannedTask& task) const
+{
+    const auto look = looks.find(task.id);
+    return look == looks.end() ? task.start : look->second;
+}
 
 PlanHistory::PlanHistory(const Setup& setup, std::span<const Fact> facts)
     : m_setup{setup}
@@ -90,7 +99,7 @@ bool PlanHistory::isOverdue(const Planning& planning, Instant now) const
     if (!planning.plan)
         return false;
     return std::ranges::any_of((*planning.plan)->tasks, [&](const stagger::PlannedTask& task) {
-        return task.state == stagger::TaskState::Open && task.start + planAgainAfter <= now
+        return task.state == stagger::TaskState::Open && planning.askedAt(task) + planAgainAfter <= now
             && !isPointless(*planning.services, planning.progress, task.id);
     });
 }
@@ -125,7 +134,7 @@ std::optional<stagger::Question> PlanHistory::choiceQuestion(Instant now)
 /// Since when `id` has been due in the plans that were in force with so many facts, up to `until`.
 std::optional<Instant> PlanHistory::dueWithin(std::size_t count, const TaskId& id, Instant until)
 {
-    const auto start = startOf(afterFacts(count), id);
+    const auto start = askedFor(afterFacts(count), id);
     return start && *start <= until ? start : std::nullopt;
 }
 
@@ -135,12 +144,12 @@ Instant PlanHistory::dueSinceLastFact(const TaskId& id, Instant now)
     if (const auto start = dueWithin(m_facts.size(), id, now))
         return *start;
     Instant moment = inForce(now).madeFor;
-    Instant due = inForce(now).plan->find(id)->start;
+    Instant due = inForce(now).askedAt(*inForce(now).plan->find(id));
     for (std::size_t back = 0; back < mostLooksBack; ++back) {
         moment -= planAgainAfter;
         if (moment <= momentOf(m_facts.size()))
             break;
-        const auto start = startOf(at(m_facts.size(), moment), id);
+        const auto start = askedFor(at(m_facts.size(), moment), id);
         if (!start || *start > moment + planAgainAfter)
             break;
         due = std::min(due, *start);
@@ -151,16 +160,20 @@ Instant PlanHistory::dueSinceLastFact(const TaskId& id, Instant now)
 Instant PlanHistory::firstDue(const TaskId& id, Instant now)
 {
     const Planning& current = inForce(now);
-    Instant due = current.plan->find(id)->start;
-    if (due > now || !startOf(current, id))
+    const stagger::PlannedTask& task = *current.plan->find(id);
+    Instant due = current.askedAt(task);
+    if (task.start > now || !askedFor(current, id))
         return due;
     due = std::min(due, dueSinceLastFact(id, now));
     // Plans made before the last answers, which were about something else.
     for (std::size_t count = m_facts.size(); count > 0 && m_facts.size() - count < mostLooksBack; --count) {
-        const auto start = dueWithin(count - 1, id, momentOf(count));
+        const auto start = askedFor(afterFacts(count - 1), id);
         if (!start)
             break;
-        due = std::min(due, *start);
+        if (*start <= momentOf(count))
+            due = std::min(due, *start);
+        else if (id.kind != TaskKind::Look)  // Once called for, a look may have been put together anew.
+            break;
     }
     return due;
 }

@@ -14,6 +14,10 @@ struct Planning {
     stagger::Progress progress{};
     std::optional<stagger::Plan> plan{};
     std::optional<stagger::NoPlan> reason{};
+    std::map<TaskId, Instant> looks{};  ///< When those of the plan are asked for, which is with others.
+
+    /// `task` must be an open one of the plan.
+    [[nodiscard]] Instant askedAt(const stagger::PlannedTask& task) const;
 };
 
 /// The plans of a run, each asked for at most once. Keeps references: for the
@@ -37,8 +41,9 @@ public:
     /// What `stagger::choicesFor` is asked where the limits can no longer all hold; nothing where they can.
     std::optional<stagger::Question> choiceQuestion(Instant now);
 
-    /// The start of `id` in the plan in force, or, where that is not after `now`, the
-    /// moment since which it has been due without a break. `id` must be open in that plan.
+    /// When `id` is asked for by the plan in force, or, where that is not after `now`, the moment since which
+    /// it has been due without a break. A look that was asked for already is not put off again to be made
+    /// with others. `id` must be open in that plan.
     Instant firstDue(const TaskId& id, Instant now);
 
 private:

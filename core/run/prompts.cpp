@@ -96,32 +96,31 @@ void addExtra(const std::vector<ExtraLook>& extra, std::vector<Prompt>& prompts)
     }
 }
 
-/// Of what is due at the same moment, what harms most by waiting comes first.
-int urgency(const Prompt& prompt)
-{
-    switch (prompt.task.kind) {
-    case TaskKind::Rinse:
-    case TaskKind::RinseAlone: return prompt.asks == Asks::Start ? 0 : 1;
-    case TaskKind::Look: return 2;
-    case TaskKind::Late: return 3;
-    case TaskKind::Apply: return prompt.asks == Asks::Finish ? 4 : 6;
-    case TaskKind::Mix: return prompt.asks == Asks::Finish ? 5 : 7;
-    case TaskKind::Dry:
-    case TaskKind::Assess: return 8;
-    }
-    return 8;
-}
-
 void sortByPressing(std::vector<Prompt>& prompts, Instant now)
 {
     const auto key = [&](const Prompt& prompt) {
         const bool later = prompt.waitsFor || prompt.due > now;
-        return std::tuple{later, prompt.due, urgency(prompt), prompt.task};
+        return std::tuple{later, prompt.due, harmOfWaiting(prompt.asks, prompt.task.kind), prompt.task};
     };
     std::ranges::sort(prompts, {}, key);
 }
 
 }  // namespace
+
+int harmOfWaiting(Asks asks, TaskKind kind)
+{
+    switch (kind) {
+    case TaskKind::Rinse:
+    case TaskKind::RinseAlone: return asks == Asks::Start ? 0 : 1;
+    case TaskKind::Look: return 2;
+    case TaskKind::Late: return 3;
+    case TaskKind::Apply: return asks == Asks::Finish ? 4 : 6;
+    case TaskKind::Mix: return asks == Asks::Finish ? 5 : 7;
+    case TaskKind::Dry:
+    case TaskKind::Assess: return 8;
+    }
+    return 8;
+}
 
 std::vector<Prompt> promptsAt(PlanHistory& history, const std::vector<ExtraLook>& extra, Instant now)
 {

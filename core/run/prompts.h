@@ -8,4 +8,7 @@ namespace core::run {
 /// water are asked for by the zones' own clocks: they are what must not be forgotten.
 std::vector<Prompt> promptsAt(PlanHistory& history, const std::vector<ExtraLook>& extra, Instant now);
 
+/// Of what is due at the same moment, what harms most by waiting comes first: 0 for the most.
+int harmOfWaiting(Prompt::Asks asks, stagger::TaskKind kind);
+
 }  // namespace core::run

@@ -173,8 +173,9 @@ struct Answer {
     };
     Kind kind = Kind::Start;
     TaskId task{};
-    Seconds ago{0};    ///< It happened that long before now.
-    Seconds again{0};  ///< For LookAgain.
+    Seconds ago{0};              ///< It happened that long before now.
+    Seconds again{0};            ///< For LookAgain.
+    std::vector<TaskId> also{};  ///< For Leave: further looks that are left too.
     std::optional<FactNumber>
         about{};  ///< For UndoLast and MoveLast: another than the last. Undoing an undo redoes.
     std::vector<service::Service> services{};  ///< For Amend.

@@ -34,6 +34,10 @@ bool cameTogether(std::span<const Fact> facts, const Fact& first, const Fact& se
     if (first.kind == FactKind::Looked && second.kind == FactKind::Started)
         return first.verdict == Verdict::RinseNow && second.task.kind == TaskKind::RinseAlone
             && applyOf(first.task) == applyOf(second.task);
+    // Looks left within one second are taken as left with one word: undone, they are only asked for again.
+    if (first.kind == FactKind::Looked && second.kind == FactKind::Looked)
+        return first.verdict == Verdict::Leave && second.verdict == Verdict::Leave && !sameTask
+            && first.task.service == second.task.service && first.happened == second.happened;
     if (first.kind == FactKind::Started && second.kind == FactKind::Finished)
         return sameTask && first.task.kind == TaskKind::Dry && first.happened == second.happened;
     if (!isCorrection(first) || first.kind != second.kind)

@@ -29,9 +29,8 @@ std::optional<std::string> whyNotOn(const Telling& telling, const TaskId& apply)
     return {};
 }
 
-std::optional<std::string> whyNoLook(const Telling& telling)
+std::optional<std::string> whyNoLook(const Telling& telling, const TaskId& id)
 {
-    const TaskId& id = telling.answer.task;
     if (id.kind != TaskKind::Look)
         return "That is no look. Choose the look that was made.";
     if (auto why = whyNotOn(telling, applyOf(id)))
@@ -44,16 +43,24 @@ std::optional<std::string> whyNoLook(const Telling& telling)
 
 Told tellLooked(const Telling& telling)
 {
-    if (auto why = whyNoLook(telling))
-        return refuse(*why);
-    Fact fact = telling.fact(FactKind::Looked, telling.answer.task);
+    std::vector<Fact> facts;
+    std::vector<TaskId> looks{telling.answer.task};
+    if (telling.answer.kind == Answer::Kind::Leave)
+        looks.insert(looks.end(), telling.answer.also.begin(), telling.answer.also.end());
+    for (const TaskId& look : looks) {
+        if (!exists(telling.services, look))
+            return refuse("There is no such look in this service. Choose one from the list.");
+        if (auto why = whyNoLook(telling, look))
+            return refuse(*why);
+        facts.push_back(telling.fact(FactKind::Looked, look));
+    }
     if (telling.answer.kind == Answer::Kind::LookAgain) {
         if (telling.answer.again <= Seconds{0} || telling.answer.again > longestWait)
             return refuse("Say in how many minutes to look again.");
-        fact.verdict = Verdict::Again;
-        fact.again = telling.answer.again;
+        facts.front().verdict = Verdict::Again;
+        facts.front().again = telling.answer.again;
     }
-    return std::vector{fact};
+    return facts;
 }
 
 /// Whether it may be rinsed alone is shown where it is offered; what somebody did is taken.
@@ -83,7 +90,7 @@ Told tellRinseNow(const Telling& telling)
     if (auto why = whyNoRinse(telling, apply))
         return refuse(*why);
     std::vector<Fact> facts;
-    if (id.kind == TaskKind::Look && !whyNoLook(telling)) {
+    if (id.kind == TaskKind::Look && !whyNoLook(telling, id)) {
         facts.push_back(telling.fact(FactKind::Looked, id));
         facts.back().verdict = Verdict::RinseNow;
     }

@@ -68,6 +68,7 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     m_detail->setFont(Theme::font(metrics::textLarge));
     m_detail->setAlignment(Qt::AlignCenter);
     m_detail->setTextFormat(Qt::PlainText);
+    m_detail->setWordWrap(true);
     m_button->setObjectName(QStringLiteral("alertButton"));
     m_button->setFont(Theme::font(metrics::textStep, true));
     m_button->setMinimumSize(420, 110);

@@ -15,6 +15,7 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     , m_undo{new QPushButton{tr("Undo it  (Ctrl+Z)")}}
     , m_earlier{new QPushButton{tr("It was earlier …  (E)")}}
     , m_more{new QPushButton{tr("More …  (M)")}}
+    , m_quiet{new QPushButton{tr("Quiet 2 min  (Q)")}}
 {
     setProperty("role", QStringLiteral("foot"));
     m_last->setObjectName(QStringLiteral("lastAnswer"));
@@ -28,6 +29,11 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     row->setContentsMargins(metrics::gapLarge, metrics::gapTiny, metrics::gapLarge, metrics::gapTiny);
     row->setSpacing(metrics::gapSmall);
     row->addWidget(m_last, 1);
+    m_quiet->setObjectName(QStringLiteral("quiet"));
+    m_quiet->setShortcut(QKeySequence{Qt::Key_Q});
+    m_quiet->hide();
+    row->addWidget(m_quiet);
+    connect(m_quiet, &QPushButton::clicked, this, &Corrections::muteRequested);
     row->addWidget(m_earlier);
     for (const int minutes : {1, 2, 3, 5, 10}) {
         auto* button = new QPushButton{tr("%1 min ago").arg(minutes)};
@@ -52,6 +58,7 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     m_others = {m_undo, m_more, cautions, end};
     const auto icons = [this, &theme, cautions] {
         m_undo->setIcon(theme.icon(QStringLiteral("undo")));
+        m_quiet->setIcon(theme.icon(QStringLiteral("silent")));
         m_earlier->setIcon(theme.icon(QStringLiteral("clock")));
         cautions->setIcon(theme.icon(QStringLiteral("caution")));
     };
@@ -81,6 +88,11 @@ void Corrections::showLast(const QString& last)
 void Corrections::setMoreOpen(bool open)
 {
     m_more->setChecked(open);
+}
+
+void Corrections::setSounding(bool sounding)
+{
+    m_quiet->setVisible(sounding);
 }
 
 void Corrections::openEarlier(bool open)

@@ -23,7 +23,11 @@ public:
     void showLast(const QString& last);
     void setMoreOpen(bool open);
 
+    /// While something sounds, it can be silenced for a while.
+    void setSounding(bool sounding);
+
 Q_SIGNALS:
+    void muteRequested();
     void answered(const core::run::Answer& answer);
     void endRequested();
     void cautionsRequested();
@@ -37,6 +41,7 @@ private:
     QPushButton* m_undo;
     QPushButton* m_earlier;
     QPushButton* m_more;
+    QPushButton* m_quiet;
     std::vector<QWidget*> m_others;  ///< Make room while minutes are asked for.
     std::vector<QPushButton*> m_minutes;
 };

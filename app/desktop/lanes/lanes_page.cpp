@@ -44,6 +44,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_soundWarning{new Notice{theme, QStringLiteral("warning"), QStringLiteral("silent")}}
     , m_warning{new Notice{theme, QStringLiteral("warning"), QStringLiteral("warning")}}
     , m_resumed{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
+    , m_muted{new Notice{theme, QStringLiteral("notice"), QStringLiteral("silent")}}
     , m_changes{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
     , m_reason{new ReasonBand{theme}}
     , m_choices{new ChoiceSearch{session, this}}
@@ -67,13 +68,14 @@ void LanesPage::build()
     m_soundWarning->setObjectName(QStringLiteral("soundWarning"));
     m_warning->setObjectName(QStringLiteral("warning"));
     m_resumed->setObjectName(QStringLiteral("resumed"));
+    m_muted->setObjectName(QStringLiteral("muted"));
     m_changes->setObjectName(QStringLiteral("changes"));
     m_strands->setObjectName(QStringLiteral("liveStrands"));
 
     auto* body = m_body;
     body->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
     body->setSpacing(metrics::gapSmall);
-    for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_changes})
+    for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_muted, m_changes})
         body->addWidget(notice);
     body->addWidget(m_alert, 3);
     body->addWidget(m_now);
@@ -102,6 +104,7 @@ void LanesPage::connectParts()
     connect(m_now, &NowPanel::putAway, this, &LanesPage::endRequested);
     connect(m_alert, &AlertPanel::answered, this, &LanesPage::answer);
     connect(m_corrections, &Corrections::answered, this, &LanesPage::answer);
+    connect(m_corrections, &Corrections::muteRequested, this, &LanesPage::mute);
     connect(m_corrections, &Corrections::endRequested, this, &LanesPage::endRequested);
     connect(m_corrections, &Corrections::cautionsRequested, this, &LanesPage::cautionsRequested);
     connect(m_soundWarning->offer(tr("Try the sound  (F3)")), &QPushButton::clicked, this,
@@ -110,6 +113,9 @@ void LanesPage::connectParts()
             [this] { m_warning->say({}); });
     connect(m_resumed->offer(tr("Good")), &QPushButton::clicked, this, [this] { m_resumed->say({}); });
     connect(m_resumed->offer(tr("End that run …")), &QPushButton::clicked, this, &LanesPage::endRequested);
+    auto* again = m_muted->offer(tr("Let it sound  (Shift+Q)"));
+    again->setShortcut(QKeySequence{Qt::SHIFT | Qt::Key_Q});
+    connect(again, &QPushButton::clicked, this, [this] { m_session.unmute({m_session.alarms()}); });
     connectMore();
     connect(m_reason, &ReasonBand::listWanted, this, [this] {
         openMore(false);
@@ -141,6 +147,7 @@ void LanesPage::refresh()
     showChanges();
     showReason();
     showSound();
+    showMuted();
     showPicture(lanes);
 }
 
@@ -208,7 +215,7 @@ int LanesPage::roomLeft(const LanesGrid& lanes) const
 {
     int left = height() - heightOf(*m_corrections, width()) - 2 * metrics::gapSmall;
     for (const QWidget* part : std::initializer_list<const QWidget*>{
-             m_soundWarning, m_warning, m_resumed, m_changes, m_reason, m_now, m_alert, m_more})
+             m_soundWarning, m_warning, m_resumed, m_muted, m_changes, m_reason, m_now, m_alert, m_more})
         if (!part->isHidden())
             left -= heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
     return left - lanes.leastHeight(width() - 2 * metrics::gapLarge) - metrics::gapSmall;
@@ -259,6 +266,32 @@ void LanesPage::showSound()
         m_sound.isWorking()
             ? QString{}
             : tr("No alarm can be heard. %1 Keep the screen in view.").arg(m_sound.problem()));
+}
+
+/// What is silenced stays in view, each alarm with the moment at which it sounds again.
+void LanesPage::showMuted()
+{
+    const auto audible = m_session.audible();
+    m_corrections->setSounding(std::ranges::any_of(
+        audible, [](const core::alarm::Alarm& alarm) { return alarm.kind != core::alarm::Kind::GetReady; }));
+    QStringList muted;
+    for (const core::alarm::Alarm& alarm : m_session.alarms()) {
+        const auto until = m_session.mutedUntil(alarm);
+        if (!until)
+            continue;
+        const auto about = view::alarmAbout(m_session.services(), m_session.state(), alarm);
+        muted << tr("%1, silent until %2").arg(words::alarmHeadline(about), m_clock.text(*until));
+    }
+    m_muted->say(muted.join(QStringLiteral("  ·  ")));
+}
+
+/// What is most urgent of what sounds; pressed again, the next.
+void LanesPage::mute()
+{
+    const auto calls = m_session.calls();
+    if (!calls.empty())
+        m_session.mute(calls.front());
+    takeFocus();
 }
 
 void LanesPage::insist()

@@ -70,6 +70,8 @@ private:
     [[nodiscard]] int roomLeft(const LanesGrid& lanes) const;
     void showChanges();
     void showSound();
+    void showMuted();
+    void mute();
     void insist();
     [[nodiscard]] bool takesWindow(const view::AlarmView& alarm) const;
     [[nodiscard]] bool pictureIsCurrent() const;
@@ -82,6 +84,7 @@ private:
     Notice* m_soundWarning;
     Notice* m_warning;
     Notice* m_resumed;
+    Notice* m_muted;
     Notice* m_changes;
     ReasonBand* m_reason;
     ChoiceSearch* m_choices;

@@ -22,22 +22,19 @@ LookChoices::LookChoices(QWidget* parent)
     , m_sooner{new LiveButton}
     , m_later{new LiveButton}
     , m_rinse{new LiveButton}
+    , m_leaveAll{new LiveButton}
 {
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(metrics::gapSmall);
-    const std::pair<LiveButton*, const char*> buttons[] = {{m_leave, "leave"},
-                                                           {m_lookAgain, "lookAgain"},
-                                                           {m_sooner, "sooner"},
-                                                           {m_later, "later"},
-                                                           {m_rinse, "rinseZone"}};
+    const std::pair<LiveButton*, const char*> buttons[] = {{m_leave, "leave"},     {m_lookAgain, "lookAgain"},
+                                                           {m_sooner, "sooner"},   {m_later, "later"},
+                                                           {m_rinse, "rinseZone"}, {m_leaveAll, "leaveAll"}};
     for (const auto& [button, name] : buttons) {
         button->setRole(QStringLiteral("choice"));
         button->setObjectName(QLatin1String{name});
         row->addWidget(button, button == m_sooner || button == m_later ? 0 : 1);
     }
-    m_leave->setText(tr("Leave it  (1)"));
-    m_leave->setShortcut(QKeySequence{Qt::Key_1});
     m_sooner->setText(QStringLiteral("\u2212"));
     m_sooner->setAccessibleName(tr("A minute sooner"));
     m_sooner->setShortcut(QKeySequence{Qt::Key_Minus});
@@ -49,13 +46,22 @@ LookChoices::LookChoices(QWidget* parent)
     connect(m_rinse, &QPushButton::clicked, this, [this] { answer(core::run::Answer::Kind::RinseZoneNow); });
     connect(m_sooner, &QPushButton::clicked, this, [this] { setAgain(m_again - 1); });
     connect(m_later, &QPushButton::clicked, this, [this] { setAgain(m_again + 1); });
+    connect(m_leaveAll, &QPushButton::clicked, this, &LookChoices::leaveAll);
     setAgain(m_again);
 }
 
 void LookChoices::showLook(const view::StepView& look)
 {
     m_look = look.prompt.task;
+    m_others.clear();
+    for (const core::run::Prompt& other : look.together)
+        m_others.push_back(other.task);
     const QString zone = words::joined(look.zones);
+    m_leave->setText(m_others.empty() ? tr("Leave it  (1)") : tr("Leave %1  (1)").arg(zone));
+    m_leave->setShortcut(QKeySequence{Qt::Key_1});
+    m_leaveAll->setVisible(!m_others.empty());
+    m_leaveAll->setText(tr("Leave all %1  (4)").arg(m_others.size() + 1));
+    m_leaveAll->setShortcut(QKeySequence{Qt::Key_4});
     m_rinse->setText(look.alone ? tr("Rinse %1 now  (3)").arg(zone)
                                 : tr("Rinse %1 now  (3)\nwets its neighbours").arg(zone));
     m_rinse->setShortcut(QKeySequence{Qt::Key_3});
@@ -66,6 +72,15 @@ void LookChoices::setAgain(int minutes)
     m_again = std::clamp(minutes, 1, mostAgain);
     m_lookAgain->setText(tr("Look again in %1 min  (2)").arg(m_again));
     m_lookAgain->setShortcut(QKeySequence{Qt::Key_2});  // Setting a text drops the shortcut.
+}
+
+void LookChoices::leaveAll()
+{
+    core::run::Answer answer;
+    answer.kind = core::run::Answer::Kind::Leave;
+    answer.task = m_look;
+    answer.also = m_others;
+    Q_EMIT answered(answer);
 }
 
 void LookChoices::answer(core::run::Answer::Kind kind)

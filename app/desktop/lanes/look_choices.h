@@ -10,7 +10,7 @@ namespace app::desktop {
 
 class LiveButton;
 
-/// What came of a look: leave it, look again soon, rinse this zone now.
+/// What came of a look: leave it, look again soon, rinse this zone now; or leave all that are made with it.
 class LookChoices : public QWidget {
     Q_OBJECT
 
@@ -27,14 +27,17 @@ Q_SIGNALS:
 private:
     void setAgain(int minutes);
     void answer(core::run::Answer::Kind kind);
+    void leaveAll();
 
     core::stagger::TaskId m_look;
+    std::vector<core::stagger::TaskId> m_others;  ///< That are to be made with it.
     int m_again = 3;
     LiveButton* m_leave;
     LiveButton* m_lookAgain;
     LiveButton* m_sooner;
     LiveButton* m_later;
     LiveButton* m_rinse;
+    LiveButton* m_leaveAll;
 };
 
 }  // namespace app::desktop

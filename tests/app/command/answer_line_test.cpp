@@ -67,6 +67,27 @@ TEST(AnswerLine, TakesEnterAsDone)
     EXPECT_EQ(answerOf("2").task, asking().prompts[1].task);
 }
 
+TEST(AnswerLine, LeavesAllLooksThatAreMadeTogether)
+{
+    State state = asking();
+    Prompt other = state.prompts[0];
+    other.task.item = 0;
+    state.prompts.insert(state.prompts.begin() + 1, other);
+    const auto order = readOrder("all", services(), state);
+    ASSERT_TRUE(order);
+    EXPECT_EQ(order->answer.kind, Kind::Leave);
+    EXPECT_EQ(order->answer.task, state.prompts[0].task);
+    EXPECT_EQ(order->answer.also, std::vector{other.task});
+    EXPECT_TRUE(answerOf("all").also.empty());
+    EXPECT_THAT(refusalOf("2 all"), HasSubstr("none"));
+}
+
+TEST(AnswerLine, MutesAndUnmutes)
+{
+    EXPECT_EQ(readOrder("mute", services(), asking())->kind, Order::Kind::Mute);
+    EXPECT_EQ(readOrder("unmute", services(), State{})->kind, Order::Kind::Unmute);
+}
+
 TEST(AnswerLine, KnowsTheAnswersToALook)
 {
     EXPECT_EQ(answerOf("l").kind, Kind::Leave);

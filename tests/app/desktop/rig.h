@@ -33,7 +33,7 @@ private:
 class FakeSound final : public app::desktop::Sound {
 public:
     void keepReady(bool ready) override { isReady = ready; }
-    void sound(const core::alarm::Alarm& alarm) override { sounded.push_back(alarm); }
+    void sound(const core::alarm::Call& call) override { sounded.push_back(call); }
     void setStanding(const std::vector<core::alarm::Alarm>&) override { }
     void silence() override { }
     void playCheck(core::alarm::Kind, core::alarm::Subject) override { ++checks; }
@@ -46,7 +46,7 @@ public:
     bool works = true;
     bool isReady = false;
     int checks = 0;
-    std::vector<core::alarm::Alarm> sounded;
+    std::vector<core::alarm::Call> sounded;
 };
 
 class Rig {

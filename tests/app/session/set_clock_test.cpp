@@ -70,8 +70,8 @@ Played play(const Disturb& disturb)
     FakeMachine machine;
     Stage stage{machine.clock()};
     Played played;
-    QObject::connect(stage.session.get(), &Session::alarmSounded, [&](const core::alarm::Alarm& alarm) {
-        played.rung.emplace_back(stage.session->state().now, alarm);
+    QObject::connect(stage.session.get(), &Session::called, [&](const core::alarm::Call& call) {
+        played.rung.emplace_back(stage.session->state().now, call.lead());
     });
     stage.session->begin({twoZones()}, Preference::EndEarly);
     for (int minute = 0; minute < 30; ++minute) {
@@ -221,7 +221,7 @@ TEST(SetClock, MidnightAndTheChangeOfClocksAreSecondsLikeOthers)
         Stage stage{machine.clock()};
         stage.session->begin({twoZones()}, Preference::EndEarly);
         std::vector<Seconds> rung;
-        QObject::connect(stage.session.get(), &Session::alarmSounded, [&](const core::alarm::Alarm&) {
+        QObject::connect(stage.session.get(), &Session::called, [&](const core::alarm::Call&) {
             rung.push_back(stage.session->state().now - start);
         });
         for (int minute = 0; minute < 20; ++minute)

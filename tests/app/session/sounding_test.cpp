@@ -10,6 +10,7 @@ namespace app::session {
 namespace {
 
 using core::alarm::Alarm;
+using core::alarm::Call;
 using core::measure::Seconds;
 using core::stagger::Preference;
 using samples::answerTo;
@@ -32,9 +33,9 @@ struct Listener {
     Listener(std::shared_ptr<HandClock> clock)
         : stage{clock}
     {
-        QObject::connect(stage.session.get(), &Session::alarmSounded, stage.session.get(),
-                         [this](const Alarm& alarm) {
-                             heard.push_back({stage.session->state().now, alarm});
+        QObject::connect(stage.session.get(), &Session::called, stage.session.get(),
+                         [this](const Call& call) {
+                             heard.push_back({stage.session->state().now, call.lead()});
                          });
         stage.session->begin({twoZones()}, Preference::AsAsked);
     }
@@ -57,7 +58,7 @@ TEST(Sounding, DoesNotSoundEachSecondWhenThePlanMovesWhatItCountsFrom)
     std::vector<int> heardAt;
     for (int second = 0; second < 60; ++second) {
         alarm.since = noon() + Seconds{second};
-        if (!sounding.heardAt(noon() + Seconds{second}, {alarm}).empty())
+        if (!sounding.heardAt(noon() + Seconds{second}, {Call{{alarm}}}).empty())
             heardAt.push_back(second);
     }
     EXPECT_EQ(heardAt, (std::vector{0, 20, 40}));
@@ -127,13 +128,90 @@ TEST(Sounding, SoundsAgainAtOnceWhenAKilledRunIsTakenUp)
     samples::settleAt(*first.stage.session, clock->now());
 
     Stage second{clock, first.stage.kept};
-    std::vector<Alarm> heard;
-    QObject::connect(second.session.get(), &Session::alarmSounded, second.session.get(),
-                     [&](const Alarm& alarm) { heard.push_back(alarm); });
+    std::vector<Call> heard;
+    QObject::connect(second.session.get(), &Session::called, second.session.get(),
+                     [&](const Call& call) { heard.push_back(call); });
     second.session->resume(*first.stage.session->current());
 
     EXPECT_EQ(second.session->alarms(), first.stage.session->alarms());
-    EXPECT_EQ(heard, second.session->alarms());
+    EXPECT_EQ(heard, second.session->calls());
+}
+
+TEST(Sounding, SoundsOnceForAlarmsThatAreOneCallAndAgainWhenAnotherJoinsIt)
+{
+    Sounding sounding;
+    const auto alarmOf = [](std::size_t zone, int since) {
+        Alarm alarm;
+        alarm.kind = core::alarm::Kind::Due;
+        alarm.task.item = zone;
+        alarm.since = noon() + Seconds{since};
+        alarm.every = 20s;
+        return alarm;
+    };
+    const Alarm first = alarmOf(0, 0);
+    const Alarm same = alarmOf(1, 0);
+    const Alarm later = alarmOf(2, 30);
+    std::vector<int> heardAt;
+    for (int second = 0; second <= 60; ++second) {
+        Call call{{first, same}};
+        if (second >= 30)
+            call.alarms.push_back(later);
+        if (second >= 45)  // The first is answered: the others go on as they were.
+            call.alarms.erase(call.alarms.begin());
+        if (!sounding.heardAt(noon() + Seconds{second}, {call}).empty())
+            heardAt.push_back(second);
+    }
+    EXPECT_EQ(heardAt, (std::vector{0, 20, 30, 40, 60}));
+}
+
+TEST(Sounding, IsSilentWhileItIsMutedAndThenSoundsAtOnce)
+{
+    const auto clock = std::make_shared<HandClock>(noon(), false);
+    Listener listener{clock};
+    Session& session = *listener.stage.session;
+    const auto wait = [&](Seconds length) {
+        for (Seconds second{0}; second < length; ++second) {
+            clock->forward(1s);
+            samples::settleAt(session, clock->now());
+        }
+    };
+    wait(30s);
+    const std::vector<Alarm> standing = session.alarms();
+    ASSERT_FALSE(standing.empty());
+    listener.heard.clear();
+    EXPECT_TRUE(session.mute(session.calls().front()));
+    EXPECT_EQ(session.alarms(), standing) << "what is muted still stands";
+    EXPECT_TRUE(session.audible().empty());
+    EXPECT_EQ(session.mutedUntil(standing.front()), session.state().now + Seconds{120});
+    EXPECT_FALSE(session.mute({standing})) << "it is not muted for longer while it is muted";
+    wait(119s);
+    for (const Heard& heard : listener.heard)
+        EXPECT_NE(heard.alarm.task, standing.front().task);
+    wait(1s);
+    ASSERT_FALSE(listener.heard.empty());
+    EXPECT_EQ(listener.heard.back().alarm.task, standing.front().task);
+    EXPECT_EQ(listener.heard.back().moment, clock->now());
+    EXPECT_EQ(listener.heard.back().alarm.insistence, core::alarm::mostInsistence);
+
+    session.mute(session.calls().front());
+    listener.heard.clear();
+    session.unmute({session.alarms()});
+    EXPECT_FALSE(listener.heard.empty()) << "what is let sound again sounds at once";
+}
+
+// What was silenced by hand is not silent for whoever takes the run up after a crash.
+TEST(Sounding, ForgetsWhatWasMutedWhenTheRunIsTakenUp)
+{
+    const auto clock = std::make_shared<HandClock>(noon(), false);
+    Listener first{clock};
+    clock->forward(45s);
+    samples::settleAt(*first.stage.session, clock->now());
+    ASSERT_TRUE(first.stage.session->mute(first.stage.session->calls().front()));
+
+    Stage second{clock, first.stage.kept};
+    second.session->resume(*first.stage.session->current());
+    EXPECT_EQ(second.session->audible(), second.session->alarms());
+    EXPECT_FALSE(second.session->audible().empty());
 }
 
 TEST(Sounding, LetsASlotAnswerWhatItHears)

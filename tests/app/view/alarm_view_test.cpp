@@ -50,6 +50,21 @@ TEST(AlarmView, LeavesTheWindowToWaterThatShouldHaveEnded)
     EXPECT_FALSE(viewOf({ends})->takesWindow);
 }
 
+// One alarm has the headline; none that stands is hidden behind it, and limits come first.
+TEST(AlarmView, NamesWhatElseStands)
+{
+    const auto view = viewOf({alarm(Kind::LimitPassed, Subject::Water, samples::applyRoot),
+                              alarm(Kind::LimitPassed, Subject::Water, samples::applyEnds),
+                              alarm(Kind::Due, Subject::Look, samples::lookAtEnds),
+                              alarm(Kind::GetReady, Subject::Water, samples::rinse)});
+
+    EXPECT_THAT(view->zones, ElementsAre("Root"));
+    ASSERT_EQ(view->also.size(), 2U);
+    EXPECT_EQ(view->also[0].alarm.kind, Kind::LimitPassed);
+    EXPECT_THAT(view->also[0].zones, ElementsAre("Ends"));
+    EXPECT_EQ(view->also[1].alarm.subject, Subject::Look);
+}
+
 TEST(AlarmView, PrefersWhatTakesTheWindow)
 {
     const auto view = viewOf({alarm(Kind::Due, Subject::Look, samples::lookAtEnds),

@@ -47,6 +47,22 @@ TEST(NowView, StaysWithWhatTheHandsAreBusyWithWhileNothingIsDue)
     EXPECT_EQ(view.next.front().prompt.task, samples::lookAtEnds);
 }
 
+// Whoever goes to look looks at all that is due there.
+TEST(NowView, NamesTheLooksThatAreMadeTogether)
+{
+    TaskId other = samples::lookAtEnds;
+    other.item = 0;
+    const std::vector<Prompt> both{prompt(Prompt::Asks::Look, samples::lookAtEnds, 20),
+                                   prompt(Prompt::Asks::Look, other, 21)};
+    const NowView due = viewOf(samples::developing(at(21)), both);
+    EXPECT_THAT(due.main->together, ElementsAre(both[1]));
+    EXPECT_THAT(due.main->togetherZones, ElementsAre("Root"));
+    EXPECT_THAT(due.next.front().together, ElementsAre(both[0]));
+
+    const NowView apart = viewOf(samples::developing(at(20)), both);
+    EXPECT_TRUE(apart.main->together.empty());
+}
+
 TEST(NowView, NamesEveryZoneThatARinseReaches)
 {
     const NowView view =

@@ -122,5 +122,45 @@ TEST(Decide, AnEndedRunTakesOnlyAnUndo)
     EXPECT_FALSE(teller.at(clockAt(3)).finished);
 }
 
+// One word for all that were looked at; taken back as one, put right as one.
+TEST(Decide, SeveralLooksAreLeftWithOneAnswer)
+{
+    Service service = wig();
+    service.coats[0].zones[1].looks = service.coats[0].zones[2].looks;
+    Teller teller{service};
+    applyZone(teller, 0, clockAt(0), clockAt(10));
+    applyZone(teller, 1, clockAt(10), clockAt(16));
+    applyZone(teller, 2, clockAt(16), clockAt(21));
+    const std::size_t before = teller.facts.size();
+    ASSERT_FALSE(teller.tell({.kind = Kind::Leave, .task = look(1), .also = {look(2)}}, clockAt(29)));
+    ASSERT_EQ(teller.facts.size(), before + 2);
+    EXPECT_EQ(teller.facts.back().task, look(2));
+    EXPECT_EQ(teller.facts.back().verdict, Verdict::Leave);
+
+    ASSERT_FALSE(teller.tell({.kind = Kind::MoveLast, .ago = minutes(2)}, clockAt(30)));
+    const auto progress = teller.at(clockAt(30)).progress;
+    EXPECT_EQ(progress.find(look(1))->end, clockAt(28));
+    EXPECT_EQ(progress.find(look(2))->end, clockAt(28));
+    teller.tell({.kind = Kind::UndoLast}, clockAt(30));
+    teller.tell({.kind = Kind::UndoLast}, clockAt(30));
+    EXPECT_FALSE(teller.at(clockAt(30)).progress.find(look(1)));
+    EXPECT_FALSE(teller.at(clockAt(30)).progress.find(look(2)));
+}
+
+TEST(Decide, IfOneOfSeveralLooksCannotHaveBeenMadeNoneIsTaken)
+{
+    Service service = wig();
+    service.coats[0].zones[1].looks = service.coats[0].zones[2].looks;
+    Teller teller{service};
+    applyZone(teller, 0, clockAt(0), clockAt(10));
+    applyZone(teller, 1, clockAt(10), clockAt(16));
+    const std::size_t before = teller.facts.size();
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Leave, .task = look(1), .also = {look(2)}}, clockAt(24)),
+                HasSubstr("Ends has not been applied"));
+    EXPECT_THAT(refusal(teller, {.kind = Kind::Leave, .task = look(1), .also = {look(7)}}, clockAt(24)),
+                HasSubstr("no such look"));
+    EXPECT_EQ(teller.facts.size(), before);
+}
+
 }  // namespace
 }  // namespace core::run

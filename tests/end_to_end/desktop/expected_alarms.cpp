@@ -1,10 +1,14 @@
 #include "tests/end_to_end/desktop/expected_alarms.h"
 
+#include "core/alarm/call.h"
+
+#include <algorithm>
 #include <span>
 
 namespace desk {
 
 using core::alarm::Alarm;
+using core::alarm::Call;
 using core::measure::Instant;
 using core::measure::Seconds;
 
@@ -17,12 +21,12 @@ std::vector<Expected> alarmsOf(const core::run::Setup& setup, const std::vector<
         while (known < facts.size() && facts[known].recorded <= now)
             ++known;
         const core::run::State state = stateAt(setup, std::span{facts}.first(known), now);
-        for (const Alarm& alarm : core::alarm::alarmsAt(state, {}, now)) {
-            const Seconds standing = now - alarm.since;
-            const bool sounds =
-                standing == Seconds{0} || (alarm.every > Seconds{0} && standing % alarm.every == Seconds{0});
-            if (sounds)
-                expected.push_back({now, alarm.kind, alarm.subject});
+        for (const Call& call : core::alarm::callsOf(core::alarm::alarmsAt(state, {}, now), {})) {
+            const Alarm lead = call.lead();
+            const bool repeats = lead.every > Seconds{0} && (now - lead.since) % lead.every == Seconds{0};
+            const bool joins = std::ranges::find(call.alarms, now, &Alarm::since) != call.alarms.end();
+            if (repeats || joins)
+                expected.push_back({now, lead.kind, lead.subject});
         }
     }
     return expected;
