@@ -52,6 +52,8 @@ find_package(Threads REQUIRED)
 if(BUILD_APP)
     find_package(Qt6 6.4 REQUIRED COMPONENTS Core DBus Gui Widgets Network Multimedia Svg Test)
     find_package(SQLite3 REQUIRED)
+    find_path(SPEECHD_INCLUDE speech-dispatcher/libspeechd.h REQUIRED)
+    find_library(SPEECHD_LIBRARY speechd REQUIRED)
 endif()
 
 if(BUILD_TESTS)

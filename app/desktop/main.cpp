@@ -1,15 +1,20 @@
+#include "app/desktop/beckon.h"
 #include "app/desktop/front_door.h"
 #include "app/desktop/keep_awake.h"
 #include "app/desktop/look/system_look.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/options.h"
 #include "app/desktop/startup.h"
+#include "app/desktop/voice.h"
 #include "app/session/data_folder.h"
 #include "app/session/time_zones.h"
 #include "app/sound/alarm_player.h"
+#include "app/speech/speech_player.h"
 #include "app/storage/open_journal.h"
 
 #include <QApplication>
+#include <QLocale>
+#include <QMenu>
 #include <QMessageBox>
 #include <QTimer>
 
@@ -53,6 +58,57 @@ public:
 
 private:
     std::unique_ptr<sound::AlarmPlayer> m_player;
+};
+
+/// Speaks by the speech program, in the language of the window.
+class SpokenVoice final : public desktop::Voice {
+public:
+    SpokenVoice()
+        : m_player{speech::SpeechPlayer::usualProgram(),
+                   QLocale{QLocale::English, QLocale::UnitedKingdom}.bcp47Name()}
+    {
+        connect(&m_player, &speech::SpeechPlayer::voiceKnown, this, &Voice::known);
+    }
+    void say(const QString& text) override { m_player.say(text); }
+    void stop() override { m_player.stop(); }
+
+private:
+    speech::SpeechPlayer m_player;
+};
+
+/// What calls somebody besides the sounds. The bus is asked for once the window has been painted.
+class Beckoning {
+public:
+    void begin(desktop::MainWindow& window, session::Session& session, QSettings& settings)
+    {
+        m_beckon = std::make_unique<desktop::Beckon>(window, session, m_voice, QDBusConnection::sessionBus());
+        offerSpeech(window.viewMenu(), settings);
+    }
+
+private:
+    /// Whether alarms are spoken, in the menu and remembered.
+    void offerSpeech(QMenu& menu, QSettings& settings)
+    {
+        const QString name = QCoreApplication::translate("Speech", "S&peak the alarms");
+        QAction* const action = menu.addAction(name);
+        action->setObjectName(QStringLiteral("speakAlarms"));
+        action->setCheckable(true);
+        action->setChecked(settings.value(QStringLiteral("speech"), true).toBool());
+        m_beckon->announcer().setOn(action->isChecked());
+        QObject::connect(action, &QAction::toggled, m_beckon.get(), [this, &settings](bool on) {
+            settings.setValue(QStringLiteral("speech"), on);
+            m_beckon->announcer().setOn(on);
+            if (on)
+                m_voice.say(QCoreApplication::translate("Speech", "Alarms are spoken."));
+        });
+        QObject::connect(&m_voice, &desktop::Voice::known, action, [action, name](bool there) {
+            action->setText(
+                there ? name : QCoreApplication::translate("Speech", "%1 (no voice was found)").arg(name));
+        });
+    }
+
+    SpokenVoice m_voice;
+    std::unique_ptr<desktop::Beckon> m_beckon;
 };
 
 std::shared_ptr<const session::Clock> clockFor(const desktop::Options& options)
@@ -120,10 +176,12 @@ int main(int argc, char* argv[])
     const desktop::FrontDoor door{folder};
     QObject::connect(&door, &desktop::FrontDoor::knocked, &window, &desktop::MainWindow::comeToFront);
     std::unique_ptr<desktop::SystemLook> look;
+    Beckoning beckoning;
     QTimer::singleShot(0, &window, [&] {
         look = std::make_unique<desktop::SystemLook>(QDBusConnection::sessionBus());
         QObject::connect(look.get(), &desktop::SystemLook::changed, &theme, &desktop::Theme::followSystem);
         sound.begin();
+        beckoning.begin(window, session, settings);
         for (const std::string& warning : opened->warnings)
             window.warn(QString::fromStdString(warning));
         desktop::openFirst(window, session, options, settings);

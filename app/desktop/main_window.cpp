@@ -6,6 +6,7 @@
 
 #include <QAction>
 #include <QActionGroup>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QLabel>
@@ -129,8 +130,8 @@ void MainWindow::buildMenus()
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
     check->setShortcut(QKeySequence{Qt::Key_F3});
     run->addAction(tr("&End this run …"), this, &MainWindow::askToEnd);
-    QMenu* view = menuBar()->addMenu(tr("&View"));
-    buildThemeMenu(*view);
+    m_view = menuBar()->addMenu(tr("&View"));
+    buildThemeMenu(*m_view);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     QAction* cautions = help->addAction(tr("&Cautions"), this, &MainWindow::showCautions);
     cautions->setShortcut(QKeySequence{Qt::Key_F2});
@@ -315,6 +316,28 @@ void MainWindow::comeToFront()
     show();
     raise();
     activateWindow();
+}
+
+bool MainWindow::showsLanes() const
+{
+    return m_pages->currentWidget() == m_lanes;
+}
+
+void MainWindow::takeWindow()
+{
+    if (!m_session.current())
+        return;
+    if (!showsLanes() && QApplication::activeModalWidget() == nullptr) {
+        m_lanes->cameByItself();
+        showPage(Page::Lanes);
+    }
+    if (isMinimized())
+        setWindowState(windowState() & ~Qt::WindowMinimized);
+    if (!isVisible())
+        show();
+    raise();
+    if (!isActiveWindow())
+        QApplication::alert(this);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

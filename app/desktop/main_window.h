@@ -55,6 +55,15 @@ public:
     /// Somebody started the program once more and wants to see this window.
     void comeToFront();
 
+    /// What is due must be seen: the lanes come into view, and the window before others, but the keyboard
+    /// stays where it is, and nothing is answered by what was just being typed.
+    void takeWindow();
+    void showLanes() { showPage(Page::Lanes); }
+    [[nodiscard]] bool showsLanes() const;
+
+    /// The menu that says how the window looks, for what is added to it.
+    [[nodiscard]] QMenu& viewMenu() { return *m_view; }
+
 protected:
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -95,6 +104,7 @@ private:
     QPushButton* m_toSetup = nullptr;
     QPushButton* m_toLanes = nullptr;
     QLabel* m_fileName = nullptr;
+    QMenu* m_view = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     bool m_soundChecked = false;

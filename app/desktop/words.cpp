@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <cstdlib>
+#include <tuple>
 
 namespace app::desktop::words {
 namespace {
@@ -269,6 +270,69 @@ QString alarmDetail(const view::AlarmView& alarm)
     for (const view::AlarmAbout& other : alarm.also)
         also << alarmHeadline(other);
     return also.isEmpty() ? since : Text::tr("%1  Also: %2.").arg(since, also.join(QStringLiteral("  ·  ")));
+}
+
+namespace {
+
+QString strandTest(const std::vector<std::string>& zones, bool soon)
+{
+    return soon ? Text::tr("Soon: %1, strand test").arg(joined(zones))
+                : Text::tr("%1: strand test").arg(joined(zones));
+}
+
+QString spoken(const std::vector<core::service::Service>& services, const view::AlarmAbout& about)
+{
+    using core::alarm::Kind;
+    using core::alarm::Subject;
+    const core::alarm::Alarm& alarm = about.alarm;
+    const bool soon = alarm.kind == Kind::GetReady;
+    if (alarm.kind == Kind::LimitNear || alarm.kind == Kind::LimitPassed)
+        return alarmSentence(alarm, about.zones);
+    if (alarm.subject == Subject::Look)
+        return strandTest(about.zones, soon);
+    if (alarm.subject == Subject::Water && alarm.asks == Prompt::Asks::Start)
+        return (soon ? Text::tr("Soon: rinse %1") : Text::tr("Rinse now: %1")).arg(joined(about.zones));
+    const QString task = named(core::stagger::taskName(services[alarm.task.service], alarm.task));
+    if (alarm.asks == Prompt::Asks::Finish)
+        return Text::tr("%1: has it ended?").arg(task);
+    return soon ? Text::tr("Soon: %1").arg(task) : task;
+}
+
+bool isLook(const view::AlarmAbout& about)
+{
+    return about.alarm.subject == core::alarm::Subject::Look;
+}
+
+}  // namespace
+
+QString call(const std::vector<core::service::Service>& services, const std::vector<view::AlarmAbout>& about)
+{
+    QStringList said;
+    for (std::size_t place = 0; place < about.size(); ++place) {
+        view::AlarmAbout one = about[place];
+        while (isLook(one) && place + 1 < about.size() && isLook(about[place + 1])
+               && about[place + 1].alarm.task.service == one.alarm.task.service) {
+            const auto& zones = about[++place].zones;
+            one.zones.insert(one.zones.end(), zones.begin(), zones.end());
+        }
+        const QString text = spoken(services, one);
+        const auto& head = services[one.alarm.task.service].head.name;
+        said << (services.size() > 1 ? QStringLiteral("%1: %2").arg(named(head), text) : text);
+    }
+    return said.join(QStringLiteral(". "));
+}
+
+QString mostUrgentLane(const view::LanesView& lanes, const view::NowView& now)
+{
+    const view::LaneView* pressing = nullptr;
+    const auto urgencyOf = [](const view::LaneView& lane) { return std::tuple{lane.urgency, -lane.left}; };
+    for (const view::LaneView& lane : lanes.lanes)
+        if (lane.countsTo != CountsTo::Nothing && (!pressing || urgencyOf(*pressing) < urgencyOf(lane)))
+            pressing = &lane;
+    if (!pressing)
+        return title(now);
+    return QStringLiteral("%1\n%2: %3 %4")
+        .arg(title(now), named(pressing->title), digits(pressing->left), countsTo(*pressing));
 }
 
 QString choice(const view::ChoiceView& choice)

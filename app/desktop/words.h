@@ -68,6 +68,12 @@ QString alarmHeadline(const view::AlarmView& alarm);
 /// Since when, and what else stands.
 QString alarmDetail(const view::AlarmView& alarm);
 
+/// All that somebody is called for, short, to be spoken and for a notice: "Root and Ends: strand test".
+QString call(const std::vector<core::service::Service>& services, const std::vector<view::AlarmAbout>& about);
+
+/// What there is to do, and the lane that presses most: for the tray, where there is room for two lines.
+QString mostUrgentLane(const view::LanesView& lanes, const view::NowView& now);
+
 /// What is chosen, and what it comes to: "1 limit is passed  ·  zone-minutes: 3.5 short, 0 past the targets".
 QString choice(const view::ChoiceView& choice);
 QString outcome(const view::ChoiceView& choice);

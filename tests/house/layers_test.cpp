@@ -31,6 +31,7 @@ const Arrows appArrows = {
     {"app/session", {"app/view"}},
     {"app/storage", {"app/session"}},  // For the port, which the session defines.
     {"app/sound", {"app/view"}},
+    {"app/speech", {}},
     {"app/output", {"app/view"}},
     {"app/command", {"app/output", "app/session", "app/view"}},
     {"app/desktop", {"app/output", "app/session", "app/view"}},

@@ -26,6 +26,9 @@ namespace {
 /// Half a flash: a whole one takes twice as long, so nothing flashes more than once a second.
 constexpr int pulseMilliseconds = 1000;
 
+/// Longer than a person goes on typing after what is on the screen has changed.
+constexpr int settlingMilliseconds = 1200;
+
 /// Texts are as high as their lines, and those depend on the width.
 int heightOf(const QWidget& part, int width)
 {
@@ -303,6 +306,8 @@ void LanesPage::insist()
 
 bool LanesPage::answer(const core::run::Answer& answer)
 {
+    if (m_cameByItself.isValid() && m_cameByItself.elapsed() < settlingMilliseconds)
+        return false;
     const auto refusal = m_session.answer(answer);
     if (refusal)
         warn(QString::fromStdString(refusal->what));

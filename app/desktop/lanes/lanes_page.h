@@ -6,6 +6,7 @@
 #include "app/view/alarm_view.h"
 #include "app/view/now_view.h"
 
+#include <QElapsedTimer>
 #include <QTimer>
 #include <QWidget>
 
@@ -35,6 +36,10 @@ public:
     void refresh();
     void takeFocus();
     void undoLast();
+
+    /// The page came into view though nobody asked for it: what is typed in the next moment was meant for
+    /// something else, and answers nothing.
+    void cameByItself() { m_cameByItself.start(); }
 
     /// Says something that stays until it is put away.
     void warn(const QString& warning);
@@ -98,6 +103,7 @@ private:
     Corrections* m_corrections;
     QString m_chosen;               ///< Said with the change that it made, until something else happens.
     std::size_t m_chosenFacts = 0;  ///< How many facts there were then.
+    QElapsedTimer m_cameByItself;
     QTimer m_pulse;
     bool m_lit = false;
     std::size_t m_factsDrawn = 0;

@@ -87,4 +87,28 @@ public Q_SLOTS:
     }
 };
 
+class Notices : public QObject {
+    Q_OBJECT
+    Q_CLASSINFO("D-Bus Interface", "org.freedesktop.Notifications")
+
+public:
+    QStringList shown;        ///< The text of each.
+    QList<quint32> closed{};  ///< By whoever had them shown.
+    quint32 last = 0;
+
+public Q_SLOTS:
+    quint32 Notify(const QString&, quint32 replaces, const QString&, const QString&, const QString& text,
+                   const QStringList&, const QVariantMap&, int)
+    {
+        shown << text;
+        last = replaces != 0 ? replaces : static_cast<quint32>(shown.size());
+        return last;
+    }
+    void CloseNotification(quint32 number) { closed << number; }
+
+Q_SIGNALS:
+    void ActionInvoked(quint32 number, const QString& action);
+    void NotificationClosed(quint32 number, quint32 reason);
+};
+
 }  // namespace app::desktop::fake

@@ -70,11 +70,11 @@ void Rig::goOn(Seconds length)
     wait([this] { return session->state().now >= clock->now(); });
 }
 
-bool Rig::wait(const std::function<bool()>& done)
+bool Rig::wait(const std::function<bool()>& done, int milliseconds)
 {
     QElapsedTimer timer;
     timer.start();
-    while (!done() && timer.elapsed() < 8000)
+    while (!done() && timer.elapsed() < milliseconds)
         QTest::qWait(5);
     return done();
 }

@@ -74,7 +74,7 @@ public:
     }
 
     /// Waits until `done` holds, for at most a few seconds; whether it does.
-    static bool wait(const std::function<bool()>& done);
+    static bool wait(const std::function<bool()>& done, int milliseconds = 8000);
 
     /// Accepts or rejects the next dialog with this name by pressing one of its buttons.
     void pressInDialog(const char* dialog, const char* button);
