@@ -1,4 +1,5 @@
 #include "app/sound/order_reader.h"
+#include "app/sound/priority.h"
 #include "app/sound/speaker.h"
 
 #include <QCoreApplication>
@@ -53,5 +54,7 @@ int main(int argc, char* argv[])
     QObject::connect(&reader, &app::sound::OrderReader::ended, &application, &QCoreApplication::quit,
                      Qt::QueuedConnection);
     speaker.begin();
+    if (!app::sound::Priority::take())
+        app::sound::Priority::ask(QDBusConnection::systemBus());
     return QCoreApplication::exec();
 }
