@@ -1,15 +1,12 @@
-#include "app/session/time_zones.h"
-#include "app/storage/sqlite_journal.h"
-#include "core/run/remember.h"
-#include "core/service/service_file.h"
 #include "tests/app/sound/capture/private_sound.h"
 #include "tests/end_to_end/desktop/expected_alarms.h"
+#include "tests/end_to_end/desktop/kept_run.h"
 #include "tests/end_to_end/desktop/screen.h"
 
 #include <QTemporaryDir>
 
 #include <algorithm>
-#include <numeric>
+#include <span>
 
 #include <gtest/gtest.h>
 
@@ -25,16 +22,6 @@ using desk::Expected;
 /// At this speed a minute is two seconds, and an alarm that is not answered repeats after two thirds of one.
 constexpr double speed = 30;
 const QString speedText = QStringLiteral("30");
-
-struct Press {
-    Clock::time_point at;
-    QString title;
-};
-
-struct Kept {
-    core::run::Setup setup;
-    std::vector<core::run::Fact> facts;
-};
 
 class Desktop : public testing::Test {
 protected:
@@ -67,9 +54,9 @@ protected:
     }
 
     /// Answers whatever is due a moment after it is, until all is done.
-    std::vector<Press> answerAll()
+    std::vector<Clock::time_point> answerAll()
     {
-        std::vector<Press> presses;
+        std::vector<Clock::time_point> presses;
         const auto most = Clock::now() + std::chrono::minutes{8};
         while (Clock::now() < most) {
             const QString title =
@@ -78,7 +65,7 @@ protected:
                 break;
             capture::waitFor(std::chrono::milliseconds{250});
             const bool look = title.startsWith(QLatin1String{"Now: Look at"});
-            presses.push_back({Clock::now(), title});
+            presses.push_back(Clock::now());
             screen.press(look ? QStringLiteral("1") : QStringLiteral("Return"));
             const auto patience = Clock::now() + std::chrono::seconds{2};
             while (screen.title() == title && Clock::now() < patience)
@@ -87,47 +74,10 @@ protected:
         return presses;
     }
 
-    /// What the program left in its journal.
-    Kept kept() const
-    {
-        auto journal = app::storage::SqliteJournal::open(folder.path().toStdString());
-        if (!journal)
-            throw std::runtime_error{journal.error().what};
-        const app::session::RunId run{1};
-        const auto stored = (*journal)->run(run);
-        const auto facts = (*journal)->facts(run);
-        const app::session::QtTimeZones zones;
-        const auto service =
-            core::service::readService(std::string_view{stored->run.services.front()}, {zones, "UTC", {}});
-        Kept kept;
-        kept.setup.services = {service.value()};
-        kept.setup.began = stored->run.began;
-        kept.setup.planner = core::run::remembering(core::stagger::plan);
-        kept.facts = facts.value();
-        return kept;
-    }
-
     QTemporaryDir folder;
     capture::PrivateSound sound;
     desk::Screen screen;
 };
-
-/// When the run began, in seconds of the recording: the middle one of what every press says. A press and the
-/// fact it leads to are less than a tenth of a second apart; which press led to which fact is told by their
-/// order.
-double beginningOf(const Kept& kept, const std::vector<Press>& presses, const capture::Recording& recording)
-{
-    std::vector<double> offsets;
-    std::size_t press = 0;
-    for (const core::run::Fact& fact : kept.facts) {
-        if (press == presses.size())
-            break;
-        const auto inRun = static_cast<double>((fact.recorded - kept.setup.began).count()) / speed;
-        offsets.push_back(recording.at(presses[press++].at) - inRun);
-    }
-    std::ranges::sort(offsets);
-    return offsets[offsets.size() / 2];
-}
 
 std::string named(const Expected& expected, double at)
 {
@@ -140,17 +90,18 @@ TEST_F(Desktop, SoundsEveryAlarmOfTheDemoAtItsTime)
     capture::Recording recording;
     ASSERT_TRUE(recording.begun());
     startLanes();
-    const std::vector<Press> presses = answerAll();
+    const std::vector<Clock::time_point> presses = answerAll();
     EXPECT_TRUE(screen.title().startsWith(QLatin1String{"All done"})) << screen.title().toStdString();
     capture::waitFor(std::chrono::milliseconds{1500});
     screen.press(QStringLiteral("ctrl+q"));
     EXPECT_EQ(screen.waitForEnd(), 0);
 
-    const Kept kept = this->kept();
+    const desk::Kept kept = desk::keptIn(folder.path());
     // Every press became one fact, and the last of all says that the run is over.
     ASSERT_EQ(kept.facts.size(), presses.size() + 1);
     ASSERT_EQ(kept.facts.back().kind, core::run::FactKind::Ended);
-    const double began = beginningOf(kept, presses, recording);
+    const double began = desk::beginningOf(kept.setup.began, std::span{kept.facts}.first(presses.size()),
+                                           presses, recording, speed);
     const auto expected = desk::alarmsOf(kept.setup, kept.facts, kept.facts.back().recorded);
     const std::vector<Heard> heard = recording.end();
     ASSERT_GE(expected.size(), kept.facts.size());
