@@ -27,7 +27,7 @@ double AlarmRecorder::record(const core::alarm::Alarm& alarm, core::measure::Ins
     m_place += static_cast<double>(gap.count());
     m_last = std::max(*m_last, moment);
     m_file->add(m_place,
-                core::alarm::patternSamples(alarm.kind, alarm.subject, alarm.insistence, m_file->rate()));
+                core::alarm::patternSamples(core::alarm::signalOf(alarm), alarm.insistence, m_file->rate()));
     return m_place;
 }
 

@@ -97,7 +97,7 @@ void AlarmPlayer::sound(const Call& call)
     m_unconfirmed[ticket] = {call, missed};
     const Alarm lead = call.lead();
     if (!missed)
-        tell(Play{ticket, lead.kind, lead.subject, lead.insistence});
+        tell(Play{ticket, core::alarm::signalOf(lead), lead.insistence});
 }
 
 void AlarmPlayer::setStanding(std::vector<Alarm> standing)
@@ -116,7 +116,7 @@ void AlarmPlayer::silence()
 
 void AlarmPlayer::playCheck(core::alarm::Kind kind, core::alarm::Subject subject)
 {
-    tell(Play{++m_lastTicket, kind, subject, 0});
+    tell(Play{++m_lastTicket, {kind, subject}, 0});
 }
 
 void AlarmPlayer::setVolume(double volume)

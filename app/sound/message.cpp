@@ -59,19 +59,22 @@ std::optional<Order> playOf(const std::vector<std::string_view>& words)
     const auto ticket = numberOf<std::uint64_t>(words[1]);
     const auto kind = named<Kind>(kinds, words[2]);
     const auto subject = named<Subject>(subjects, words[3]);
-    const auto insistence = numberOf<int>(words[4]);
-    if (!ticket || !kind || !subject || !insistence)
+    const auto voice = numberOf<int>(words[4]);
+    const auto insistence = numberOf<int>(words[5]);
+    if (!ticket || !kind || !subject || !voice || !insistence)
         return std::nullopt;
-    if (*insistence < 0 || *insistence > core::alarm::mostInsistence)
+    if (*voice < 0 || *voice >= core::alarm::voices || *insistence < 0
+        || *insistence > core::alarm::mostInsistence)
         return std::nullopt;
-    return Play{*ticket, *kind, *subject, *insistence};
+    return Play{*ticket, {*kind, *subject, *voice}, *insistence};
 }
 
 std::string lineOfPlay(const Play& play)
 {
-    return "play " + std::to_string(play.ticket) + ' ' + nameOf(kinds, static_cast<std::size_t>(play.kind))
-        + ' ' + nameOf(subjects, static_cast<std::size_t>(play.subject)) + ' '
-        + std::to_string(play.insistence);
+    return "play " + std::to_string(play.ticket) + ' '
+        + nameOf(kinds, static_cast<std::size_t>(play.signal.kind)) + ' '
+        + nameOf(subjects, static_cast<std::size_t>(play.signal.subject)) + ' '
+        + std::to_string(play.signal.voice) + ' ' + std::to_string(play.insistence);
 }
 
 /// Not by std::to_string, which writes the decimal comma of the user's country.
@@ -105,7 +108,7 @@ std::string lineOf(const Report& report)
 std::optional<Order> orderOf(std::string_view line)
 {
     const auto words = wordsOf(line);
-    if (words.size() == 5 && words[0] == "play")
+    if (words.size() == 6 && words[0] == "play")
         return playOf(words);
     if (words.size() == 1 && words[0] == "silence")
         return Silence{};

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/sound/health.h"
-#include "core/alarm/alarm.h"
+#include "core/alarm/pattern.h"
 
 #include <cstdint>
 #include <optional>
@@ -12,7 +12,7 @@
 /// What the player and the sound program say to each other: one line of plain
 /// text each, so that the sound program can be tried by hand.
 ///
-///     play 12 due look 2        sound this pattern; it bears the ticket 12
+///     play 12 due look 0 2      sound this pattern, in the voice 0 with the insistence 2; it bears the ticket 12
 ///     silence                   end what plays
 ///     volume 0.8
 ///     ready yes | no            keep the device open, so that nothing is late
@@ -23,8 +23,7 @@ namespace app::sound {
 
 struct Play {
     std::uint64_t ticket = 0;
-    core::alarm::Kind kind = core::alarm::Kind::GetReady;
-    core::alarm::Subject subject = core::alarm::Subject::Task;
+    core::alarm::Signal signal{};
     int insistence = 0;
 
     friend bool operator==(const Play&, const Play&) = default;

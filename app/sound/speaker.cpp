@@ -74,8 +74,7 @@ void Speaker::play(const Play& play)
 {
     if (m_health != Health::Working && m_health != Health::Starting)
         return;
-    m_stream.play(play.ticket,
-                  core::alarm::patternSamples(play.kind, play.subject, play.insistence, MixerStream::rate));
+    m_stream.play(play.ticket, core::alarm::patternSamples(play.signal, play.insistence, MixerStream::rate));
     m_idleBeats = 0;
     if (!m_sink && m_health == Health::Working)
         openSink();

@@ -1,6 +1,7 @@
 #include "core/alarm/alarm.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -109,6 +110,23 @@ int insistenceAt(const Alarm& alarm, const Manners& manners, Instant now)
     return static_cast<int>(std::clamp<std::int64_t>(steps, 0, mostInsistence));
 }
 
+/// A zone keeps its voice over all coats of its head, and no two heads share one before all are used. What
+/// is about a whole coat has that of its first zone.
+int voiceOf(const run::State& state, const stagger::TaskId& task)
+{
+    const bool zone = task.kind == TaskKind::Apply || task.kind == TaskKind::Look
+        || task.kind == TaskKind::Late || task.kind == TaskKind::RinseAlone;
+    std::map<std::size_t, std::size_t> zonesOf;
+    for (const run::Lane& lane : state.lanes) {
+        if (lane.service < task.service)
+            zonesOf[lane.service] = std::max(zonesOf[lane.service], lane.zone + 1);
+    }
+    std::size_t place = zone ? task.item : 0;
+    for (const auto& [service, zones] : zonesOf)
+        place += zones;
+    return static_cast<int>(place % voices);
+}
+
 /// The first moment after `now` that is a whole number of `step` after `since`.
 Instant nextStep(Instant since, Seconds step, Instant now)
 {
@@ -140,6 +158,7 @@ std::vector<Alarm> alarmsAt(const run::State& state, const Manners& manners, Ins
         if (!isStanding(span, now))
             continue;
         span.alarm.insistence = insistenceAt(span.alarm, manners, now);
+        span.alarm.voice = voiceOf(state, span.alarm.task);
         alarms.push_back(span.alarm);
     }
     std::ranges::stable_sort(alarms, [](const Alarm& one, const Alarm& other) {

@@ -27,11 +27,15 @@ struct Alarm {
     Instant since{};                                    ///< When it first sounds.
     Seconds every{0};    ///< How often it repeats until it is answered; 0 means once.
     int insistence = 0;  ///< 0 at first, up to `mostInsistence`, louder each time.
+    int voice = 0;  ///< Of the lane: from 0 up to `voices`, exclusive. A rinse has that of its coat's first.
 
     friend bool operator==(const Alarm&, const Alarm&) = default;
 };
 
 constexpr int mostInsistence = 3;
+
+/// So many lanes sound different; the next sounds like the first again.
+constexpr int voices = 6;
 
 /// How far ahead, how often, how fast it grows.
 struct Manners {

@@ -51,7 +51,26 @@ double noteOf(Subject subject, int place, int phrase)
 }
 
 /// Amplitudes of the fundamental and its harmonics: four of them within 15 dB of it.
-constexpr std::array<double, 5> harmonics{1.0, 0.71, 0.56, 0.40, 0.32};
+using Harmonics = std::array<double, 5>;
+constexpr Harmonics full{1.0, 0.71, 0.56, 0.40, 0.32};
+constexpr Harmonics hollow{1.0, 0.20, 0.75, 0.20, 0.45};
+
+/// How a note is sung. A slide covers two semitones at its far end.
+enum class Slide { None, Into, Off };
+constexpr int slides = 3;
+constexpr double slideShare = 0.25;  ///< Of the pulse, so that its middle is steady.
+constexpr double slideDepth = 0.11;
+
+struct Singing {
+    const Harmonics& harmonics;
+    Slide slide;
+};
+
+Singing singingOf(int voice)
+{
+    const int place = ((voice % voices) + voices) % voices;
+    return {.harmonics = place < slides ? full : hollow, .slide = static_cast<Slide>(place % slides)};
+}
 
 /// A-weighted root mean square of a steady note at the most insistence, of a full scale of 1. Low enough
 /// that no sum of the harmonics reaches full scale.
@@ -62,7 +81,7 @@ constexpr double stepInDecibels = 2.0;
 /// height that is 12 % of the pulse: within 10 to 40 %, and without a click.
 constexpr double ramp = 0.2;
 
-double levelOf(double frequency, int insistence)
+double levelOf(const Harmonics& harmonics, double frequency, int insistence)
 {
     double power = 0.0;
     for (std::size_t place = 0; place < harmonics.size(); ++place) {
@@ -80,29 +99,44 @@ double envelope(double share)
     return edge >= 1.0 ? 1.0 : 0.5 - 0.5 * std::cos(std::numbers::pi * std::max(edge, 0.0));
 }
 
-double tone(double frequency, double time)
+/// How many periods of the fundamental have gone by: the integral of the frequency, which on a slide grows to
+/// the note, or falls from it, with the square of the time.
+double periodsAt(const Pulse& pulse, Slide slide, double time)
+{
+    const double length = slideShare * pulse.length;
+    const double third = slideDepth * length / 3.0;
+    double slid = 0.0;
+    if (slide == Slide::Into)
+        slid = third * (1.0 - std::pow(1.0 - std::min(time / length, 1.0), 3.0));
+    if (slide == Slide::Off)
+        slid = third * std::pow(std::max(time - (pulse.length - length), 0.0) / length, 3.0);
+    return pulse.frequency * (time - slid);
+}
+
+double tone(const Harmonics& harmonics, double periods)
 {
     double sum = 0.0;
     for (std::size_t place = 0; place < harmonics.size(); ++place) {
         const double number = static_cast<double>(place + 1);
         // Phases that grow with the square of the number keep the peak low (M. Schroeder 1970, from memory).
         const double phase = std::numbers::pi * number * number / static_cast<double>(harmonics.size());
-        sum += harmonics[place] * std::sin(2.0 * std::numbers::pi * frequency * number * time + phase);
+        sum += harmonics[place] * std::sin(2.0 * std::numbers::pi * number * periods + phase);
     }
     return sum;
 }
 
-void addPulse(const Pulse& pulse, int insistence, int sampleRate, std::vector<float>& samples)
+void addPulse(const Pulse& pulse, const Singing& singing, int insistence, int sampleRate,
+              std::vector<float>& samples)
 {
-    const double level = levelOf(pulse.frequency, insistence);
+    const double level = levelOf(singing.harmonics, pulse.frequency, insistence);
     const double rate = sampleRate;
     const auto first = static_cast<std::size_t>(std::ceil(pulse.start * rate));
     for (std::size_t place = first; place < samples.size(); ++place) {
         const double time = static_cast<double>(place) / rate - pulse.start;
         if (time >= pulse.length)
             return;
-        samples[place] =
-            static_cast<float>(level * envelope(time / pulse.length) * tone(pulse.frequency, time));
+        samples[place] = static_cast<float>(level * envelope(time / pulse.length)
+                                            * tone(singing.harmonics, periodsAt(pulse, singing.slide, time)));
     }
 }
 
@@ -118,15 +152,21 @@ double aWeight(double frequency)
     return response * std::pow(10.0, 2.0 / 20.0);
 }
 
-std::vector<Pulse> pulsesOf(Kind kind, Subject subject)
+Signal signalOf(const Alarm& alarm)
 {
-    const Rhythm rhythm = rhythmOf(kind);
+    return {.kind = alarm.kind, .subject = alarm.subject, .voice = alarm.voice};
+}
+
+std::vector<Pulse> pulsesOf(const Signal& signal)
+{
+    const Rhythm rhythm = rhythmOf(signal.kind);
     std::vector<Pulse> pulses;
     double start = 0.0;
     for (const int phrase : rhythm.phrases) {
         for (int place = 0; place < phrase; ++place) {
-            pulses.push_back(
-                {.start = start, .length = rhythm.length, .frequency = noteOf(subject, place, phrase)});
+            pulses.push_back({.start = start,
+                              .length = rhythm.length,
+                              .frequency = noteOf(signal.subject, place, phrase)});
             start += rhythm.length + rhythm.gap;
         }
         start += (phrase == 3 ? rhythm.afterThree : rhythm.afterFive) - rhythm.gap;
@@ -134,16 +174,16 @@ std::vector<Pulse> pulsesOf(Kind kind, Subject subject)
     return pulses;
 }
 
-std::vector<float> patternSamples(Kind kind, Subject subject, int insistence, int sampleRate)
+std::vector<float> patternSamples(const Signal& signal, int insistence, int sampleRate)
 {
     constexpr int leastRate = 8000;
     if (sampleRate < leastRate)
         return {};
-    const std::vector<Pulse> pulses = pulsesOf(kind, subject);
+    const std::vector<Pulse> pulses = pulsesOf(signal);
     const double length = pulses.back().start + pulses.back().length;
     std::vector<float> samples(static_cast<std::size_t>(std::ceil(length * sampleRate)));
     for (const Pulse& pulse : pulses)
-        addPulse(pulse, insistence, sampleRate, samples);
+        addPulse(pulse, singingOf(signal.voice), insistence, sampleRate, samples);
     return samples;
 }
 

@@ -67,7 +67,7 @@ TEST(AlarmRecorder, WritesThePatternOfTheAlarm)
     recorder.record(alarm, start);
 
     ASSERT_EQ(added.size(), 1u);
-    EXPECT_EQ(added[0].samples, core::alarm::patternSamples(alarm.kind, alarm.subject, 0, 8000).size());
+    EXPECT_EQ(added[0].samples, core::alarm::patternSamples(core::alarm::signalOf(alarm), 0, 8000).size());
     EXPECT_EQ(recorder.finish(), "the disk was full");
 }
 

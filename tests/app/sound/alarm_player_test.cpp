@@ -86,9 +86,9 @@ TEST_F(AlarmPlayerTest, OrdersThePatternOfTheAlarm)
     Alarm alarm = alarmOf(Kind::LimitNear, 2);
     alarm.subject = Subject::Water;
     m_player->sound(alarm);
-    EXPECT_TRUE(ordered("play 1 limit-near water 2"));
+    EXPECT_TRUE(ordered("play 1 limit-near water 0 2"));
     m_player->playCheck(Kind::Due, Subject::Look);
-    EXPECT_TRUE(ordered("play 2 due look 0"));
+    EXPECT_TRUE(ordered("play 2 due look 0 0"));
     m_player->silence();
     EXPECT_TRUE(ordered("silence"));
     m_player->setVolume(7);
@@ -147,7 +147,7 @@ TEST_F(AlarmPlayerTest, MakesUpOnceForWhatWasMissedAndStillStands)
     m_player->setStanding({alarmOf(Kind::GetReady), alarmOf(Kind::Due, 3)});
     writeProgram("echo health working");
     ASSERT_TRUE(becomes(Health::Working));
-    EXPECT_TRUE(ordered("play 4 due task 3"));
+    EXPECT_TRUE(ordered("play 4 due task 0 3"));
     m_player->silence();
     ASSERT_TRUE(ordered("silence"));
     QFile all{path("orders")};
@@ -163,13 +163,13 @@ TEST_F(AlarmPlayerTest, SoundsAgainWhatTheProgramDidNotConfirmBeforeItEnded)
     m_player->setStanding({alarmOf(Kind::Due), alarmOf(Kind::LimitNear)});
     put("say", "heard 1\n");
     m_player->sound(alarmOf(Kind::Due));
-    ASSERT_TRUE(ordered("play 1 due task 0"));
+    ASSERT_TRUE(ordered("play 1 due task 0 0"));
     QTest::qWait(100);
     put("die", "");
     m_player->sound(alarmOf(Kind::LimitNear));
-    EXPECT_TRUE(ordered("play 3 limit-near task 0"));
-    EXPECT_EQ(orders("play 1 due task 0"), 1);
-    EXPECT_EQ(orders("play 3 due task 0"), 0);
+    EXPECT_TRUE(ordered("play 3 limit-near task 0 0"));
+    EXPECT_EQ(orders("play 1 due task 0 0"), 1);
+    EXPECT_EQ(orders("play 3 due task 0 0"), 0);
 }
 
 }  // namespace

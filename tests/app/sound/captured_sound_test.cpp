@@ -44,20 +44,20 @@ Alarm alarmOf(Kind kind, Subject subject, int insistence = 0)
 std::chrono::milliseconds lengthOf(const Alarm& alarm)
 {
     const auto samples =
-        core::alarm::patternSamples(alarm.kind, alarm.subject, alarm.insistence, capture::rate);
+        core::alarm::patternSamples(core::alarm::signalOf(alarm), alarm.insistence, capture::rate);
     return std::chrono::milliseconds{samples.size() * 1000 / capture::rate};
 }
 
 std::string textOf(const Alarm& alarm)
 {
-    return lineOf(Play{0, alarm.kind, alarm.subject, alarm.insistence});
+    return lineOf(Play{0, core::alarm::signalOf(alarm), alarm.insistence});
 }
 
 std::vector<std::string> textsOf(const std::vector<capture::Heard>& heard)
 {
     std::vector<std::string> texts;
     for (const capture::Heard& alarm : heard)
-        texts.push_back(lineOf(Play{0, alarm.kind, alarm.subject, alarm.insistence}));
+        texts.push_back(lineOf(Play{0, {alarm.kind, alarm.subject, alarm.voice}, alarm.insistence}));
     return texts;
 }
 
@@ -92,6 +92,10 @@ std::vector<Alarm> everyAlarm()
         for (const Subject subject : {Subject::Task, Subject::Look, Subject::Water})
             for (const int insistence : {0, core::alarm::mostInsistence})
                 alarms.push_back(alarmOf(kind, subject, insistence));
+    for (int voice = 1; voice < core::alarm::voices; ++voice) {
+        alarms.push_back(alarmOf(Kind::Due, Subject::Look));
+        alarms.back().voice = voice;
+    }
     return alarms;
 }
 
@@ -106,7 +110,7 @@ std::vector<Alarm> thoseNotHeard(AlarmPlayer& player, const std::vector<Alarm>& 
         waitFor(lengthOf(alarm) + 250ms);
     }
     waitFor(250ms);
-    const auto heard = textsOf(recording.end());
+    const auto heard = textsOf(recording.end(core::alarm::voices));
     std::vector<Alarm> missing;
     auto next = heard.begin();
     for (const Alarm& alarm : alarms)

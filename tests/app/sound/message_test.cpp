@@ -17,7 +17,7 @@ TEST(Message, OrdersComeBackAsTheyWent)
     for (const Kind kind : {Kind::GetReady, Kind::Due, Kind::LimitNear, Kind::LimitPassed})
         for (const Subject subject : {Subject::Task, Subject::Look, Subject::Water})
             for (int insistence = 0; insistence <= core::alarm::mostInsistence; ++insistence)
-                orders.emplace_back(Play{18446744073709551615U, kind, subject, insistence});
+                orders.emplace_back(Play{18446744073709551615U, {kind, subject, insistence}, insistence});
     for (const Order& order : orders) {
         const auto back = orderOf(lineOf(order));
         ASSERT_TRUE(back) << lineOf(order);
@@ -37,7 +37,7 @@ TEST(Message, ReportsComeBackAsTheyWent)
 
 TEST(Message, IsWrittenAsTheHeaderSays)
 {
-    EXPECT_EQ(lineOf(Order{Play{12, Kind::Due, Subject::Look, 2}}), "play 12 due look 2");
+    EXPECT_EQ(lineOf(Order{Play{12, {Kind::Due, Subject::Look, 5}, 2}}), "play 12 due look 5 2");
     EXPECT_EQ(lineOf(Order{Silence{}}), "silence");
     EXPECT_EQ(lineOf(Order{Volume{0.8F}}), "volume 0.8");
     EXPECT_EQ(lineOf(Order{Ready{true}}), "ready yes");
@@ -47,11 +47,27 @@ TEST(Message, IsWrittenAsTheHeaderSays)
 
 TEST(Message, MeansNothingWhenItIsNotWhole)
 {
-    for (const char* line :
-         {"", " ", "play", "play 1 due look", "play x due look 1", "play 1 due look 4", "play 1 due look -1",
-          "play 1 due hair 1", "play 1 dull look 1", "play 1 due look 1 more", "volume", "volume 0,8",
-          "volume x", "ready", "ready maybe", "silence now", "play  1 due look 1",
-          "play 99999999999999999999 due look 1"})
+    for (const char* line : {"",
+                             " ",
+                             "play",
+                             "play 1 due look 0",
+                             "play x due look 0 1",
+                             "play 1 due look 0 4",
+                             "play 1 due look 0 -1",
+                             "play 1 due look 6 1",
+                             "play 1 due look -1 1",
+                             "play 1 due look high 1",
+                             "play 1 due hair 0 1",
+                             "play 1 dull look 0 1",
+                             "play 1 due look 0 1 more",
+                             "volume",
+                             "volume 0,8",
+                             "volume x",
+                             "ready",
+                             "ready maybe",
+                             "silence now",
+                             "play  1 due look 0 1",
+                             "play 99999999999999999999 due look 0 1"})
         EXPECT_FALSE(orderOf(line)) << line;
     for (const char* line : {"", "health", "health well", "heard", "heard -1", "heard 1 2", "heard one"})
         EXPECT_FALSE(reportOf(line)) << line;

@@ -121,6 +121,29 @@ TEST(Alarms, ALimitThatWaterIsToMeetInTimeIsNotAnnouncedBesideIt)
     EXPECT_TRUE(find(alarmsOf(teller, clockAt(46)), Kind::LimitPassed, apply(0)));
 }
 
+// Lanes are told apart by ear: zone by zone, and the second head goes on after the first's three zones.
+TEST(Alarms, EachLaneHasItsVoice)
+{
+    const Teller teller = allApplied();
+    EXPECT_EQ(alarmsOf(teller, clockAt(29))[0].voice, 2);  // A look at the third zone.
+
+    State state;
+    for (const std::size_t service : {0U, 1U}) {
+        for (const std::size_t coat : {0U, 1U})
+            for (std::size_t zone = 0; zone < 3 + service; ++zone)
+                state.lanes.push_back({.service = service, .coat = coat, .zone = zone});
+    }
+    const auto voiceOf = [&](const TaskId& task) {
+        state.prompts = {{.task = task, .due = clockAt(0), .pressing = clockAt(0)}};
+        return alarmsAt(state, manners, clockAt(0)).at(0).voice;
+    };
+    EXPECT_EQ(voiceOf({.kind = stagger::TaskKind::Apply, .item = 1}), 1);
+    EXPECT_EQ(voiceOf({.service = 1, .kind = stagger::TaskKind::Apply, .item = 1}), 4);
+    EXPECT_EQ(voiceOf({.service = 1, .coat = 1, .kind = stagger::TaskKind::Look, .item = 1}), 4);
+    EXPECT_EQ(voiceOf({.service = 1, .kind = stagger::TaskKind::Late, .item = 3}), 0);  // All six are used.
+    EXPECT_EQ(voiceOf({.service = 1, .kind = stagger::TaskKind::Rinse, .item = 2}), 3);
+}
+
 TEST(Alarms, NextChangeMissesNothing)
 {
     const Teller teller = allApplied();

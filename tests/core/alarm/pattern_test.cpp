@@ -131,9 +131,14 @@ void forAll(const Check& check)
 {
     for (const Kind kind : kinds) {
         for (const Subject subject : subjects) {
-            SCOPED_TRACE("kind " + std::to_string(static_cast<int>(kind)) + ", subject "
-                         + std::to_string(static_cast<int>(subject)));
-            check(kind, subject, patternSamples(kind, subject, 0, rate));
+            // A voice changes neither rhythm nor melody: not every one of each three is listened to.
+            const bool all = kind == Kind::Due || subject == Subject::Task;
+            for (int voice = 0; voice < (all ? voices : 1); ++voice) {
+                SCOPED_TRACE("kind " + std::to_string(static_cast<int>(kind)) + ", subject "
+                             + std::to_string(static_cast<int>(subject)) + ", voice "
+                             + std::to_string(voice));
+                check(kind, subject, patternSamples({kind, subject, voice}, 0, rate));
+            }
         }
     }
 }
@@ -235,7 +240,7 @@ TEST(Pattern, MelodyTellsTheSubject)
     for (const Kind kind : kinds) {
         std::map<Subject, double> change;
         for (const Subject subject : subjects) {
-            const auto samples = patternSamples(kind, subject, 0, rate);
+            const auto samples = patternSamples({kind, subject}, 0, rate);
             const auto sounds = soundsIn(samples, 0.1);
             const double last = fundamentalOf(middleOf(samples, sounds[sounds.size() < 3 ? 1 : 2]));
             change[subject] = last / fundamentalOf(middleOf(samples, sounds[0]));
@@ -243,6 +248,61 @@ TEST(Pattern, MelodyTellsTheSubject)
         EXPECT_NEAR(change[Subject::Task], 1.0, 0.01);
         EXPECT_GT(change[Subject::Look], 1.2);
         EXPECT_LT(change[Subject::Water], 0.8);
+    }
+}
+
+/// How far the note at one end of a pulse is from that of its middle, as a ratio less 1.
+double slideAt(std::span<const float> end, double note)
+{
+    double best = note;
+    double most = 0.0;
+    for (double frequency = note * 0.8; frequency < note * 1.2; frequency += 1.0) {
+        const double amplitude = amplitudeAt(end, frequency);
+        if (amplitude > most) {
+            most = amplitude;
+            best = frequency;
+        }
+    }
+    return best / note - 1.0;
+}
+
+// Six voices: two ways in which harmonics are mixed, three in which the note is reached and left.
+TEST(Pattern, HowANoteIsSungTellsTheLane)
+{
+    for (int voice = 0; voice < voices; ++voice) {
+        SCOPED_TRACE(voice);
+        const auto samples = patternSamples({Kind::GetReady, Subject::Task, voice}, 0, rate);
+        const Sound pulse = soundsIn(samples, 0.1)[0];
+        const double note = fundamentalOf(middleOf(samples, pulse));
+        const std::span all{samples};
+        const auto first = all.subspan(static_cast<std::size_t>(pulse.from * rate), rate / 25);  // 40 ms.
+        const auto last = all.subspan(static_cast<std::size_t>((pulse.until - 0.04) * rate), rate / 25);
+        EXPECT_EQ(slideAt(first, note) < -0.015, voice % 3 == 1) << slideAt(first, note);
+        EXPECT_EQ(slideAt(last, note) < -0.015, voice % 3 == 2) << slideAt(last, note);
+        const auto middle = middleOf(samples, pulse);
+        const bool hollow = amplitudeAt(middle, 2 * note) < 0.4 * amplitudeAt(middle, 3 * note);
+        EXPECT_EQ(hollow, voice >= 3);
+    }
+}
+
+// Those that are alike in all but the voice are not taken for one another: at no delay do they coincide.
+TEST(Pattern, VoicesAreUnlikeEachOther)
+{
+    for (int one = 0; one < voices; ++one) {
+        for (int other = 0; other < one; ++other) {
+            const auto a = patternSamples({Kind::Due, Subject::Look, one}, 0, rate);
+            const auto b = patternSamples({Kind::Due, Subject::Look, other}, 0, rate);
+            const auto product = [](const auto& left, const auto& right, std::size_t delay) {
+                double sum = 0.0;
+                for (std::size_t place = 0; place + delay < left.size(); ++place)
+                    sum += static_cast<double>(left[place + delay]) * static_cast<double>(right[place]);
+                return sum;
+            };
+            double most = 0.0;
+            for (std::size_t delay = 0; delay < rate / 50; ++delay)
+                most = std::max({most, product(a, b, delay), product(b, a, delay)});
+            EXPECT_LT(most / std::sqrt(product(a, a, 0) * product(b, b, 0)), 0.97) << one << ' ' << other;
+        }
     }
 }
 
@@ -258,7 +318,7 @@ TEST(Pattern, InsistenceAddsSixDecibelsInAll)
     for (const Kind kind : kinds) {
         std::vector<double> levels;
         for (int insistence = 0; insistence <= mostInsistence; ++insistence)
-            levels.push_back(loudnessOf(patternSamples(kind, Subject::Look, insistence, rate)));
+            levels.push_back(loudnessOf(patternSamples({kind, Subject::Look}, insistence, rate)));
         EXPECT_TRUE(std::ranges::is_sorted(levels));
         EXPECT_NEAR(levels.back() - levels.front(), 6.0, 0.1);
     }
@@ -268,11 +328,13 @@ TEST(Pattern, NothingClips)
 {
     for (const Kind kind : kinds) {
         for (const Subject subject : subjects) {
-            float peak = 0.0f;
-            for (const float sample : patternSamples(kind, subject, mostInsistence, 48000))
-                peak = std::max(peak, std::abs(sample));
-            EXPECT_LT(peak, 1.0f);
-            EXPECT_GT(peak, 0.5f);
+            for (int voice = 0; voice < voices; ++voice) {
+                float peak = 0.0f;
+                for (const float sample : patternSamples({kind, subject, voice}, mostInsistence, 48000))
+                    peak = std::max(peak, std::abs(sample));
+                EXPECT_LT(peak, 1.0f);
+                EXPECT_GT(peak, 0.5f);
+            }
         }
     }
 }
@@ -289,13 +351,17 @@ TEST(Pattern, TheWeightingIsTheCurveA)
 
 TEST(Pattern, OddRequestsAreTakenCalmly)
 {
-    EXPECT_TRUE(patternSamples(Kind::Due, Subject::Look, 0, 0).empty());
-    EXPECT_TRUE(patternSamples(Kind::Due, Subject::Look, 0, -8000).empty());
-    EXPECT_EQ(patternSamples(Kind::Due, Subject::Look, 99, rate),
-              patternSamples(Kind::Due, Subject::Look, mostInsistence, rate));
-    EXPECT_EQ(patternSamples(Kind::Due, Subject::Look, -5, rate),
-              patternSamples(Kind::Due, Subject::Look, 0, rate));
-    EXPECT_FALSE(patternSamples(Kind::LimitPassed, Subject::Water, 0, 8000).empty());
+    EXPECT_TRUE(patternSamples({Kind::Due, Subject::Look}, 0, 0).empty());
+    EXPECT_TRUE(patternSamples({Kind::Due, Subject::Look}, 0, -8000).empty());
+    EXPECT_EQ(patternSamples({Kind::Due, Subject::Look}, 99, rate),
+              patternSamples({Kind::Due, Subject::Look}, mostInsistence, rate));
+    EXPECT_EQ(patternSamples({Kind::Due, Subject::Look}, -5, rate),
+              patternSamples({Kind::Due, Subject::Look}, 0, rate));
+    EXPECT_FALSE(patternSamples({Kind::LimitPassed, Subject::Water}, 0, 8000).empty());
+    EXPECT_EQ(patternSamples({Kind::Due, Subject::Look, voices + 1}, 0, rate),
+              patternSamples({Kind::Due, Subject::Look, 1}, 0, rate));
+    EXPECT_EQ(patternSamples({Kind::Due, Subject::Look, -1}, 0, rate),
+              patternSamples({Kind::Due, Subject::Look, voices - 1}, 0, rate));
 }
 
 }  // namespace

@@ -16,6 +16,7 @@ namespace capture {
 namespace {
 
 using core::alarm::Kind;
+using core::alarm::Signal;
 using core::alarm::Subject;
 
 /// Every second sample is enough for sounds below 6 kHz and makes the search four times cheaper.
@@ -31,8 +32,7 @@ constexpr double leastLevel = 0.2;  ///< Fainter than that is what is left of an
 
 /// A pattern at no insistence; insistence changes nothing but how loud it is.
 struct Shape {
-    Kind kind;
-    Subject subject;
+    Signal signal;
     std::vector<float> samples;
     double energy;
     std::array<double, core::alarm::mostInsistence + 1> levels;  ///< Of each insistence; the first is 1.
@@ -64,25 +64,26 @@ std::vector<float> coarsened(std::span<const float> samples)
     return out;
 }
 
-Shape shapeOf(Kind kind, Subject subject)
+Shape shapeOf(const Signal& signal)
 {
     const auto pattern = [&](int insistence) {
-        return coarsened(core::alarm::patternSamples(kind, subject, insistence, rate));
+        return coarsened(core::alarm::patternSamples(signal, insistence, rate));
     };
     auto samples = pattern(0);
     const double energy = energyOf(samples);
-    Shape shape{kind, subject, std::move(samples), energy, {}};
+    Shape shape{signal, std::move(samples), energy, {}};
     for (std::size_t i = 0; i < shape.levels.size(); ++i)
         shape.levels[i] = std::sqrt(energyOf(pattern(static_cast<int>(i))) / energy);
     return shape;
 }
 
-std::vector<Shape> allShapes()
+std::vector<Shape> allShapes(int voices)
 {
     std::vector<Shape> shapes;
     for (const Kind kind : {Kind::GetReady, Kind::Due, Kind::LimitNear, Kind::LimitPassed})
         for (const Subject subject : {Subject::Task, Subject::Look, Subject::Water})
-            shapes.push_back(shapeOf(kind, subject));
+            for (int voice = 0; voice < voices; ++voice)
+                shapes.push_back(shapeOf({kind, subject, voice}));
     return shapes;
 }
 
@@ -172,8 +173,14 @@ Heard heardAs(const Candidate& found, double share)
     const auto& levels = found.shape->levels;
     const auto nearest = std::ranges::min_element(
         levels, {}, [&](double level) { return std::abs(std::log(found.level() / level)); });
-    return {static_cast<double>(found.at) * coarse / rate, found.shape->kind, found.shape->subject,
-            static_cast<int>(nearest - levels.begin()),    std::sqrt(share),  found.level() / *nearest};
+    const Signal& signal = found.shape->signal;
+    return {.at = static_cast<double>(found.at) * coarse / rate,
+            .kind = signal.kind,
+            .subject = signal.subject,
+            .voice = signal.voice,
+            .insistence = static_cast<int>(nearest - levels.begin()),
+            .likeness = std::sqrt(share),
+            .level = found.level() / *nearest};
 }
 
 }  // namespace
@@ -191,9 +198,9 @@ std::vector<float> readRaw(const std::filesystem::path& path)
     return samples;
 }
 
-std::vector<Heard> alarmsIn(std::span<const float> recording)
+std::vector<Heard> alarmsIn(std::span<const float> recording, int voices)
 {
-    const auto shapes = allShapes();
+    const auto shapes = allShapes(voices);
     std::vector<float> left = coarsened(recording);
     const auto energy = runningEnergy(left);
     std::vector<Candidate> candidates;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/alarm/alarm.h"
+#include "core/alarm/pattern.h"
 
 #include <filesystem>
 #include <span>
@@ -17,6 +17,7 @@ struct Heard {
     double at = 0;  ///< Seconds from the beginning of the recording.
     core::alarm::Kind kind = core::alarm::Kind::GetReady;
     core::alarm::Subject subject = core::alarm::Subject::Task;
+    int voice = 0;
     int insistence = 0;
     double likeness = 0;  ///< 1 is the very shape.
     double level = 0;     ///< 1 is as loud as the pattern was made.
@@ -25,7 +26,8 @@ struct Heard {
 /// Raw samples of 16 bits, one channel, 48 kHz.
 std::vector<float> readRaw(const std::filesystem::path& path);
 
-/// All that is heard, by time. Also finds alarms that overlap.
-std::vector<Heard> alarmsIn(std::span<const float> recording);
+/// All that is heard, by time. Also finds alarms that overlap. Listens for the first voice, and so many more
+/// as are asked for: each takes as long again.
+std::vector<Heard> alarmsIn(std::span<const float> recording, int voices = 1);
 
 }  // namespace capture

@@ -26,10 +26,10 @@ std::vector<float> noise(double seconds, float level)
     return samples;
 }
 
-void lay(std::vector<float>& recording, double at, Kind kind, Subject subject, int insistence,
+void lay(std::vector<float>& recording, double at, const core::alarm::Signal& signal, int insistence,
          float level = 1)
 {
-    const auto pattern = core::alarm::patternSamples(kind, subject, insistence, rate);
+    const auto pattern = core::alarm::patternSamples(signal, insistence, rate);
     const auto begin = static_cast<std::size_t>(std::lround(at * rate));
     for (std::size_t i = 0; i < pattern.size() && begin + i < recording.size(); ++i)
         recording[begin + i] += level * pattern[i];
@@ -69,7 +69,7 @@ TEST(AlarmsIn, FindsEachAtItsTimeInNoise)
     for (const Kind kind : {Kind::GetReady, Kind::Due, Kind::LimitNear, Kind::LimitPassed})
         for (const Subject subject : {Subject::Task, Subject::Look, Subject::Water}) {
             auto recording = noise(6, 0.01F);
-            lay(recording, 0.5123, kind, subject, 2);
+            lay(recording, 0.5123, {kind, subject}, 2);
             const auto heard = alarmsIn(recording);
             ASSERT_EQ(heard.size(), 1U);
             EXPECT_EQ(heard[0].kind, kind);
@@ -83,8 +83,8 @@ TEST(AlarmsIn, FindsEachAtItsTimeInNoise)
 TEST(AlarmsIn, FindsTwoThatOverlap)
 {
     std::vector<float> recording(8 * rate);
-    lay(recording, 1.0, Kind::LimitPassed, Subject::Look, 1);
-    lay(recording, 1.35, Kind::Due, Subject::Water, 1);
+    lay(recording, 1.0, {Kind::LimitPassed, Subject::Look}, 1);
+    lay(recording, 1.35, {Kind::Due, Subject::Water}, 1);
     const auto heard = alarmsIn(recording);
     ASSERT_EQ(heard.size(), 2U);
     EXPECT_EQ(heard[0].kind, Kind::LimitPassed);
@@ -98,15 +98,26 @@ TEST(AlarmsIn, IsNotTakenInByTheWrongPitchOrAHalfPattern)
 {
     std::vector<float> wrong(3 * rate);
     auto pattern =
-        core::alarm::patternSamples(Kind::Due, Subject::Look, 0, rate * 95 / 100);  // 5 % too high.
+        core::alarm::patternSamples({Kind::Due, Subject::Look}, 0, rate * 95 / 100);  // 5 % too high.
     std::copy(pattern.begin(), pattern.end(), wrong.begin() + rate);
     EXPECT_TRUE(alarmsIn(wrong).empty());
 
     std::vector<float> half(3 * rate);
-    pattern = core::alarm::patternSamples(Kind::GetReady, Subject::Task, 0, rate);
+    pattern = core::alarm::patternSamples({Kind::GetReady, Subject::Task}, 0, rate);
     std::copy(pattern.begin(), pattern.begin() + static_cast<std::ptrdiff_t>(pattern.size() / 4),
               half.begin() + rate);
     EXPECT_TRUE(alarmsIn(half).empty());
+}
+
+TEST(Heard, TellsVoicesApart)
+{
+    std::vector<float> recording = noise(12, 0.02F);
+    for (int voice = 0; voice < core::alarm::voices; ++voice)
+        lay(recording, 1.0 + 1.5 * voice, {Kind::Due, Subject::Look, voice}, 0);
+    const auto heard = alarmsIn(recording, core::alarm::voices);
+    ASSERT_EQ(heard.size(), static_cast<std::size_t>(core::alarm::voices));
+    for (int voice = 0; voice < core::alarm::voices; ++voice)
+        EXPECT_EQ(heard[static_cast<std::size_t>(voice)].voice, voice);
 }
 
 }  // namespace

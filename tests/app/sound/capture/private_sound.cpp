@@ -131,7 +131,7 @@ void Recording::take()
     m_began = std::min(m_began, Clock::now() - std::chrono::duration_cast<Clock::duration>(length));
 }
 
-std::vector<Heard> Recording::end()
+std::vector<Heard> Recording::end(int voices)
 {
     m_process.terminate();
     m_process.waitForFinished();
@@ -142,7 +142,7 @@ std::vector<Heard> Recording::end()
         std::memcpy(&sample, m_bytes.constData() + 2 * i, sizeof sample);
         samples[i] = static_cast<float>(sample) / 32768.0F;
     }
-    return alarmsIn(samples);
+    return alarmsIn(samples, voices);
 }
 
 double Recording::at(Clock::time_point moment) const

@@ -55,8 +55,8 @@ public:
     /// False when nothing could be recorded.
     [[nodiscard]] bool begun() const { return !m_bytes.isEmpty(); }
 
-    /// Ends it and finds the alarms in it.
-    std::vector<Heard> end();
+    /// Ends it and finds the alarms in it, of so many voices from the first.
+    std::vector<Heard> end(int voices = 1);
 
     /// When in the recording that moment was, in seconds; good to about 10 ms.
     [[nodiscard]] double at(Clock::time_point moment) const;
