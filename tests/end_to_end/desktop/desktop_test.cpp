@@ -103,14 +103,14 @@ TEST_F(Desktop, SoundsEveryAlarmOfTheDemoAtItsTime)
     const double began = desk::beginningOf(kept.setup.began, std::span{kept.facts}.first(presses.size()),
                                            presses, recording, speed);
     const auto expected = desk::alarmsOf(kept.setup, kept.facts, kept.facts.back().recorded);
-    const std::vector<Heard> heard = recording.end();
+    const std::vector<Heard> heard = recording.end(core::alarm::voices);
     ASSERT_GE(expected.size(), kept.facts.size());
 
     constexpr double tolerance = 0.3;
     for (const Expected& alarm : expected) {
         const double at = began + static_cast<double>((alarm.at - kept.setup.began).count()) / speed;
         EXPECT_TRUE(std::ranges::any_of(heard, [&](const Heard& found) {
-            return found.kind == alarm.kind && found.subject == alarm.subject
+            return found.kind == alarm.kind && found.subject == alarm.subject && found.voice == alarm.voice
                 && std::abs(found.at - at) < tolerance;
         })) << named(alarm, at);
     }
@@ -122,7 +122,7 @@ TEST_F(Desktop, SoundsEveryAlarmOfTheDemoAtItsTime)
             [&](const Expected& alarm) {
                 const double at = began + static_cast<double>((alarm.at - kept.setup.began).count()) / speed;
                 return found.kind == alarm.kind && found.subject == alarm.subject
-                    && std::abs(found.at - at) < tolerance;
+                    && found.voice == alarm.voice && std::abs(found.at - at) < tolerance;
             }))
             << "heard unasked: kind " << static_cast<int>(found.kind) << " at " << found.at << " s";
     }

@@ -26,7 +26,7 @@ std::vector<Expected> alarmsOf(const core::run::Setup& setup, const std::vector<
             const bool repeats = lead.every > Seconds{0} && (now - lead.since) % lead.every == Seconds{0};
             const bool joins = std::ranges::find(call.alarms, now, &Alarm::since) != call.alarms.end();
             if (repeats || joins)
-                expected.push_back({now, lead.kind, lead.subject});
+                expected.push_back({now, lead.kind, lead.subject, lead.voice});
         }
     }
     return expected;

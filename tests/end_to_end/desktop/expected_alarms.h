@@ -10,6 +10,7 @@ struct Expected {
     core::measure::Instant at;
     core::alarm::Kind kind = core::alarm::Kind::GetReady;
     core::alarm::Subject subject = core::alarm::Subject::Task;
+    int voice = 0;
 };
 
 /// Every alarm that a run with these facts sounds, from its beginning until `end`,

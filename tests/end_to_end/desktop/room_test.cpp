@@ -16,7 +16,7 @@
 namespace {
 
 using core::measure::Instant;
-using core::run::Fact;
+using core::measure::Seconds;
 using core::run::FactKind;
 using desk::Expected;
 using testing::HasSubstr;
@@ -46,6 +46,19 @@ QByteArray headNamed(const char* name)
   }]
 })";
 }
+
+/// What the program was told and sounded between two of its starts.
+struct Life {
+    double began = 0;  ///< Of the run, in seconds of the recording, by this life's clock.
+    Instant from;
+    Instant until;
+    std::size_t facts = 0;  ///< So many are known at its end.
+
+    [[nodiscard]] double at(Instant runBegan, Instant moment) const
+    {
+        return began + static_cast<double>((moment - runBegan).count()) / speed;
+    }
+};
 
 class TwoHeads : public testing::Test {
 protected:
@@ -83,6 +96,15 @@ protected:
         FAIL() << "The lanes did not start.\n" << room.all();
     }
 
+    void readTheLanes();
+    void interruptApplying();
+    void putAnAnswerRight();
+    void rinseEarly();
+    void killAndGoOn();
+    void goOnToTheEnd();
+    Life firstLife(const desk::Kept& kept, const capture::Recording& recording) const;
+    Life secondLife(const desk::Kept& kept, const capture::Recording& recording);
+
     /// Answers all that is asked until `wanted` is asked for, or a run is done; what is asked then.
     QString answerUntil(const QString& wanted)
     {
@@ -104,24 +126,16 @@ protected:
     capture::PrivateSound sound;
     desk::Screen screen;
     desk::Room room{screen, reader};
-};
 
-/// What the program was told and sounded between two of its starts.
-struct Life {
-    double began = 0;  ///< Of the run, in seconds of the recording, by this life's clock.
-    Instant from;
-    Instant until;
-    std::size_t facts = 0;  ///< So many are known at its end.
-
-    [[nodiscard]] double at(Instant runBegan, Instant moment) const
-    {
-        return began + static_cast<double>((moment - runBegan).count()) / speed;
-    }
+    capture::Clock::time_point killed;
+    std::vector<capture::Clock::time_point> pressedBefore;
+    std::size_t keptBefore = 0;
 };
 
 std::string named(const Expected& expected, double at)
 {
-    return "kind " + std::to_string(static_cast<int>(expected.kind)) + " subject "
+    return "voice " + std::to_string(expected.voice) + " kind "
+        + std::to_string(static_cast<int>(expected.kind)) + " subject "
         + std::to_string(static_cast<int>(expected.subject)) + " at " + std::to_string(at) + " s";
 }
 
@@ -138,76 +152,110 @@ std::size_t expectHeard(const desk::Kept& kept, const Life& life, const std::vec
         ++alarms;
         const double at = life.at(kept.setup.began, alarm.at);
         EXPECT_TRUE(std::ranges::any_of(heard, [&](const capture::Heard& found) {
-            return found.kind == alarm.kind && found.subject == alarm.subject
+            return found.voice == alarm.voice && found.kind == alarm.kind && found.subject == alarm.subject
                 && std::abs(found.at - at) < tolerance;
         })) << named(alarm, at);
     }
     return alarms;
 }
 
-// Applying is interrupted, an answer is put right, a zone is rinsed early and the program is killed.
-TEST_F(TwoHeads, AreLedByAScreenReaderThroughAllThatGetsInTheWay)
+void TwoHeads::readTheLanes()
 {
-    capture::Recording recording;
-    ASSERT_TRUE(recording.begun());
-    start();
     ASSERT_EQ(room.lanes().size(), 4) << room.all();
     for (const char* head : {"Duke", "Porter"})
         EXPECT_EQ(room.lanes().filter(QString::fromLatin1(head)).size(), 2) << room.all();
+}
 
+void TwoHeads::interruptApplying()
+{
     ASSERT_THAT(answerUntil(QStringLiteral("Apply")).toStdString(), HasSubstr("Root"));
     ASSERT_TRUE(room.answer());
     capture::waitFor(std::chrono::milliseconds{1500});
     ASSERT_TRUE(room.pressNamed(QStringLiteral("More"))) << room.all();
     ASSERT_TRUE(room.answerNamed(QStringLiteral("Applying Duke, Root stops"))) << room.all();
     EXPECT_EQ(room.lanes().size(), 5) << room.all();
+}
 
+void TwoHeads::putAnAnswerRight()
+{
     ASSERT_THAT(answerUntil(QStringLiteral("Applying")).toStdString(), HasSubstr("Applying"));
     ASSERT_TRUE(room.answer());
     ASSERT_TRUE(room.pressNamed(QStringLiteral("It was earlier"))) << room.all();
     ASSERT_TRUE(room.answerNamed(QStringLiteral("1 min ago"))) << room.all();
+}
 
+void TwoHeads::rinseEarly()
+{
     ASSERT_THAT(answerUntil(QStringLiteral("Look at")).toStdString(), HasSubstr("Ends"));
     ASSERT_TRUE(room.answerNamed(QStringLiteral("Rinse Ends now"))) << room.all();
+}
 
+/// Kills the program and starts it again; what was pressed and kept in its first life.
+void TwoHeads::killAndGoOn()
+{
     const QStringList before = room.lanes();
-    const auto killed = capture::Clock::now();
+    killed = capture::Clock::now();
     screen.kill();
-    const auto first = room.takePresses();
-    const std::size_t known = desk::keptIn(data.path()).facts.size();
+    pressedBefore = room.takePresses();
+    keptBefore = desk::keptIn(data.path()).facts.size();
     ASSERT_TRUE(screen.start(arguments({})));
     ASSERT_TRUE(reader.waitFor(QStringLiteral("End this run"), QStringLiteral("push button"), 30000));
     EXPECT_EQ(room.lanes(), before) << room.all();
+}
 
+void TwoHeads::goOnToTheEnd()
+{
     EXPECT_EQ(answerUntil(QStringLiteral("All done")).left(8).toStdString(), "All done") << room.all();
     EXPECT_EQ(room.lanes().filter(QStringLiteral(", rinsed")).size(), 5) << room.all();
     capture::waitFor(std::chrono::milliseconds{1500});
     screen.press(QStringLiteral("ctrl+q"));
     EXPECT_EQ(screen.waitForEnd(), 0);
+}
+
+/// Until it was killed. A sound that had only just begun then was cut off.
+Life TwoHeads::firstLife(const desk::Kept& kept, const capture::Recording& recording) const
+{
+    constexpr double settling = 0.5;
+    const Instant began = kept.setup.began;
+    Life life{.began = desk::beginningOf(began, std::span{kept.facts}.first(keptBefore), pressedBefore,
+                                         recording, speed),
+              .from = began - Seconds{1},
+              .until = began,
+              .facts = keptBefore};
+    life.until += Seconds{static_cast<std::int64_t>((recording.at(killed) - settling - life.began) * speed)};
+    return life;
+}
+
+/// From the moment of the last fact before; the last of all, that the run is over, was no press in the run.
+Life TwoHeads::secondLife(const desk::Kept& kept, const capture::Recording& recording)
+{
+    const auto later = std::span{kept.facts}.subspan(keptBefore, kept.facts.size() - keptBefore - 1);
+    return {.began = desk::beginningOf(kept.setup.began, later, room.takePresses(), recording, speed),
+            .from = kept.facts[keptBefore - 1].recorded + Seconds{1},
+            .until = kept.facts.back().recorded,
+            .facts = kept.facts.size()};
+}
+
+TEST_F(TwoHeads, AreLedByAScreenReaderThroughAllThatGetsInTheWay)
+{
+    capture::Recording recording;
+    ASSERT_TRUE(recording.begun());
+    for (const auto step : {&TwoHeads::start, &TwoHeads::readTheLanes, &TwoHeads::interruptApplying,
+                            &TwoHeads::putAnAnswerRight, &TwoHeads::rinseEarly, &TwoHeads::killAndGoOn,
+                            &TwoHeads::goOnToTheEnd}) {
+        (this->*step)();
+        ASSERT_FALSE(HasFatalFailure());
+    }
 
     const desk::Kept kept = desk::keptIn(data.path());
-    const Instant began = kept.setup.began;
-    const std::span facts{kept.facts};
-    ASSERT_EQ(facts.back().kind, FactKind::Ended);
-    Life one{.began = desk::beginningOf(began, facts.first(known), first, recording, speed),
-             .from = began - core::measure::Seconds{1},
-             .until = began,
-             .facts = known};
-    constexpr double settling =
-        0.5;  // A sound that has only just begun when the program is killed is cut off.
-    one.until = began
-        + core::measure::Seconds{
-            static_cast<std::int64_t>((recording.at(killed) - settling - one.began) * speed)};
-    const auto later = facts.subspan(known, facts.size() - known - 1);
-    const Life two{.began = desk::beginningOf(began, later, room.takePresses(), recording, speed),
-                   .from = facts[known - 1].recorded + core::measure::Seconds{1},
-                   .until = facts.back().recorded,
-                   .facts = facts.size()};
-    const std::vector<capture::Heard> heard = recording.end();
-    EXPECT_GE(expectHeard(kept, one, heard), known / 2);
-    EXPECT_GE(expectHeard(kept, two, heard), later.size() / 2);
-    for (const Fact& fact : kept.facts)
-        EXPECT_EQ(fact.number, core::run::FactNumber{&fact - kept.facts.data() + 1});
+    ASSERT_EQ(kept.facts.back().kind, FactKind::Ended);
+    for (std::size_t place = 0; place < kept.facts.size(); ++place)
+        EXPECT_EQ(static_cast<std::size_t>(kept.facts[place].number), place + 1);
+    const Life first = firstLife(kept, recording);
+    const Life second = secondLife(kept, recording);
+    const std::vector<capture::Heard> heard = recording.end(core::alarm::voices);
+    EXPECT_GE(expectHeard(kept, first, heard), keptBefore / 2);
+    EXPECT_GE(expectHeard(kept, second, heard), (kept.facts.size() - keptBefore) / 2);
 }
 
 }  // namespace
