@@ -46,8 +46,7 @@ void Announcer::setOn(bool on)
 
 std::chrono::milliseconds Announcer::lengthOf(const Call& call)
 {
-    const Alarm lead = call.lead();
-    const core::alarm::Pulse last = core::alarm::pulsesOf(lead.kind, lead.subject).back();
+    const core::alarm::Pulse last = core::alarm::pulsesOf(core::alarm::signalOf(call.lead())).back();
     return std::chrono::ceil<std::chrono::milliseconds>(
         std::chrono::duration<double>{last.start + last.length});
 }
