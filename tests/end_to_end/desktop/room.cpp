@@ -84,10 +84,20 @@ void Room::waitUntilTaken(const QString& before)
         capture::waitFor(std::chrono::milliseconds{20});
 }
 
+/// What changes under a finger takes no press for a moment, so it may have to be pressed once more: each step
+/// that was answered is followed by another.
 bool Room::answer()
 {
-    const bool look = m_screen.title().contains(QLatin1String{"Look at"});
-    return answerWith(look ? named(QStringLiteral("Leave it")) : ending(QStringLiteral("(Enter)")));
+    for (int tries = 0; tries < 3; ++tries) {
+        const QString title = m_screen.title();
+        const bool look = title.contains(QLatin1String{"Look at"});
+        if (!answerWith(look ? named(QStringLiteral("Leave it")) : ending(QStringLiteral("(Enter)"))))
+            return false;
+        if (m_screen.title() != title)
+            return true;
+        m_presses.pop_back();
+    }
+    return false;
 }
 
 QStringList Room::lanes() const

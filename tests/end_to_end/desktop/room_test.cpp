@@ -151,10 +151,12 @@ std::size_t expectHeard(const desk::Kept& kept, const Life& life, const std::vec
             continue;
         ++alarms;
         const double at = life.at(kept.setup.began, alarm.at);
-        EXPECT_TRUE(std::ranges::any_of(heard, [&](const capture::Heard& found) {
-            return found.voice == alarm.voice && found.kind == alarm.kind && found.subject == alarm.subject
-                && std::abs(found.at - at) < tolerance;
-        })) << named(alarm, at);
+        double nearest = 1e9;  // Seconds from when it should have been heard.
+        for (const capture::Heard& found : heard)
+            if (found.voice == alarm.voice && found.kind == alarm.kind && found.subject == alarm.subject
+                && std::abs(found.at - at) < std::abs(nearest))
+                nearest = found.at - at;
+        EXPECT_LT(std::abs(nearest), tolerance) << named(alarm, at);
     }
     return alarms;
 }
