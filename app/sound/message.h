@@ -12,7 +12,7 @@
 /// What the player and the sound program say to each other: one line of plain
 /// text each, so that the sound program can be tried by hand.
 ///
-///     play 12 due look 0 2      sound this pattern, in the voice 0 with the insistence 2; it bears the ticket 12
+///     play 12 due look 0 2      sound this pattern in voice 0, insistence 2; it bears the ticket 12
 ///     silence                   end what plays
 ///     volume 0.8
 ///     ready yes | no            keep the device open, so that nothing is late
