@@ -30,12 +30,16 @@ class Session : public QObject {
     Q_OBJECT
 
 public:
+    /// While lanes run the clock waits for the planner, so it gets about a second at the most: what it has
+    /// not proved by then is the best found so far, and says so.
+    static constexpr std::uint64_t liveConflicts = 20'000;
+
     struct Parts {
         std::unique_ptr<Journal> journal;
         std::shared_ptr<const Clock> clock;
         std::shared_ptr<const core::measure::TimeZones> zones;
         core::alarm::Manners manners = {};
-        core::stagger::Budget budget = {};
+        core::stagger::Budget budget = {.conflicts = liveConflicts, .stop = {}};
         core::run::Planner planner = core::stagger::plan;
     };
 

@@ -9,6 +9,7 @@ namespace {
 
 struct Remembered {
     stagger::Question question;
+    std::uint64_t conflicts = 0;
     tl::expected<stagger::Plan, stagger::NoPlan> answer;
 };
 
@@ -25,6 +26,13 @@ bool isFinal(const tl::expected<stagger::Plan, stagger::NoPlan>& answer)
     return answer ? (*answer)->proved : !answer.error().stopped;
 }
 
+/// Whether asking again would bring the same answer. Conflicts are counted, not timed; who can be stopped
+/// cannot know.
+bool isTheAnswer(const Remembered& known, const stagger::Budget& budget)
+{
+    return isFinal(known.answer) || known.conflicts == budget.conflicts;
+}
+
 }  // namespace
 
 Planner remembering(Planner planner, std::size_t most)
@@ -32,13 +40,14 @@ Planner remembering(Planner planner, std::size_t most)
     const auto memory = std::make_shared<std::deque<Remembered>>();
     return [planner = std::move(planner), most, memory](const stagger::Question& question,
                                                         const stagger::Budget& budget) {
-        const auto known = std::ranges::find_if(
-            *memory, [&](const Remembered& each) { return isSame(each.question, question); });
+        const auto known = std::ranges::find_if(*memory, [&](const Remembered& each) {
+            return isTheAnswer(each, budget) && isSame(each.question, question);
+        });
         if (known != memory->end())
             return known->answer;
         auto answer = planner(question, budget);
-        if (isFinal(answer)) {
-            memory->push_front({question, answer});
+        if (isFinal(answer) || !budget.stop) {
+            memory->push_front({question, budget.conflicts, answer});
             if (memory->size() > most)
                 memory->pop_back();
         }

@@ -75,7 +75,7 @@ TEST(Remember, TheOldestIsForgotten)
     EXPECT_EQ(*counted.calls, 4);
 }
 
-TEST(Remember, WhatAStoppedSearchSaidIsNotKept)
+TEST(Remember, WhatASearchSaidThatSomebodyCouldStopIsNotKept)
 {
     int calls = 0;
     const Planner planner = remembering([&](const stagger::Question&, const stagger::Budget&) {
@@ -85,9 +85,17 @@ TEST(Remember, WhatAStoppedSearchSaidIsNotKept)
         return tl::expected<Plan, stagger::NoPlan>{tl::unexpected{unknown}};
     });
     const stagger::Question question{.services = {wig()}, .progress = {}, .now = clockAt(0)};
-    planner(question, {});
-    planner(question, {});
-    EXPECT_EQ(calls, 2);
+    const auto ask = [&](std::uint64_t conflicts, std::function<bool()> stop) {
+        planner(question, {.conflicts = conflicts, .stop = std::move(stop)});
+        return calls;
+    };
+    EXPECT_EQ(ask(10, [] { return false; }), 1);
+    EXPECT_EQ(ask(10, [] { return false; }), 2);
+    // So many conflicts always end at the same place; more of them may get further.
+    EXPECT_EQ(ask(10, {}), 3);
+    EXPECT_EQ(ask(10, {}), 3);
+    EXPECT_EQ(ask(20, {}), 4);
+    EXPECT_EQ(ask(10, {}), 4);
 }
 
 }  // namespace
