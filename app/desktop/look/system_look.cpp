@@ -30,6 +30,7 @@ SystemLook::SystemLook(QDBusConnection bus, QObject* parent)
 {
     if (!m_bus.isConnected())
         return;
+    qRegisterMetaType<QDBusVariant>();  // Connecting by name finds no slot whose types are not known by name.
     m_bus.connect(service, path, interface, QStringLiteral("SettingChanged"), this,
                   SLOT(take(QString, QString, QDBusVariant)));
     ask();
