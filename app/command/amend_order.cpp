@@ -87,6 +87,59 @@ Result<Order> stop(const State& state)
     return aboutTask(Answer::Kind::Interrupt, applying.front());
 }
 
+/// Heat for the coat that has mixture on the hair; how long it stays, if that is said.
+Result<Order> heat(const std::vector<std::string>& words, const State& state)
+{
+    Answer answer;
+    answer.task.kind = TaskKind::Heat;
+    if (words.size() == 2 && lowered(words[1]) == "off") {
+        answer.kind = Answer::Kind::Finish;
+        if (!state.heats.empty())
+            answer.task = state.heats.front().task;
+        return answered(answer);
+    }
+    for (const core::run::Lane& lane : state.lanes) {
+        if (lane.stage == Stage::Applying || lane.stage == Stage::Developing)
+            answer.task.coat = lane.coat;
+    }
+    if (words.size() == 1)
+        return answered(answer);
+    const auto minutes =
+        minutesOf(words, "heat 10 if it stays for 10 minutes, heat if you do not know, or heat off");
+    if (!minutes)
+        return tl::unexpected{minutes.error()};
+    answer.again = *minutes;
+    return answered(answer);
+}
+
+/// "add Nape like Root 6": a zone more, as another, that takes so many minutes to apply if that is said.
+Result<Order> add(std::vector<std::string> words, const Services& services, const State& state)
+{
+    const auto like =
+        std::find_if(words.begin(), words.end(), [](const auto& word) { return lowered(word) == "like"; });
+    if (words.size() < 4 || like <= words.begin() + 1 || like + 1 == words.end())
+        return tl::unexpected{std::string{
+            "Type add, its name, like, and the zone it is like: add Nape like Root. Behind that the minutes "
+            "to apply it, if they are others."}};
+    const std::string name = nameFrom({words.begin() + 1, like}, 0);
+    std::vector<std::string> rest{like + 1, words.end()};
+    const std::vector<Stage> there{Stage::Waiting, Stage::Applying, Stage::Developing};
+    std::optional<core::measure::Seconds> apply;
+    auto zone = zoneNamed(nameFrom(rest, 0), there, services, state);
+    if (!zone && rest.size() > 1) {
+        const auto minutes =
+            minutesOf({"", rest.back()}, "add Nape like Root 6 if it takes 6 minutes to apply");
+        if (!minutes)
+            return tl::unexpected{minutes.error()};
+        apply = *minutes;
+        rest.pop_back();
+        zone = zoneNamed(nameFrom(rest, 0), there, services, state);
+    }
+    if (!zone)
+        return tl::unexpected{"No zone called " + nameFrom(rest, 0) + " is still to be rinsed."};
+    return answered(core::run::zoneLikeAnswer(services, state.progress, *zone, name, apply));
+}
+
 /// The coat that is under way, else the one that comes next.
 Result<Order> giveUp(const State& state)
 {
@@ -128,6 +181,10 @@ std::optional<Result<Order>> readAmendment(const std::vector<std::string>& words
         return apart(words, services, state);
     if (key == "stop")
         return stop(state);
+    if (key == "add")
+        return add(words, services, state);
+    if (key == "heat")
+        return heat(words, state);
     if (key == "give-up")
         return giveUp(state);
     return std::nullopt;

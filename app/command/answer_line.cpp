@@ -1,7 +1,9 @@
 #include "app/command/answer_line.h"
 
 #include "app/command/amend_order.h"
+#include "app/command/right_order.h"
 #include "app/command/words_of_line.h"
+#include "app/view/tone_words.h"
 
 #include <algorithm>
 #include <charconv>
@@ -52,10 +54,8 @@ public:
     Result<Order> read(const std::vector<std::string>& words) const
     {
         const std::string& key = words.front();
-        if (key == "r")
+        if (key == "r" || key == "r!")
             return rinse(words);
-        if (key == "m")
-            return moved(words);
         if (!m_prompt)
             return tl::unexpected{std::string{"Nothing is asked for now."}};
         if (key == "done")
@@ -96,28 +96,45 @@ private:
         return answered(answer);
     }
 
-    static Result<Order> moved(const std::vector<std::string>& words)
-    {
-        const auto minutes = minutesOf(words, "m 2 if the last answer was true 2 minutes ago");
-        if (!minutes)
-            return tl::unexpected{minutes.error()};
-        Answer answer;
-        answer.kind = Answer::Kind::MoveLast;
-        answer.ago = *minutes;
-        return answered(answer);
-    }
-
     Result<Order> rinse(const std::vector<std::string>& words) const
     {
         if (words.size() > 1) {
             const std::string name = nameFrom(words, 1);
-            if (const auto zone = zoneNamed(name, {core::run::Stage::Developing}, m_services, m_state))
-                return aboutTask(Answer::Kind::RinseZoneNow, *zone);
-            return tl::unexpected{"No zone called " + name + " is developing."};
+            const auto zone = zoneNamed(name, {core::run::Stage::Developing}, m_services, m_state);
+            if (!zone)
+                return tl::unexpected{"No zone called " + name + " is developing."};
+            return rinse(*zone, words.front() == "r!");
         }
         if (!m_prompt || m_prompt->asks != Prompt::Asks::Look)
             return tl::unexpected{std::string{"Which zone? Type r and its name."}};
-        return aboutTask(Answer::Kind::RinseZoneNow, m_prompt->task);
+        return rinse(m_prompt->task, words.front() == "r!");
+    }
+
+    /// Where neighbours would get wet that is said first. It has to be meant, but is nothing to be kept from.
+    Result<Order> rinse(const TaskId& task, bool meant) const
+    {
+        const std::vector<std::string> wet = neighboursOf(task);
+        if (meant || wet.empty())
+            return aboutTask(Answer::Kind::RinseZoneNow, task);
+        const std::string name = m_services.at(task.service).coats.at(task.coat).zones.at(task.item).name;
+        return tl::unexpected{name + " cannot be rinsed without wetting " + nameFrom(wet, 0, ", ")
+                              + ". If it is to be rinsed all the same, type r! " + name + "."};
+    }
+
+    /// What carries mixture beside a zone that cannot be rinsed alone.
+    [[nodiscard]] std::vector<std::string> neighboursOf(const TaskId& task) const
+    {
+        std::vector<std::string> wet;
+        const auto& zones = m_services.at(task.service).coats.at(task.coat).zones;
+        for (const core::run::Lane& lane : m_state.lanes) {
+            const bool beside =
+                lane.service == task.service && lane.coat == task.coat && lane.zone != task.item;
+            const bool carries =
+                lane.stage == core::run::Stage::Applying || lane.stage == core::run::Stage::Developing;
+            if (beside && carries && !zones.at(task.item).alone)
+                wet.push_back(zones.at(lane.zone).name);
+        }
+        return wet;
     }
 
     const Services& m_services;
@@ -139,6 +156,46 @@ std::size_t takeNumber(std::vector<std::string>& words)
     return number;
 }
 
+/// Where words were said with a look, after a colon: they, or the one of the list that they are the number
+/// of.
+std::string toneOf(const std::string& said)
+{
+    const std::string tone = nameFrom(wordsOf(said), 0);
+    std::size_t number = 0;
+    const auto [end, error] = std::from_chars(tone.data(), tone.data() + tone.size(), number);
+    const bool picks = error == std::errc{} && end == tone.data() + tone.size() && number > 0
+        && number <= view::toneWords.size();
+    return picks ? std::string{view::toneWords[number - 1]} : tone;
+}
+
+/// Whether words after a colon go with it: a time of day has a colon too, and so may a name.
+bool answersLook(std::vector<std::string> words)
+{
+    takeNumber(words);
+    const std::string key = words.empty() ? std::string{} : lowered(words.front());
+    return key.empty() || key == "l" || key == "a" || key == "r" || key == "r!";
+}
+
+/// An answer to a look with what was seen; a zone that is rinsed without a look being asked for is looked at
+/// with that.
+Result<Order> withTone(Order order, const std::string& tone, const State& state)
+{
+    Answer& answer = order.answer;
+    const bool looks = answer.kind == Answer::Kind::Leave || answer.kind == Answer::Kind::LookAgain
+        || answer.kind == Answer::Kind::RinseZoneNow;
+    if (order.kind != Order::Kind::Answer || !looks)
+        return tl::unexpected{
+            std::string{"Words after a colon say what was seen at a look, and this is none."}};
+    answer.tone = tone;
+    for (const core::run::Lane& lane : state.lanes) {
+        const bool mine = lane.service == answer.task.service && lane.coat == answer.task.coat
+            && lane.zone == answer.task.item;
+        if (mine && answer.task.kind == TaskKind::Apply && lane.nextLookTask)
+            answer.task = *lane.nextLookTask;
+    }
+    return order;
+}
+
 std::optional<Order> withoutPrompt(const std::string& key)
 {
     if (key == "q")
@@ -151,14 +208,35 @@ std::optional<Order> withoutPrompt(const std::string& key)
         return ordered(Order::Kind::Mute);
     if (key == "unmute")
         return ordered(Order::Kind::Unmute);
+    if (key == "tone")
+        return ordered(Order::Kind::ToneWords);
     Order order;
     order.answer.kind = Answer::Kind::End;
     if (key == "e")
         return order;
-    order.answer.kind = Answer::Kind::UndoLast;
-    if (key == "u")
-        return order;
     return std::nullopt;
+}
+
+Result<Order> readWords(std::vector<std::string> words, const Services& services, const State& state)
+{
+    const std::size_t number = takeNumber(words);
+    if (words.empty())
+        words = {"done"};
+    words.front() = lowered(words.front());
+    if (const auto order = withoutPrompt(words.front()))
+        return *order;
+    if (const auto order = readCorrection(words, services, state))
+        return *order;
+    if (const auto order = readAmendment(words, services, state))
+        return *order;
+
+    const view::NowView now = view::nowView(services, state);
+    if (number == 0 || number > 1 + now.next.size())
+        return tl::unexpected{"There is no number " + std::to_string(number) + " on the list."};
+    std::optional<Prompt> prompt;
+    if (now.main)
+        prompt = number == 1 ? now.main->prompt : now.next[number - 2].prompt;
+    return PromptOrders{services, state, prompt}.read(words);
 }
 
 }  // namespace
@@ -192,23 +270,11 @@ std::optional<TaskId> zoneNamed(const std::string& name, const std::vector<core:
 
 Result<Order> readOrder(const std::string& line, const Services& services, const State& state)
 {
-    auto words = wordsOf(line);
-    const std::size_t number = takeNumber(words);
-    if (words.empty())
-        words = {"done"};
-    words.front() = lowered(words.front());
-    if (const auto order = withoutPrompt(words.front()))
-        return *order;
-    if (const auto order = readAmendment(words, services, state))
-        return *order;
-
-    const view::NowView now = view::nowView(services, state);
-    if (number == 0 || number > 1 + now.next.size())
-        return tl::unexpected{"There is no number " + std::to_string(number) + " on the list."};
-    std::optional<Prompt> prompt;
-    if (now.main)
-        prompt = number == 1 ? now.main->prompt : now.next[number - 2].prompt;
-    return PromptOrders{services, state, prompt}.read(words);
+    const std::size_t colon = line.find(':');
+    if (colon == std::string::npos || !answersLook(wordsOf(line.substr(0, colon))))
+        return readWords(wordsOf(line), services, state);
+    const auto order = readWords(wordsOf(line.substr(0, colon)), services, state);
+    return order ? withTone(*order, toneOf(line.substr(colon + 1)), state) : order;
 }
 
 }  // namespace app::command

@@ -12,10 +12,11 @@ namespace app::command {
 
 /// What a typed line asks for.
 struct Order {
-    enum class Kind { Answer, Cautions, Keys, Leave, Choices, Choose, Mute, Unmute };
+    enum class Kind { Answer, Answers, Cautions, Keys, Leave, Choices, Choose, Mute, Unmute, ToneWords };
     Kind kind = Kind::Answer;
     core::run::Answer answer;
     std::size_t choice = 0;  ///< For Choose, from 1.
+    std::string clock{};     ///< For an Answer that moves another: when that was, by the clock. Else empty.
 };
 
 /// The order that is this answer, and the one that is an answer about a task and nothing else.

@@ -14,6 +14,7 @@ Plans when each zone of a colour service is mixed, applied, looked at and rinsed
   check FILE        say what is wrong with a service file
   run FILE          run a service: what to do now, the lanes, the alarms
   replay            tell a run of the journal again
+  erase --of N      erase from the journal what could name a person
   cautions          what comes before any plan
 
   --help            this text; after a command, the options of that command
@@ -121,22 +122,40 @@ FILE, another service with the same tasks: the same facts as if they had been pl
 
 )";
 
+constexpr const char* erase = R"(Usage: basinbell erase [OPTION]... --of N
+
+Erases from the journal whatever of the run with the number N could name a person: the service with its names and notes,
+what changed it, and what was said of tones. The facts stay, which are places and times alone; the run cannot be told
+again. It must have been ended. There is no way back.
+
+  --of N                the run with the number N; basinbell replay --list says which there are
+  --data DIR            as in run
+  --help                this text
+
+)";
+
 constexpr const char* keys = R"(While it runs, type and press Enter:
 
   (only Enter)   done: what is asked for now has begun, has ended, or was looked at and is left
   l              leave it: looked at, as planned
   all            leave every look that is to be made with this one
   a N            look again in N minutes
-  r [ZONE]       rinse this zone, or ZONE, now and on its own
+  r [ZONE]       rinse this zone, or ZONE, now and on its own; r! although its neighbours get wet
+  l: WORDS       with any answer to a look, behind a colon: what was seen (a 5: still yellow); tone lists words to pick
   s              skip it: it will not be done
   u              undo the last answer
-  m N            the last answer happened N minutes ago
+  m N            the last answer happened N minutes ago; m 14:03: at that time
+  was ZONE       the last answer was about ZONE, not the zone it says
+  answers        the last answers with their numbers; u #12, m 14:03 #12 and was ZONE #12 put an earlier one right
   2 ...          the same for the second thing on the list: 2, 2 l, 2 a 5, 2 s
   stop           applying stops before it is done; the rest becomes a zone of its own
   apart ZONE     rinse ZONE by itself when its time comes; its neighbours must stay dry
   away N [NAME]  away for N minutes from now on, NAME or the first of the crew
   here NAME      NAME has come to help
   gone NAME      NAME has gone for good
+  heat [N]       heat is over the head, to be taken off after N minutes; heat off when it is
+  add NAME like ZONE [N]
+                 a zone more, as ZONE is, which takes N minutes to apply
   give-up        begin nothing more of this coat; what is on the hair is still rinsed
   w              what can be chosen, where not every limit can hold; w 2 takes the second
   mute           silence for two minutes what is most urgent of what sounds; unmute ends that
@@ -172,6 +191,8 @@ QString helpText(const QString& command)
         return QString::fromUtf8(run) + keysText();
     if (command == QLatin1String{"replay"})
         return QString::fromUtf8(replay);
+    if (command == QLatin1String{"erase"})
+        return QString::fromUtf8(erase);
     if (command == QLatin1String{"cautions"})
         return QString::fromUtf8(cautions);
     return QString::fromUtf8(program);

@@ -14,7 +14,7 @@ namespace app::command {
 
 /// What was asked for on the command line.
 struct Options {
-    enum class Command { Help, Version, Plan, Explain, Forecast, Check, Run, Replay, Cautions };
+    enum class Command { Help, Version, Plan, Explain, Forecast, Check, Run, Replay, Erase, Cautions };
     Command command = Command::Help;
     QString helpAbout;  ///< A command, or empty.
     QString file;       ///< The first, or the only one.
@@ -34,8 +34,9 @@ struct Options {
     QString soundFile;
     QString data;
     bool resume = false;
-    std::optional<std::int64_t> run;  ///< Which run is told again; the latest if not said.
-    QString at;                       ///< Of a run that is told again: the moment to show.
+    std::optional<std::int64_t>
+        run;     ///< Which run is told again or erased; of those told the latest if not said.
+    QString at;  ///< Of a run that is told again: the moment to show.
     bool list = false;
 };
 

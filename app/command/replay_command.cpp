@@ -94,7 +94,7 @@ int Replay::list()
         m_outside.out << static_cast<std::int64_t>(run.id) << "  "
                       << core::measure::isoText(m_zones.localAt(run.run.began, zone)) << "  "
                       << (services ? services->front().name : "its service was erased")
-                      << (run.ended ? "" : "  (not ended)") << '\n';
+                      << (run.ended ? "" : "  (not ended)") << (run.damaged ? "  (damaged)" : "") << '\n';
     }
     return Planned;
 }
@@ -116,6 +116,11 @@ bool Replay::choose()
 
 bool Replay::read()
 {
+    if (m_stored.damaged) {
+        complain(
+            "This run is damaged in the journal: its service was changed there, so it cannot be told again.");
+        return false;
+    }
     auto services = session::servicesOf(m_stored.run.services, m_stored.run.began, m_zones);
     auto revisions = session::revisionsOf(m_stored, m_zones);
     auto facts = m_journal->facts(m_stored.id);
@@ -217,10 +222,10 @@ int Replay::tell()
         goOnTo(fact.recorded, known);
         m_state = stateWith(known + 1, m_state.now);
         m_outside.out << clockOf(namesWith(known + 1), m_zones, fact.recorded) << "  "
-                      << factText(namesWith(known + 1), m_zones, fact) << '\n';
-        for (const core::run::Change& change : m_state.changes)
-            m_outside.out << "          " << core::run::changeText(servicesWith(known + 1), change, m_zones)
-                          << '\n';
+                      << factText(m_original, m_facts, known, m_zones) << '\n';
+        const std::string changes = core::run::changesText(servicesWith(known + 1), m_state.changes, m_zones);
+        if (!changes.empty())
+            m_outside.out << "          " << changes << '\n';
         sayWhatSounds(m_state, known + 1);
     }
     m_outside.out << '\n' << summary(servicesWith(m_facts.size()), m_state);

@@ -2,6 +2,10 @@
 
 #include "app/output/plan_words.h"
 #include "app/output/text_table.h"
+#include "app/view/tone_words.h"
+#include "core/run/amend/amendment_text.h"
+#include "core/run/amend/revisions.h"
+#include "core/run/answers.h"
 #include "core/stagger/head_name.h"
 
 namespace app::command {
@@ -60,6 +64,14 @@ std::string lookText(const Lane& lane, Instant now)
     return toCome && lane.nextLook ? "look " + dueText(*lane.nextLook - now) : std::string{};
 }
 
+/// "heat on for 10 min", "heat off"
+std::string heatVerb(const Fact& fact)
+{
+    if (fact.kind == FactKind::Finished)
+        return "heat off";
+    return fact.again > Seconds{0} ? "heat on for " + lengthText(fact.again) : "heat on";
+}
+
 std::string factVerb(const Fact& fact)
 {
     switch (fact.kind) {
@@ -75,6 +87,23 @@ std::string factVerb(const Fact& fact)
     if (fact.verdict == core::run::Verdict::Again)
         return "again in " + lengthText(fact.again) + ":";
     return fact.verdict == core::run::Verdict::RinseNow ? "rinse now:" : "left:";
+}
+
+/// What was seen of it last, and when.
+std::string toneText(const Services& services, const TimeZones& zones, const Lane& lane)
+{
+    return lane.tone ? lane.tone->what + " at " + clockOf(services, zones, lane.tone->at) : std::string{};
+}
+
+std::string heatText(const Services& services, const TimeZones& zones, const core::run::Heat& heat,
+                     Instant now)
+{
+    std::string text =
+        services.size() > 1 ? core::stagger::headName(services, heat.task.service) + ": heat" : "Heat";
+    text += " since " + clockOf(services, zones, heat.since);
+    if (heat.offDue)
+        text += ", to be taken off " + dueText(*heat.offDue - now);
+    return text + ". " + std::string{view::heatCaution};
 }
 
 bool wasBegun(const State& state, const Lane& lane)
@@ -121,6 +150,8 @@ std::string taskText(const Services& services, const TaskId& task)
 std::string promptText(const Services& services, const Prompt& prompt)
 {
     const std::string task = taskText(services, prompt.task);
+    if (prompt.task.kind == core::stagger::TaskKind::Heat)
+        return "Take it off: " + task;
     switch (prompt.asks) {
     case Prompt::Asks::Start: return "Start: " + task;
     case Prompt::Asks::Finish: return "Has it ended? " + task;
@@ -129,6 +160,21 @@ std::string promptText(const Services& services, const Prompt& prompt)
     return task;
 }
 
+namespace {
+
+/// "2 limits are passed by 7 min in all"
+std::string passedText(const std::vector<core::stagger::BrokenLimit>& broken)
+{
+    Seconds by{0};
+    for (const core::stagger::BrokenLimit& limit : broken)
+        by += limit.by;
+    const bool one = broken.size() == 1;
+    return std::to_string(broken.size()) + (one ? " limit is passed by " : " limits are passed by ")
+        + lengthText(by) + (one ? "" : " in all");
+}
+
+}  // namespace
+
 std::string choiceText(const core::stagger::Choice& choice)
 {
     std::string text = choice.what + ": ";
@@ -136,8 +182,7 @@ std::string choiceText(const core::stagger::Choice& choice)
     if (choice.plan->broken.empty())
         text += "every limit holds";
     else
-        text += std::to_string(choice.plan->broken.size())
-            + (choice.plan->broken.size() == 1 ? " limit is passed" : " limits are passed");
+        text += passedText(choice.plan->broken);
     return text + ", " + minutes(choice.under) + " short and " + minutes(choice.over) + " past the targets";
 }
 
@@ -148,21 +193,56 @@ std::string dueText(Seconds left)
     return left.count() > 0 ? "in " + countdownText(left) : countdownText(-left) + " late";
 }
 
-std::string factText(const Services& services, const TimeZones& zones, const Fact& fact)
+namespace {
+
+std::string textWithoutAmendment(const Services& services, const TimeZones& zones, const Fact& fact)
 {
-    const bool hasTask = fact.kind != FactKind::Undone && fact.kind != FactKind::Moved
+    const bool heat = fact.task.kind == core::stagger::TaskKind::Heat;
+    const bool hasTask = !heat && fact.kind != FactKind::Undone && fact.kind != FactKind::Moved
         && fact.kind != FactKind::Ended && fact.kind != FactKind::Amended;
-    std::string text = "#" + std::to_string(static_cast<std::int64_t>(fact.number)) + " " + factVerb(fact);
+    std::string text = "#" + std::to_string(static_cast<std::int64_t>(fact.number)) + " "
+        + (heat ? heatVerb(fact) : factVerb(fact));
     if (hasTask)
         text += " " + taskText(services, fact.task);
     else if (fact.about)
         text += " #" + std::to_string(static_cast<std::int64_t>(*fact.about));
-    return text + " at " + clockOf(services, zones, fact.happened);
+    text += " at " + clockOf(services, zones, fact.happened);
+    if (core::run::isInstead(fact))
+        text += ", instead of #" + std::to_string(static_cast<std::int64_t>(*fact.about));
+    return fact.tone.empty() ? text : text + ", seen: " + fact.tone;
+}
+
+}  // namespace
+
+std::string factText(const core::run::Setup& setup, std::span<const Fact> facts, std::size_t place,
+                     const TimeZones& zones)
+{
+    const Services& services = core::run::servicesAt(setup, facts.first(place + 1));
+    std::string text = textWithoutAmendment(services, zones, facts[place]);
+    if (facts[place].kind != FactKind::Amended)
+        return text;
+    const std::string what = core::run::amendmentText(setup, facts, place, zones);
+    return what.empty() ? text : text + ": " + what;
+}
+
+std::vector<std::string> answerLines(const core::run::Setup& setup, std::span<const Fact> facts,
+                                     const TimeZones& zones, std::size_t most)
+{
+    std::vector<std::string> lines;
+    for (const std::vector<Fact>& answer : core::run::standingAnswers(facts)) {
+        if (lines.size() == most)
+            break;
+        const auto place = core::run::placeOf(facts, answer.front().number);
+        std::vector<Fact> known{facts.begin(), facts.end()};
+        known[*place].happened = answer.front().happened;
+        lines.push_back(factText(setup, known, *place, zones));
+    }
+    return lines;
 }
 
 std::vector<std::string> laneLines(const Services& services, const State& state, const TimeZones& zones)
 {
-    output::TextTable table{{{""}, {""}, {""}, {""}, {""}, {""}}};
+    output::TextTable table{{{""}, {""}, {""}, {""}, {""}, {""}, {""}}};
     for (const Lane& lane : state.lanes) {
         if (!wasBegun(state, lane))
             continue;
@@ -175,12 +255,14 @@ std::vector<std::string> laneLines(const Services& services, const State& state,
             ? "at most until " + clockOf(services, zones, lane.mostAt)
             : std::string{};
         table.addRow({zone.name, stageText(lane.stage), development, untilText(lane, state.now),
-                      lookText(lane, state.now), most});
+                      lookText(lane, state.now), most, toneText(services, zones, lane)});
     }
     std::vector<std::string> lines;
     const std::string text = table.text();
     for (std::size_t from = text.find('\n') + 1; from < text.size(); from = text.find('\n', from) + 1)
         lines.push_back(text.substr(from, text.find('\n', from) - from));
+    for (const core::run::Heat& heat : state.heats)
+        lines.push_back(heatText(services, zones, heat, state.now));
     return lines;
 }
 

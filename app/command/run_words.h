@@ -5,6 +5,7 @@
 #include "core/run/run.h"
 #include "core/stagger/choices.h"
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -26,9 +27,15 @@ std::string promptText(const Services& services, const core::run::Prompt& prompt
 /// "in 4:30", "now", "0:20 late"
 std::string dueText(core::measure::Seconds left);
 
-/// "#12 finished Apply Root at 14:16:00"
-std::string factText(const Services& services, const core::measure::TimeZones& zones,
-                     const core::run::Fact& fact);
+/// "#12 finished Apply Root at 14:16:00", "#13 what is planned was changed at 14:17:00: Ada comes to help":
+/// the fact at `place` of `facts`.
+std::string factText(const core::run::Setup& setup, std::span<const core::run::Fact> facts, std::size_t place,
+                     const core::measure::TimeZones& zones);
+
+/// The last answers that stand, each as its first fact, when it really happened; the last first, `most` at
+/// most.
+std::vector<std::string> answerLines(const core::run::Setup& setup, std::span<const core::run::Fact> facts,
+                                     const core::measure::TimeZones& zones, std::size_t most);
 
 /// The lanes as lines, those of coats that were not begun left out.
 std::vector<std::string> laneLines(const Services& services, const core::run::State& state,

@@ -2,8 +2,10 @@
 
 #include "app/command/answer_line.h"
 #include "app/command/help.h"
+#include "app/command/right_order.h"
 #include "app/command/run_words.h"
 #include "app/session/cautions.h"
+#include "app/view/tone_words.h"
 #include "core/alarm/words.h"
 #include "core/run/amend/amend.h"
 
@@ -48,7 +50,7 @@ void Terminal::enter()
     m_told = m_session.facts().size();
     if (m_told > 0)
         m_screen->say("Taken up again after " + std::to_string(m_told) + " answers, the last: "
-                      + factText(m_session.services(), m_zones, m_session.facts().back()));
+                      + factText(m_session.setup(), m_session.facts(), m_told - 1, m_zones));
 }
 
 void Terminal::takeLine(const QString& line)
@@ -71,8 +73,43 @@ void Terminal::takeLine(const QString& line)
     case Order::Kind::Choose: return choose(order->choice);
     case Order::Kind::Mute: return mute();
     case Order::Kind::Unmute: return unmute();
-    case Order::Kind::Answer: return answer(order->answer);
+    case Order::Kind::Answer: return answer(*order);
+    case Order::Kind::Answers: return tellAnswers();
+    case Order::Kind::ToneWords: return tellToneWords();
     }
+}
+
+void Terminal::answer(const Order& order)
+{
+    core::run::Answer said = order.answer;
+    if (!order.clock.empty()) {
+        const auto& zone = m_session.services().front().timeZone;
+        const auto ago = agoOf(order.clock, m_zones.localAt(m_session.state().now, zone));
+        if (!ago)
+            return m_screen->say("\"" + order.clock
+                                 + "\" is no time of day. Type m 14:03, or m 2 for 2 minutes ago.");
+        said.ago = *ago;
+    }
+    answer(said);
+}
+
+void Terminal::tellAnswers()
+{
+    constexpr std::size_t most = 12;
+    const auto lines = answerLines(m_session.setup(), m_session.facts(), m_zones, most);
+    for (const std::string& line : lines)
+        m_screen->say("  " + line);
+    m_screen->say(lines.empty() ? "Nothing was answered yet."
+                                : "Put one right with u #12, m 14:03 #12 or was ZONE #12.");
+}
+
+void Terminal::tellToneWords()
+{
+    std::string words = "Behind an answer to a look, as in l: 2 or l: any words:";
+    for (std::size_t place = 0; place < view::toneWords.size(); ++place)
+        words += (place == 0 ? "  " : ",  ") + std::to_string(place + 1) + " "
+            + std::string{view::toneWords[place]};
+    m_screen->say(words);
 }
 
 void Terminal::answer(const core::run::Answer& answer)
@@ -192,9 +229,14 @@ void Terminal::tellFacts()
     const std::size_t kept = facts.size() - m_session.notKept();
     for (; m_told < facts.size(); ++m_told)
         m_screen->say(clockOf(services, m_zones, facts[m_told].recorded) + "  "
-                      + factText(services, m_zones, facts[m_told]) + (m_told < kept ? "" : " (not kept)"));
-    for (const core::run::Change& change : m_session.state().changes)
-        m_screen->say("          " + core::run::changeText(services, change, m_zones));
+                      + factText(m_session.setup(), facts, m_told, m_zones)
+                      + (m_told < kept ? "" : " (not kept)"));
+    const core::run::Fact& last = facts.back();
+    if (last.kind == core::run::FactKind::Started && last.task.kind == core::stagger::TaskKind::Heat)
+        m_screen->say("          " + std::string{view::heatCaution});
+    const std::string changes = core::run::changesText(services, m_session.state().changes, m_zones);
+    if (!changes.empty())
+        m_screen->say("          " + changes);
 }
 
 void Terminal::tellWhenFinished()

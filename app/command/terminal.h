@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/command/alarm_recorder.h"
+#include "app/command/answer_line.h"
 #include "app/command/screen.h"
 #include "app/session/session.h"
 
@@ -44,7 +45,10 @@ private:
     void tellFacts();
     void tellWhenFinished();
     void close();
+    void answer(const Order& order);
     void answer(const core::run::Answer& answer);
+    void tellAnswers();
+    void tellToneWords();
     void tellChoices();
     void choose(std::size_t number);
 

@@ -26,11 +26,11 @@ std::vector<std::string> wordsOf(const std::string& line)
     return words;
 }
 
-std::string nameFrom(const std::vector<std::string>& words, std::size_t first)
+std::string nameFrom(const std::vector<std::string>& words, std::size_t first, const std::string& between)
 {
     std::string name;
     for (std::size_t word = first; word < words.size(); ++word)
-        name += (name.empty() ? "" : " ") + words[word];
+        name += (name.empty() ? std::string{} : between) + words[word];
     return name;
 }
 

@@ -11,8 +11,9 @@ namespace app::command {
 
 std::vector<std::string> wordsOf(const std::string& line);
 
-/// The words from `first` on, as one name.
-std::string nameFrom(const std::vector<std::string>& words, std::size_t first);
+/// The words from `first` on, as one name, or as a list.
+std::string nameFrom(const std::vector<std::string>& words, std::size_t first,
+                     const std::string& between = " ");
 
 std::string lowered(std::string text);
 

@@ -43,6 +43,7 @@ QString startSentence(const StepView& step)
     case TaskKind::RinseAlone: return Text::tr("Rinse %1").arg(joined(step.zones));
     case TaskKind::Dry: return Text::tr("Dry");
     case TaskKind::Assess: return Text::tr("Judge the result");
+    case TaskKind::Heat: return Text::tr("Heat over the head");
     }
     return {};
 }
@@ -56,6 +57,7 @@ QString runningSentence(const StepView& step)
     case TaskKind::RinseAlone: return Text::tr("Rinsing %1").arg(joined(step.zones));
     case TaskKind::Dry: return Text::tr("Drying");
     case TaskKind::Assess: return Text::tr("Judging the result");
+    case TaskKind::Heat: return Text::tr("Take the heat off");
     case TaskKind::Late:
     case TaskKind::Look: return startSentence(step);
     }
@@ -80,6 +82,7 @@ QString finishButton(const StepView& step)
     case TaskKind::Rinse:
     case TaskKind::RinseAlone: return Text::tr("Rinsed out");
     case TaskKind::Dry: return Text::tr("Dryer is off my hands");
+    case TaskKind::Heat: return Text::tr("Heat is off");
     default: return Text::tr("Done");
     }
 }
@@ -188,6 +191,7 @@ QString taskIcon(TaskKind kind)
     case TaskKind::RinseAlone: return QStringLiteral("rinse");
     case TaskKind::Dry: return QStringLiteral("dry");
     case TaskKind::Assess: return QStringLiteral("assess");
+    case TaskKind::Heat: return QStringLiteral("heat");
     }
     return {};
 }
@@ -204,6 +208,11 @@ QString stage(core::run::Stage stage)
     case Stage::Dropped: return Text::tr("left out");
     }
     return {};
+}
+
+QString tone(const core::run::SeenTone& tone, const QString& clock)
+{
+    return clock.isEmpty() ? named(tone.what) : Text::tr("%1, %2").arg(named(tone.what), clock);
 }
 
 QString countsTo(const view::LaneView& lane)
@@ -347,8 +356,9 @@ QString outcome(const view::ChoiceView& choice)
     };
     const auto passed = static_cast<qulonglong>(choice.limitsPassed);
     const QString limits = passed == 0 ? Text::tr("Every limit holds")
-        : passed == 1                  ? Text::tr("1 limit is passed")
-                                       : Text::tr("%1 limits are passed").arg(passed);
+        : passed == 1
+        ? Text::tr("1 limit is passed by %1").arg(length(choice.passedBy))
+        : Text::tr("%1 limits are passed by %2 in all").arg(passed).arg(length(choice.passedBy));
     return limits
         + Text::tr("  ·  zone-minutes: %1 short, %2 past the targets")
               .arg(zoneMinutes(choice.minutesShort), zoneMinutes(choice.minutesPast));

@@ -56,6 +56,9 @@ QString taskIcon(core::stagger::TaskKind kind);
 
 QString stage(core::run::Stage stage);
 
+/// "still yellow, 14:29"; `clock` is when it was seen.
+QString tone(const core::run::SeenTone& tone, const QString& clock);
+
 /// What a lane's digits count to: "until water", "late for water".
 QString countsTo(const view::LaneView& lane);
 
@@ -74,7 +77,8 @@ QString call(const std::vector<core::service::Service>& services, const std::vec
 /// What there is to do, and the lane that presses most: for the tray, where there is room for two lines.
 QString mostUrgentLane(const view::LanesView& lanes, const view::NowView& now);
 
-/// What is chosen, and what it comes to: "1 limit is passed  ·  zone-minutes: 3.5 short, 0 past the targets".
+/// What is chosen, and what it comes to: "1 limit is passed by 4 min  ·  zone-minutes: 3.5 short, 0 past the
+/// targets".
 QString choice(const view::ChoiceView& choice);
 QString outcome(const view::ChoiceView& choice);
 

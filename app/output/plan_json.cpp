@@ -57,7 +57,8 @@ void addSubject(Json& json, const Coat& coat, const TaskId& id)
     case TaskKind::Mix: json["bowl"] = coat.bowls.at(id.item).name; break;
     case TaskKind::Rinse: json["group"] = coat.groups.at(id.item).name; break;
     case TaskKind::Dry:
-    case TaskKind::Assess: break;
+    case TaskKind::Assess:
+    case TaskKind::Heat: break;
     }
 }
 

@@ -53,6 +53,7 @@ struct StoredRun {
     NewRun run;
     std::optional<Instant> ended;
     std::vector<std::vector<std::string>> revisions{};  ///< What amendments made of the services, from 1.
+    bool damaged = false;  ///< What it was begun with, or amended to, was changed in the journal.
 
     friend bool operator==(const StoredRun&, const StoredRun&) = default;
 };
@@ -92,7 +93,8 @@ public:
     /// From now on the clock of the run goes by `base`: the machine was started anew.
     virtual Result<void> rebase(RunId run, const TimeBase& base) = 0;
 
-    /// Removes the service files of an ended run, and any name with them. Its facts stay.
+    /// Removes the service files of an ended run, and any name with them, and what was said in words. Its
+    /// facts stay.
     virtual Result<void> eraseServices(RunId run) = 0;
 
     /// Whether what is appended outlives the program.

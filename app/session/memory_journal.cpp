@@ -106,6 +106,8 @@ Journal::Result<void> MemoryJournal::eraseServices(RunId run)
             JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
     kept->stored.run.services.clear();
     kept->stored.revisions.clear();
+    for (Fact& fact : kept->facts)
+        fact.tone.clear();
     return {};
 }
 

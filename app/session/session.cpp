@@ -123,6 +123,10 @@ std::optional<std::string> Session::resume(RunId run)
     auto stored = m_journal->run(run);
     if (!stored)
         return stored.error().what;
+    if (stored->damaged)
+        return "This run is damaged in the journal: its service was changed there. It cannot be taken up "
+               "again; the "
+               "journal has been left as it is.";
     if (!stored->run.simulated && m_clock->isSimulated())
         return "This run goes by the time of day and cannot be played at another speed.";
     auto services = servicesOf(stored->run.services, stored->run.began, *m_zones);
@@ -227,12 +231,12 @@ std::optional<Refusal> Session::answer(const Answer& answer)
     // An answer given in a slot, while the session is catching up, is for the moment that the slot was told
     // of.
     for (const Instant now = m_clock->now(); !m_moving && catchUp(now);) { }
-    auto facts = core::run::decide(m_setup, m_facts, answer, m_state.now);
-    if (!facts)
-        return facts.error();
-    if (auto amended = core::run::amendmentOf(m_setup, m_facts, answer, m_state.now))
-        m_setup.revisions.push_back(std::move(*amended));
-    for (Fact& fact : *facts) {
+    auto decision = core::run::decideInFull(m_setup, m_facts, answer, m_state.now);
+    if (!decision)
+        return decision.error();
+    if (decision->revision)
+        m_setup.revisions.push_back(std::move(*decision->revision));
+    for (Fact& fact : decision->facts) {
         fact.number = FactNumber{static_cast<std::int64_t>(m_facts.size()) + 1};
         m_facts.push_back(fact);
     }

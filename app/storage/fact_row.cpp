@@ -1,5 +1,7 @@
 #include "app/storage/fact_row.h"
 
+#include "app/storage/seal.h"
+
 #include <algorithm>
 #include <array>
 #include <sstream>
@@ -65,7 +67,7 @@ std::optional<std::int64_t> aboutOf(const Fact& fact)
 }
 
 /// All columns but the seal, parted by a character that stands in none of them.
-std::string sealedText(session::RunId run, const Fact& fact)
+std::string sealedText(session::RunId run, const Fact& fact, bool hasWords)
 {
     std::ostringstream text;
     text << static_cast<std::int64_t>(run) << '\n' << static_cast<std::int64_t>(fact.number) << '\n';
@@ -77,30 +79,48 @@ std::string sealedText(session::RunId run, const Fact& fact)
     // A column that came later has no part in the seals of what was written before it.
     if (fact.revision != 0)
         text << fact.revision << '\n';
+    if (hasWords)
+        text << "words\n";
     return text.str();
-}
-
-/// FNV-1a, 64 bits, begun with the seal before. Guards against accidents, not against forgery.
-std::int64_t sealFor(std::int64_t before, const std::string& text)
-{
-    std::uint64_t sum = 0xcbf29ce484222325U ^ static_cast<std::uint64_t>(before);
-    for (const char byte : text)
-        sum = (sum ^ static_cast<unsigned char>(byte)) * 0x100000001b3U;
-    return static_cast<std::int64_t>(sum);
 }
 
 }  // namespace
 
 FactRow::FactRow(session::RunId run, const Fact& fact, std::int64_t sealBefore)
+    : FactRow{run, fact, !fact.tone.empty(), sealBefore}
+{
+}
+
+FactRow::FactRow(session::RunId run, const Fact& fact, bool hasWords, std::int64_t sealBefore)
     : m_run{run}
     , m_fact{fact}
-    , m_seal{sealFor(sealBefore, sealedText(run, fact))}
+    , m_hasWords{hasWords}
+    , m_seal{storage::sealOf(sealBefore, sealedText(run, fact, hasWords))}
 {
+}
+
+std::int64_t FactRow::sealOfWords(session::RunId run, FactNumber fact, const std::string& words)
+{
+    std::ostringstream text;
+    text << static_cast<std::int64_t>(run) << '\n'
+         << static_cast<std::int64_t>(fact) << '\n'
+         << words << '\n';
+    return storage::sealOf(0, text.str());
+}
+
+Database::Result<void> FactRow::insertWords(Database& database) const
+{
+    Statement statement{database, "INSERT INTO said (run, fact, words, seal) VALUES (?,?,?,?)"};
+    statement.bind(1, static_cast<std::int64_t>(m_run))
+        .bind(2, static_cast<std::int64_t>(m_fact.number))
+        .bind(3, m_fact.tone)
+        .bind(4, sealOfWords(m_run, m_fact.number, m_fact.tone));
+    return statement.finish();
 }
 
 Database::Result<void> FactRow::insert(Database& database) const
 {
-    Statement statement{database, "INSERT INTO fact (run, ", columns, ") VALUES (?,?,?,?,?,?,?,?,?,?,?)"};
+    Statement statement{database, "INSERT INTO fact (run, ", columns, ") VALUES (?,?,?,?,?,?,?,?,?,?,?,?)"};
     statement.bind(1, static_cast<std::int64_t>(m_run))
         .bind(2, static_cast<std::int64_t>(m_fact.number))
         .bind(3, wordOf(kindWords, m_fact.kind))
@@ -111,8 +131,10 @@ Database::Result<void> FactRow::insert(Database& database) const
         .bind(8, wordOf(verdictWords, m_fact.verdict))
         .bind(9, std::int64_t{m_fact.again.count()})
         .bind(10, m_seal)
-        .bind(11, static_cast<std::int64_t>(m_fact.revision));
-    return statement.finish();
+        .bind(11, static_cast<std::int64_t>(m_fact.revision))
+        .bind(12, std::int64_t{m_hasWords});
+    const auto done = statement.finish();
+    return done && m_hasWords ? insertWords(database) : done;
 }
 
 std::optional<Fact> FactRow::read(const Statement& statement)

@@ -6,36 +6,68 @@
 #include <string>
 
 #include <fcntl.h>
+#include <pwd.h>
 #include <sys/file.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace app::storage {
 
 namespace {
 
-/// Who holds the folder, as written into it; empty where that cannot be read.
+/// "ada", or the number of a user that has no name.
+std::string userName()
+{
+    char buffer[1024];
+    passwd entry{};
+    passwd* found = nullptr;
+    if (getpwuid_r(geteuid(), &entry, buffer, sizeof buffer, &found) == 0 && found != nullptr)
+        return found->pw_name;
+    return std::to_string(geteuid());
+}
+
+/// Who holds the folder, as written into it: "process 4711 of ada". Empty where that cannot be read.
 std::string holder(int descriptor)
 {
-    char digits[32] = {};
-    const ssize_t length = pread(descriptor, digits, sizeof digits - 1, 0);
-    std::string text{digits, length > 0 ? static_cast<std::size_t>(length) : 0};
-    return text.substr(0, text.find_first_not_of("0123456789"));
+    char buffer[96] = {};
+    const ssize_t length = pread(descriptor, buffer, sizeof buffer - 1, 0);
+    const std::string text{buffer, length > 0 ? static_cast<std::size_t>(length) : 0};
+    const std::size_t end = text.find_first_not_of("0123456789");
+    const std::string process = text.substr(0, end);
+    if (process.empty())
+        return {};
+    // Whoever wrote only a number was a program of an older version.
+    if (end == std::string::npos || text[end] != ' ')
+        return "process " + process;
+    return "process " + process + " of " + text.substr(end + 1, text.find('\n', end) - end - 1);
 }
 
 /// For the message of the next program only: a failure to write it does no harm.
 void writeHolder(int descriptor)
 {
-    const std::string text = std::to_string(getpid()) + "\n";
+    const std::string text = std::to_string(getpid()) + " " + userName() + "\n";
     if (ftruncate(descriptor, 0) == 0) [[maybe_unused]]
         const ssize_t written = pwrite(descriptor, text.data(), text.size(), 0);
 }
 
-session::JournalError inUse(const std::filesystem::path& folder, const std::string& process)
+session::JournalError inUse(const std::filesystem::path& folder, const std::string& holder)
 {
     return {session::JournalError::Kind::InUse,
-            "Another Basinbell" + (process.empty() ? std::string{} : " (process " + process + ")")
+            "Another Basinbell" + (holder.empty() ? std::string{} : " (" + holder + ")")
                 + " is using the folder " + folder.string()
                 + ". Close it first, or give this one a folder of its own with --data."};
+}
+
+/// What is said to somebody who may not write the folder: who holds it, where somebody does.
+session::JournalError askHolder(const std::filesystem::path& folder, const std::filesystem::path& file)
+{
+    const int descriptor = open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        return diskError(EACCES, file);
+    const bool held = flock(descriptor, LOCK_SH | LOCK_NB) != 0 && errno == EWOULDBLOCK;
+    const auto error = held ? inUse(folder, holder(descriptor)) : diskError(EACCES, file);
+    close(descriptor);
+    return error;
 }
 
 }  // namespace
@@ -44,10 +76,12 @@ tl::expected<std::unique_ptr<FolderLock>, session::JournalError>
 FolderLock::take(const std::filesystem::path& folder)
 {
     const std::filesystem::path file = folder / fileName;
-    const int descriptor = open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
+    // Others of the machine may read who holds the folder, and nothing else of it.
+    const int descriptor = open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644);
     if (descriptor < 0)
-        return tl::unexpected{diskError(errno, file)};
+        return tl::unexpected{errno == EACCES ? askHolder(folder, file) : diskError(errno, file)};
     if (flock(descriptor, LOCK_EX | LOCK_NB) == 0) {
+        [[maybe_unused]] const int shown = fchmod(descriptor, 0644);
         writeHolder(descriptor);
         return std::unique_ptr<FolderLock>{new FolderLock{descriptor}};
     }

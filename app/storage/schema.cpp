@@ -59,6 +59,22 @@ constexpr std::array steps{
     ALTER TABLE run ADD COLUMN boot TEXT;
     ALTER TABLE run ADD COLUMN wall_minus_elapsed INTEGER;
     )",
+    // What was seen at a look, in words: apart from the facts, since words may be about a person. From here
+    // on
+    // a fact may also be about heat, and services have seals as facts have.
+    R"(
+    ALTER TABLE run ADD COLUMN seal INTEGER;
+    ALTER TABLE service ADD COLUMN seal INTEGER;
+    ALTER TABLE revision ADD COLUMN seal INTEGER;
+    ALTER TABLE fact ADD COLUMN words INTEGER NOT NULL DEFAULT 0;
+    CREATE TABLE said (
+        run INTEGER NOT NULL REFERENCES run (id),
+        fact INTEGER NOT NULL,
+        words TEXT NOT NULL,
+        seal INTEGER NOT NULL,
+        PRIMARY KEY (run, fact)
+    );
+    )",
 };
 
 Database::Result<std::int64_t> pragma(Database& database, const std::string& name)

@@ -3,18 +3,16 @@
 #include "app/storage/database.h"
 #include "app/storage/fact_row.h"
 #include "app/storage/folder_lock.h"
+#include "app/storage/run_rows.h"
+#include "app/storage/said_words.h"
 #include "app/storage/schema.h"
 
-#include <algorithm>
-#include <array>
-#include <string_view>
 #include <system_error>
 #include <utility>
 
 namespace app::storage {
 
 using core::run::FactKind;
-using core::stagger::Preference;
 using session::Fact;
 using session::FactNumber;
 using session::JournalError;
@@ -24,34 +22,9 @@ using session::StoredRun;
 
 namespace {
 
-constexpr std::array<std::pair<Preference, std::string_view>, 3> preferenceWords{{
-    {Preference::AsAsked, "as asked"},
-    {Preference::StartLate, "start late"},
-    {Preference::EndEarly, "end early"},
-}};
-
-std::string wordOf(Preference preference)
-{
-    const auto* const found = std::find_if(preferenceWords.begin(), preferenceWords.end(),
-                                           [&](const auto& word) { return word.first == preference; });
-    return std::string{found->second};
-}
-
-Preference preferenceOf(const std::string& text)
-{
-    const auto* const found = std::find_if(preferenceWords.begin(), preferenceWords.end(),
-                                           [&](const auto& word) { return word.second == text; });
-    return found == preferenceWords.end() ? Preference::AsAsked : found->first;
-}
-
 std::int64_t numberOf(RunId run)
 {
     return static_cast<std::int64_t>(run);
-}
-
-core::measure::Instant instantOf(std::int64_t seconds)
-{
-    return core::measure::Instant{core::measure::Seconds{seconds}};
 }
 
 JournalError notThere(RunId run)
@@ -76,78 +49,6 @@ bool isStump(const std::filesystem::path& file)
     std::error_code error;
     const std::uintmax_t size = std::filesystem::file_size(file, error);
     return !error && size > 0 && size < smallestPage;
-}
-
-constexpr const char* runColumns =
-    "SELECT id, preference, began, simulated, ended, boot, wall_minus_elapsed FROM run";
-
-Database::Result<std::vector<std::vector<std::string>>> readRevisions(Database& database, RunId run)
-{
-    Statement rows{database, "SELECT number, file FROM revision WHERE run = ? ORDER BY number, place"};
-    rows.bind(1, numberOf(run));
-    std::vector<std::vector<std::string>> revisions;
-    auto more = rows.step();
-    for (; more && *more; more = rows.step()) {
-        revisions.resize(
-            std::max(revisions.size(), static_cast<std::size_t>(std::max(std::int64_t{1}, rows.number(0)))));
-        revisions.back().push_back(rows.text(1));
-    }
-    if (!more)
-        return tl::unexpected{more.error()};
-    return revisions;
-}
-
-Database::Result<StoredRun> readRun(Database& database, const Statement& row)
-{
-    StoredRun stored;
-    stored.id = RunId{row.number(0)};
-    stored.run.preference = preferenceOf(row.text(1));
-    stored.run.began = instantOf(row.number(2));
-    stored.run.simulated = row.number(3) != 0;
-    if (const auto ended = row.numberIfAny(4))
-        stored.ended = instantOf(*ended);
-    if (const auto wallMinusElapsed = row.numberIfAny(6))
-        stored.run.base = session::TimeBase{row.text(5), std::chrono::nanoseconds{*wallMinusElapsed}};
-
-    Statement service{database, "SELECT file FROM service WHERE run = ? ORDER BY place"};
-    service.bind(1, numberOf(stored.id));
-    auto more = service.step();
-    for (; more && *more; more = service.step())
-        stored.run.services.push_back(service.text(0));
-    if (!more)
-        return tl::unexpected{more.error()};
-    auto revisions = readRevisions(database, stored.id);
-    if (!revisions)
-        return tl::unexpected{revisions.error()};
-    stored.revisions = std::move(*revisions);
-    return stored;
-}
-
-Database::Result<std::vector<StoredRun>> readRuns(Database& database, const char* which)
-{
-    Statement rows{database, runColumns, which};
-    std::vector<StoredRun> runs;
-    auto more = rows.step();
-    for (; more && *more; more = rows.step()) {
-        auto stored = readRun(database, rows);
-        if (!stored)
-            return tl::unexpected{stored.error()};
-        runs.push_back(std::move(*stored));
-    }
-    if (!more)
-        return tl::unexpected{more.error()};
-    return runs;
-}
-
-Database::Result<void> insertServices(Database& database, RunId run, const std::vector<std::string>& services)
-{
-    for (std::size_t place = 0; place < services.size(); ++place) {
-        Statement statement{database, "INSERT INTO service (run, place, file) VALUES (?, ?, ?)"};
-        statement.bind(1, numberOf(run)).bind(2, static_cast<std::int64_t>(place)).bind(3, services[place]);
-        if (auto done = statement.finish(); !done)
-            return done;
-    }
-    return {};
 }
 
 /// Where the chain of a run's facts stands: how many there are, and the seal of the last.
@@ -209,6 +110,13 @@ Database::Result<std::vector<FactNumber>> insertFacts(Database& database, RunId 
     return numbers;
 }
 
+Database::Result<void> eraseFrom(Database& database, const std::string& table, RunId run)
+{
+    Statement statement{database, "DELETE FROM ", table, " WHERE run = ?"};
+    statement.bind(1, numberOf(run));
+    return statement.finish();
+}
+
 }  // namespace
 
 SqliteJournal::SqliteJournal(std::unique_ptr<FolderLock> lock, std::unique_ptr<Database> database)
@@ -240,13 +148,10 @@ SqliteJournal::Result<RunId> SqliteJournal::begin(const NewRun& run)
     Transaction transaction{*m_database};
     if (!transaction.begun())
         return tl::unexpected{transaction.begun().error()};
-    Statement statement{*m_database, "INSERT INTO run (preference, began, simulated) VALUES (?, ?, ?)"};
-    statement.bind(1, wordOf(run.preference))
-        .bind(2, std::int64_t{run.began.time_since_epoch().count()})
-        .bind(3, std::int64_t{run.simulated});
-    if (auto done = statement.finish(); !done)
-        return tl::unexpected{done.error()};
-    const RunId id{m_database->newestId()};
+    const auto inserted = insertRun(*m_database, run);
+    if (!inserted)
+        return tl::unexpected{inserted.error()};
+    const RunId id = *inserted;
     return insertServices(*m_database, id, run.services)
         .and_then([&] { return run.base ? setBase(*m_database, id, *run.base) : Result<void>{}; })
         .and_then([&] { return transaction.commit(); })
@@ -261,17 +166,9 @@ SqliteJournal::Result<void> SqliteJournal::amend(RunId run, std::size_t revision
         return tl::unexpected{transaction.begun().error()};
     if (const auto known = chainEnd(*m_database, run); !known)
         return tl::unexpected{known.error()};
-    for (std::size_t place = 0; place < services.size(); ++place) {
-        Statement statement{*m_database,
-                            "INSERT OR REPLACE INTO revision (run, number, place, file) VALUES (?, ?, ?, ?)"};
-        statement.bind(1, numberOf(run))
-            .bind(2, static_cast<std::int64_t>(revision))
-            .bind(3, static_cast<std::int64_t>(place))
-            .bind(4, services[place]);
-        if (auto done = statement.finish(); !done)
-            return done;
-    }
-    return transaction.commit();
+    return insertRevision(*m_database, run, revision, services).and_then([&] {
+        return transaction.commit();
+    });
 }
 
 SqliteJournal::Result<std::vector<FactNumber>> SqliteJournal::append(RunId run, std::span<const Fact> facts)
@@ -287,6 +184,9 @@ SqliteJournal::Result<std::vector<FactNumber>> SqliteJournal::append(RunId run, 
 
 SqliteJournal::Result<std::vector<Fact>> SqliteJournal::facts(RunId run)
 {
+    const auto words = SaidWords::read(*m_database, run);
+    if (!words)
+        return tl::unexpected{words.error()};
     Statement rows{*m_database, "SELECT ", FactRow::columns, " FROM fact WHERE run = ? ORDER BY number"};
     rows.bind(1, numberOf(run));
     std::vector<Fact> facts;
@@ -294,12 +194,14 @@ SqliteJournal::Result<std::vector<Fact>> SqliteJournal::facts(RunId run)
     auto more = rows.step();
     for (; more && *more; more = rows.step()) {
         const std::size_t place = facts.size() + 1;
-        const auto fact = FactRow::read(rows);
+        const bool hasWords = FactRow::hasWords(rows);
+        auto fact = FactRow::read(rows);
         if (!fact || fact->number != FactNumber{static_cast<std::int64_t>(place)}
-            || FactRow(run, *fact, seal).seal() != FactRow::sealOf(rows))
+            || FactRow(run, *fact, hasWords, seal).seal() != FactRow::sealOf(rows)
+            || !words->goWith(hasWords, *fact))
             return tl::unexpected{damagedAt(run, place)};
         seal = FactRow::sealOf(rows);
-        facts.push_back(*fact);
+        facts.push_back(std::move(*fact));
     }
     if (!more)
         return tl::unexpected{more.error()};
@@ -318,14 +220,12 @@ SqliteJournal::Result<std::vector<StoredRun>> SqliteJournal::runs()
 
 SqliteJournal::Result<StoredRun> SqliteJournal::run(RunId run)
 {
-    Statement rows{*m_database, runColumns, " WHERE id = ?"};
-    rows.bind(1, numberOf(run));
-    const auto there = rows.step();
-    if (!there)
-        return tl::unexpected{there.error()};
-    if (!*there)
+    auto runs = readRuns(*m_database, " WHERE id = ?", run);
+    if (!runs)
+        return tl::unexpected{runs.error()};
+    if (runs->empty())
         return tl::unexpected{notThere(run)};
-    return readRun(*m_database, rows);
+    return std::move(runs->front());
 }
 
 SqliteJournal::Result<void> SqliteJournal::rebase(RunId run, const session::TimeBase& base)
@@ -343,12 +243,12 @@ SqliteJournal::Result<void> SqliteJournal::eraseServices(RunId run)
     if (!stored->ended)
         return tl::unexpected{
             JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
-    Statement amended{*m_database, "DELETE FROM revision WHERE run = ?"};
-    amended.bind(1, numberOf(run));
-    Statement statement{*m_database, "DELETE FROM service WHERE run = ?"};
-    statement.bind(1, numberOf(run));
+    Transaction transaction{*m_database};
+    auto done = transaction.begun();
+    for (const char* const table : {"said", "revision", "service"})
+        done = done.and_then([&] { return eraseFrom(*m_database, table, run); });
     // The write-ahead file still holds the old text until it is folded in and cut.
-    return amended.finish().and_then([&] { return statement.finish(); }).and_then([&] {
+    return done.and_then([&] { return transaction.commit(); }).and_then([&] {
         return m_database->run("PRAGMA wal_checkpoint(TRUNCATE)");
     });
 }

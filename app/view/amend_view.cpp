@@ -17,6 +17,11 @@ bool isDry(Stage stage)
     return stage == Stage::Waiting || stage == Stage::Applying || stage == Stage::Developing;
 }
 
+bool carriesMixture(Stage stage)
+{
+    return stage == Stage::Applying || stage == Stage::Developing;
+}
+
 /// Whether others of its rinse group are still to be rinsed with it.
 bool hasCompany(const Service& service, const State& state, const Lane& lane)
 {
@@ -34,6 +39,26 @@ std::string placed(const std::vector<Service>& services, std::size_t service, co
     return head.empty() ? name : head + ", " + name;
 }
 
+/// Of each head one or the other: where it has none, it can be put on as soon as there is mixture on the
+/// hair.
+void addHeat(const std::vector<Service>& services, const State& state, AmendView& view)
+{
+    for (std::size_t head = 0; head < services.size(); ++head) {
+        const auto on = std::ranges::find_if(
+            state.heats, [head](const core::run::Heat& heat) { return heat.task.service == head; });
+        const std::string name =
+            headOf(services, head).empty() ? services[head].name : headOf(services, head);
+        const auto lane = std::ranges::find_if(state.lanes, [head](const Lane& each) {
+            return each.service == head && carriesMixture(each.stage);
+        });
+        if (on != state.heats.end())
+            view.heatOff.push_back({on->task, name});
+        else if (lane != state.lanes.end())
+            view.heatOn.push_back(
+                {{.service = head, .coat = lane->coat, .kind = core::stagger::TaskKind::Heat}, name});
+    }
+}
+
 }  // namespace
 
 AmendView amendView(const std::vector<Service>& services, const State& state)
@@ -47,10 +72,13 @@ AmendView amendView(const std::vector<Service>& services, const State& state)
                               placed(services, lane.service, service.coats[lane.coat].zones[lane.zone].name)};
         if (lane.stage == Stage::Applying)
             view.applying.push_back(zone);
+        if (lane.coat == currentCoat(state, lane.service) && isDry(lane.stage))
+            view.like.push_back(zone);
         if (lane.coat == currentCoat(state, lane.service) && isDry(lane.stage)
             && hasCompany(service, state, lane))
             view.dry.push_back(zone);
     }
+    addHeat(services, state, view);
     const auto& crew = services.front().crew.hands;
     for (std::size_t place = 0; place < crew.size(); ++place)
         if (!core::run::hasGone(crew[place], state.now))

@@ -29,8 +29,12 @@ struct HandsOption {
 struct AmendView {
     std::vector<ZoneOption> applying;   ///< Being applied, so that it can be stopped.
     std::vector<ZoneOption> dry;        ///< Still to be rinsed together with others of the coat.
+    std::vector<ZoneOption> like;       ///< Still to be rinsed, so that there can be a zone more like it.
     std::vector<HandsOption> here;      ///< Who has not gone for good.
     std::optional<ZoneOption> givesUp;  ///< The coat that can be given up, by one of its tasks.
+    std::vector<ZoneOption>
+        heatOn;  ///< Heat that can be put on, for each head with mixture on the hair, and whose.
+    std::vector<ZoneOption> heatOff;  ///< Heat that is on.
 
     friend bool operator==(const AmendView&, const AmendView&) = default;
 };

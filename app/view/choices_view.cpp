@@ -14,6 +14,8 @@ ChoicesView choicesView(const std::vector<core::stagger::Choice>& choices, core:
         shown.what = choice.what;
         shown.carriesOn = choice.kind == core::stagger::ChoiceKind::CarryOn;
         shown.limitsPassed = choice.plan->broken.size();
+        for (const core::stagger::BrokenLimit& limit : choice.plan->broken)
+            shown.passedBy += limit.by;
         shown.minutesShort = choice.under.minutes();
         shown.minutesPast = choice.over.minutes();
         view.choices.push_back(shown);

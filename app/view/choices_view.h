@@ -11,9 +11,10 @@ namespace app::view {
 /// One thing that can be chosen where not every limit can hold, and what it comes to.
 struct ChoiceView {
     std::string what;
-    bool carriesOn = false;        ///< What the plan does if nobody chooses.
-    std::size_t limitsPassed = 0;  ///< How many the plan for it still passes.
-    double minutesShort = 0;       ///< Of the targets, in zone-minutes; for showing only.
+    bool carriesOn = false;              ///< What the plan does if nobody chooses.
+    std::size_t limitsPassed = 0;        ///< How many the plan for it still passes.
+    core::measure::Seconds passedBy{0};  ///< By how much in all.
+    double minutesShort = 0;             ///< Of the targets, in zone-minutes; for showing only.
     double minutesPast = 0;
 
     friend bool operator==(const ChoiceView&, const ChoiceView&) = default;

@@ -69,6 +69,7 @@ LaneView laneView(const core::service::Service& service, const Lane& lane, Insta
     view.window = zone.develop;
     view.water = lane.water;
     view.mostAt = lane.mostAt;
+    view.tone = lane.tone;
     view.filled = static_cast<double>(lane.development.count())
         / static_cast<double>(std::max<std::int64_t>(1, zone.develop.target.count()));
     return view;
@@ -104,6 +105,15 @@ std::string headOf(const std::vector<core::service::Service>& services, std::siz
     return services.size() > 1 ? core::stagger::headName(services, head) : std::string{};
 }
 
+std::vector<HeatView> heatsView(const std::vector<core::service::Service>& services,
+                                const core::run::State& state)
+{
+    std::vector<HeatView> heats;
+    for (const core::run::Heat& heat : state.heats)
+        heats.push_back({headOf(services, heat.task.service), heat.since, heat.offDue});
+    return heats;
+}
+
 LanesView lanesView(const std::vector<core::service::Service>& services, const core::run::State& state)
 {
     LanesView view;
@@ -118,6 +128,7 @@ LanesView lanesView(const std::vector<core::service::Service>& services, const c
                 view.lanes.back().head = headOf(services, place);
             }
     }
+    view.heats = heatsView(services, state);
     return view;
 }
 

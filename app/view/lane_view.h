@@ -34,7 +34,8 @@ struct LaneView {
     core::service::Window window;  ///< As asked, for showing.
     Instant water;
     Instant mostAt;
-    double filled = 0;  ///< Development over target, from 0; above 1 past the target.
+    double filled = 0;                        ///< Development over target, from 0; above 1 past the target.
+    std::optional<core::run::SeenTone> tone;  ///< As it was seen last.
 
     friend bool operator==(const LaneView&, const LaneView&) = default;
 };
@@ -49,9 +50,19 @@ struct HeadView {
     friend bool operator==(const HeadView&, const HeadView&) = default;
 };
 
+/// Heat that is over a head. The windows of the lanes are those without heat, whatever heat does.
+struct HeatView {
+    std::string head;  ///< Whose, where there are several heads.
+    Instant since;
+    std::optional<Instant> offDue;  ///< Where somebody said how long it stays.
+
+    friend bool operator==(const HeatView&, const HeatView&) = default;
+};
+
 struct LanesView {
     std::vector<HeadView> heads;
     std::vector<LaneView> lanes;  ///< In the order of the services: of each, its coat that is worked on.
+    std::vector<HeatView> heats;  ///< At most one a head.
 
     friend bool operator==(const LanesView&, const LanesView&) = default;
 };

@@ -28,9 +28,10 @@ std::vector<std::size_t> zonesOf(const Coat& coat, const State& state, const Tas
         const bool ofBowl = id.kind == TaskKind::Mix && coat.zones[zone].bowl == id.item;
         const bool ofGroup = id.kind == TaskKind::Rinse && coat.zones[zone].group == id.item
             && !isAlreadyRinsed(state, id, zone);
+        const bool underHeat = id.kind == TaskKind::Heat && !isAlreadyRinsed(state, id, zone);
         const bool itself = id.kind != TaskKind::Mix && id.kind != TaskKind::Rinse && id.kind != TaskKind::Dry
-            && id.kind != TaskKind::Assess && zone == id.item;
-        if (ofBowl || ofGroup || itself)
+            && id.kind != TaskKind::Assess && id.kind != TaskKind::Heat && zone == id.item;
+        if (ofBowl || ofGroup || underHeat || itself)
             zones.push_back(zone);
     }
     return zones;
@@ -109,7 +110,10 @@ std::size_t mainPrompt(const State& state)
     const Prompt& first = state.prompts.front();
     if (first.due <= state.now && !first.waitsFor)
         return 0;
-    const auto running = std::ranges::find(state.prompts, Prompt::Asks::Finish, &Prompt::asks);
+    // Heat keeps no hands busy.
+    const auto running = std::ranges::find_if(state.prompts, [](const Prompt& prompt) {
+        return prompt.asks == Prompt::Asks::Finish && prompt.task.kind != TaskKind::Heat;
+    });
     return running == state.prompts.end() ? 0 : static_cast<std::size_t>(running - state.prompts.begin());
 }
 

@@ -60,6 +60,8 @@ std::string lookText(const std::string& zones, const Alarm& alarm)
 std::string taskText(const service::Service& service, const Alarm& alarm)
 {
     const std::string name = stagger::taskName(service, alarm.task);
+    if (alarm.task.kind == TaskKind::Heat)
+        return name + ": take it off";
     if (alarm.asks == Prompt::Asks::Finish)
         return name + ": has it ended?";
     return name + (alarm.kind == Kind::GetReady ? " soon" : " now");

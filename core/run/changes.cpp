@@ -1,14 +1,12 @@
 #include "core/run/changes.h"
 
+#include "core/run/zone_record.h"
 #include "core/stagger/head_name.h"
 
 #include <algorithm>
 
 namespace core::run {
 namespace {
-
-using stagger::TaskId;
-using stagger::TaskKind;
 
 std::optional<Instant> openStart(const stagger::Plan& plan, const TaskId& id)
 {
@@ -18,18 +16,13 @@ std::optional<Instant> openStart(const stagger::Plan& plan, const TaskId& id)
     return task->start;
 }
 
-bool isWater(const TaskId& id)
-{
-    return id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone;
-}
-
 /// Those that moved, came or went; and the water that stays where something else did not.
 std::vector<Change> worthSaying(const std::vector<Change>& all)
 {
     std::vector<Change> said;
     const bool anyMoved = std::ranges::any_of(all, [](const Change& change) { return !change.stays(); });
     std::ranges::copy_if(all, std::back_inserter(said), [&](const Change& change) {
-        return anyMoved && (!change.stays() || isWater(change.task));
+        return anyMoved && (!change.stays() || isRinse(change.task));
     });
     return said;
 }
@@ -37,6 +30,23 @@ std::vector<Change> worthSaying(const std::vector<Change>& all)
 std::string clockTime(const service::Service& service, Instant moment, const measure::TimeZones& zones)
 {
     return measure::clockText(zones.localAt(moment, service.timeZone));
+}
+
+std::string briefly(const std::vector<service::Service>& services, const Change& change,
+                    const measure::TimeZones& zones)
+{
+    const service::Service& service = services.at(change.task.service);
+    std::string text =
+        services.size() > 1 ? stagger::headName(services, change.task.service) + ": " : std::string{};
+    text += stagger::taskName(service, change.task);
+    if (!change.to)
+        return text + " is no longer planned";
+    const std::string to = clockTime(service, *change.to, zones);
+    if (!change.from)
+        return text + " is planned at " + to;
+    if (change.stays())
+        return text + " stays at " + to;
+    return text + " moves to " + to + " (from " + clockTime(service, *change.from, zones) + ")";
 }
 
 }  // namespace
@@ -66,6 +76,21 @@ std::vector<Change> changesBetween(const stagger::Plan& before, const stagger::P
             all.push_back(change);
     }
     return worthSaying(all);
+}
+
+std::string changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
+                        const measure::TimeZones& zones, std::size_t most)
+{
+    std::vector<Change> ordered = changes;
+    // Water is what everything else waits for.
+    std::ranges::stable_partition(ordered, [](const Change& change) { return isRinse(change.task); });
+    const std::size_t named = ordered.size() > most ? most : ordered.size();
+    std::string text;
+    for (std::size_t place = 0; place < named; ++place)
+        text += (place == 0 ? "" : ", ") + briefly(services, ordered[place], zones);
+    if (const std::size_t more = ordered.size() - named; more > 0)
+        text += " and " + std::to_string(more) + " more";
+    return text.empty() ? text : text + ".";
 }
 
 std::string changeText(const std::vector<service::Service>& services, const Change& change,

@@ -12,7 +12,8 @@ constexpr Seconds longestAgo = std::chrono::hours{24};
 
 bool corrects(const Answer& answer)
 {
-    return answer.kind == Answer::Kind::UndoLast || answer.kind == Answer::Kind::MoveLast;
+    return answer.kind == Answer::Kind::UndoLast || answer.kind == Answer::Kind::MoveLast
+        || answer.kind == Answer::Kind::OtherZone;
 }
 
 bool hasEnded(std::span<const Fact> facts)
@@ -21,7 +22,7 @@ bool hasEnded(std::span<const Fact> facts)
     return std::ranges::find(standing, FactKind::Ended, &Fact::kind) != standing.end();
 }
 
-Told tell(const Telling& telling)
+Told tellFacts(const Telling& telling)
 {
     switch (telling.answer.kind) {
     case Answer::Kind::Start:
@@ -32,12 +33,22 @@ Told tell(const Telling& telling)
     case Answer::Kind::RinseZoneNow: return tellLook(telling);
     case Answer::Kind::UndoLast:
     case Answer::Kind::MoveLast: return tellCorrection(telling);
+    case Answer::Kind::OtherZone: return tellOtherZone(telling);
+    case Answer::Kind::End: return std::vector{telling.fact(FactKind::Ended, {})};
     case Answer::Kind::Amend:
     case Answer::Kind::Interrupt:
-    case Answer::Kind::Abandon: return tellAmendment(telling);
-    case Answer::Kind::End: return std::vector{telling.fact(FactKind::Ended, {})};
+    case Answer::Kind::Abandon: break;
     }
     return refuse("This is no answer that a run knows.");
+}
+
+tl::expected<Decision, Refusal> tell(const Telling& telling)
+{
+    const Answer::Kind kind = telling.answer.kind;
+    if (kind == Answer::Kind::Amend || kind == Answer::Kind::Interrupt || kind == Answer::Kind::Abandon)
+        return tellAmendment(telling);
+    return tellFacts(telling).map(
+        [](std::vector<Fact>&& facts) { return Decision{.facts = std::move(facts), .revision = {}}; });
 }
 
 }  // namespace
@@ -52,7 +63,7 @@ std::string Telling::nameOf(const TaskId& task) const
     return stagger::taskName(services.at(task.service), task);
 }
 
-Told refuse(const std::string& what)
+tl::unexpected<Refusal> refuse(const std::string& what)
 {
     return tl::unexpected{Refusal{what}};
 }
@@ -60,13 +71,21 @@ Told refuse(const std::string& what)
 tl::expected<std::vector<Fact>, Refusal> decide(const Setup& setup, std::span<const Fact> facts,
                                                 const Answer& answer, Instant now)
 {
+    return decideInFull(setup, facts, answer, now).map([](Decision&& decision) {
+        return std::move(decision.facts);
+    });
+}
+
+tl::expected<Decision, Refusal> decideInFull(const Setup& setup, std::span<const Fact> facts,
+                                             const Answer& answer, Instant now)
+{
     if (answer.ago < Seconds{0})
         return refuse("That time is still to come. Answer when it has happened.");
     if (answer.ago > longestAgo)
         return refuse("That is more than a day ago. Give a time within the last 24 hours.");
     const std::vector<Service>& services = servicesAt(setup, facts);
-    const bool namesTask =
-        !corrects(answer) && answer.kind != Answer::Kind::End && answer.kind != Answer::Kind::Amend;
+    const bool namesTask = answer.kind == Answer::Kind::OtherZone
+        || (!corrects(answer) && answer.kind != Answer::Kind::End && answer.kind != Answer::Kind::Amend);
     if (namesTask && !exists(services, answer.task))
         return refuse("There is no such task in this service. Choose one from the list.");
     if (hasEnded(facts) && !corrects(answer))

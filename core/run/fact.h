@@ -9,8 +9,9 @@
 
 /// What happened. A run is the list of its facts and nothing else: they are
 /// appended, durable before they count, and never changed. Putting something
-/// right is a fact too. Facts hold ids and times, never a name or a word about
-/// a person, so a person can be erased without rewriting a journal.
+/// right is a fact too. Facts hold ids and times, never a name; the one thing in
+/// words is what somebody saw, which a journal keeps apart, so that a person can be
+/// erased without rewriting it.
 namespace core::run {
 
 using measure::Instant;
@@ -21,8 +22,8 @@ using stagger::TaskId;
 enum class FactNumber : std::int64_t {};
 
 enum class FactKind {
-    Started,   ///< `task` began at `happened`.
-    Finished,  ///< `task` ended at `happened`. For `Dry`: the hands-on part.
+    Started,   ///< `task` began at `happened`. For `Heat`: it was put on.
+    Finished,  ///< `task` ended at `happened`. For `Dry`: the hands-on part. For `Heat`: it was taken off.
     Looked,    ///< The look `task` was made at `happened`; `verdict` says what came of it.
     Dropped,   ///< `task` will not be done.
     Undone,    ///< The fact `about` never happened.
@@ -43,13 +44,16 @@ enum class Verdict {
 struct Fact {
     FactNumber number{0};  ///< 0 until the journal has given it one.
     FactKind kind = FactKind::Started;
-    TaskId task{};                      ///< Not used by Undone, Moved, Ended, Amended.
-    std::optional<FactNumber> about{};  ///< For Undone and Moved.
+    TaskId task{};  ///< Not used by Undone, Moved, Ended, Amended.
+    std::optional<FactNumber>
+        about{};  ///< For Undone and Moved; else what was said of the wrong zone before.
     Instant happened{};
     Instant recorded{};
     Verdict verdict = Verdict::Leave;  ///< For Looked.
-    Seconds again{0};                  ///< For Looked with Again.
-    std::size_t revision = 0;          ///< Of `Setup::revisions`, from 1; 0 for what amends nothing.
+    Seconds again{
+        0};  ///< For Looked with Again. For `Heat` that Started: how long it is to stay; 0 if nobody said.
+    std::size_t revision = 0;  ///< Of `Setup::revisions`, from 1; 0 for what amends nothing.
+    std::string tone{};        ///< For Looked: what was seen, in words; empty where nobody said.
 
     friend bool operator==(const Fact&, const Fact&) = default;
 };

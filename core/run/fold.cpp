@@ -102,7 +102,8 @@ stagger::Progress progressOf(const Setup& setup, std::span<const Fact> facts)
     const std::vector<Service>& services = servicesAt(setup, facts);
     Progress progress;
     for (const Fact& fact : standingFacts(facts)) {
-        if (exists(services, fact.task))
+        // Heat is nothing that the planner could plan around: see core/run/heat.h.
+        if (exists(services, fact.task) && fact.task.kind != TaskKind::Heat)
             take(services, progress, fact);
     }
     settleBowls(services, progress);

@@ -1,5 +1,6 @@
 #include "core/run/lanes.h"
 
+#include "core/run/standing.h"
 #include "core/run/zone_record.h"
 
 #include <algorithm>
@@ -73,6 +74,20 @@ std::vector<Lane> lanesAt(const std::vector<Service>& services, const Progress& 
     for (const TaskId& apply : zonesOf(services))
         lanes.push_back(laneOf(services, progress, plan, apply, now));
     return lanes;
+}
+
+void nameTones(std::vector<Lane>& lanes, std::span<const Fact> facts)
+{
+    for (const Fact& fact : standingFacts(facts)) {
+        if (fact.kind != FactKind::Looked || fact.task.kind != TaskKind::Look || fact.tone.empty())
+            continue;
+        for (Lane& lane : lanes) {
+            const bool mine =
+                TaskId{lane.service, lane.coat, TaskKind::Apply, lane.zone} == applyOf(fact.task);
+            if (mine && (!lane.tone || lane.tone->at <= fact.happened))
+                lane.tone = SeenTone{.what = fact.tone, .at = fact.happened};
+        }
+    }
 }
 
 void nameNextLooks(std::vector<Lane>& lanes, const std::vector<Prompt>& prompts)

@@ -1,5 +1,6 @@
 #include "core/run/prompts.h"
 
+#include "core/run/heat.h"
 #include "core/run/waiting.h"
 #include "core/run/zone_record.h"
 
@@ -117,12 +118,14 @@ int harmOfWaiting(Asks asks, TaskKind kind)
     case TaskKind::Apply: return asks == Asks::Finish ? 4 : 6;
     case TaskKind::Mix: return asks == Asks::Finish ? 5 : 7;
     case TaskKind::Dry:
-    case TaskKind::Assess: return 8;
+    case TaskKind::Assess:
+    case TaskKind::Heat: return 8;
     }
     return 8;
 }
 
-std::vector<Prompt> promptsAt(PlanHistory& history, const std::vector<ExtraLook>& extra, Instant now)
+std::vector<Prompt> promptsAt(PlanHistory& history, const std::vector<ExtraLook>& extra,
+                              const std::vector<Heat>& heats, Instant now)
 {
     const Planning& planning = history.inForce(now);
     std::vector<Prompt> prompts;
@@ -132,6 +135,7 @@ std::vector<Prompt> promptsAt(PlanHistory& history, const std::vector<ExtraLook>
     else
         addByClock(history.services(), planning.progress, prompts);
     addExtra(extra, prompts);
+    addHeat(heats, prompts);
     sortByPressing(prompts, now);
     return prompts;
 }

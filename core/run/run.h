@@ -26,6 +26,14 @@ enum class Stage {
     Dropped,
 };
 
+/// The tone of a zone as somebody saw it at a look.
+struct SeenTone {
+    std::string what{};  ///< In words, never empty.
+    Instant at{};
+
+    friend bool operator==(const SeenTone&, const SeenTone&) = default;
+};
+
 /// One zone while it runs.
 struct Lane {
     std::size_t service = 0;
@@ -39,7 +47,8 @@ struct Lane {
     Seconds development{0};  ///< By now; 0 while the clock has not started.
     Instant leastAt{};       ///< When the window's three marks are reached.
     Instant targetAt{};
-    Instant mostAt{};  ///< The tighter of most and the first strand's limit.
+    Instant mostAt{};                ///< The tighter of most and the first strand's limit.
+    std::optional<SeenTone> tone{};  ///< What was seen last.
     std::optional<Instant> nextLook{};
     std::optional<TaskId> nextLookTask{};
 
@@ -54,6 +63,16 @@ struct ExtraLook {
     Instant due{};
 
     friend bool operator==(const ExtraLook&, const ExtraLook&) = default;
+};
+
+/// Heat that is over a head, such as a lamp or a warm cap. Nothing is worked out from it: what it does to a
+/// mixture is for the product's leaflet to say. Water on the head ends it.
+struct Heat {
+    TaskId task{};  ///< Of the coat that it was put on for.
+    Instant since{};
+    std::optional<Instant> offDue{};  ///< When it is to be taken off, where somebody said how long it stays.
+
+    friend bool operator==(const Heat&, const Heat&) = default;
 };
 
 /// One thing somebody has to do. The first of the list is the one to do now.
@@ -106,6 +125,11 @@ struct Change {
 std::string changeText(const std::vector<service::Service>& services, const Change& change,
                        const measure::TimeZones& zones);
 
+/// All of them in one sentence, water first: "Rinse All together stays at 14:52, Apply Ends moves to 14:36
+/// (from 14:31)." Of more than `most` only so many are named. Empty where nothing changed.
+std::string changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
+                        const measure::TimeZones& zones, std::size_t most = 3);
+
 /// Makes plans: `stagger::plan`, or a stand-in with the same promises.
 using Planner = std::function<tl::expected<stagger::Plan, stagger::NoPlan>(const stagger::Question&,
                                                                            const stagger::Budget&)>;
@@ -136,6 +160,7 @@ struct State {
     std::vector<Prompt> prompts{};  ///< Most pressing first: due ones by due, then coming and waiting ones.
     std::vector<LimitWatch> limits{};     ///< Of zones that develop, nearest first.
     std::vector<ExtraLook> extraLooks{};  ///< Asked for and still to be made, in the order of the service.
+    std::vector<Heat> heats{};            ///< On now, at most one a head, in the order of the services.
     /// What the last fact, and the time that has gone by since, changed in the plan. Empty where
     /// no start moved by the clock's minutes; else water that stays is named too.
     std::vector<Change> changes{};
@@ -158,8 +183,9 @@ stagger::Progress progressOf(const Setup& setup, std::span<const Fact> facts);
 /// Something somebody says: "started", "two minutes ago", "undo".
 struct Answer {
     enum class Kind {
-        Start,
-        Finish,
+        Start,   ///< For `Heat`, `again` is how long it stays, if somebody says so; its `part` is not looked
+                 ///< at.
+        Finish,  ///< For `Heat`, whichever is on that head.
         Leave,
         LookAgain,
         RinseZoneNow,  ///< `task` is the zone's Apply, or its Look.
@@ -170,14 +196,17 @@ struct Answer {
         Amend,      ///< `services` from now on, without the tasks of `drop`; see core/run/amend/amend.h.
         Interrupt,  ///< Applying `task` stops before it is done; the rest becomes a zone of its own.
         Abandon,    ///< Nothing more is begun of the coat of `task`; what is on the hair is rinsed.
+        OtherZone,  ///< The answer `about`, or the last about a zone, was really about the zone of `task`,
+                    ///< its Apply.
     };
     Kind kind = Kind::Start;
     TaskId task{};
-    Seconds ago{0};              ///< It happened that long before now.
-    Seconds again{0};            ///< For LookAgain.
+    Seconds ago{0};      ///< It happened that long before now.
+    Seconds again{0};    ///< For LookAgain, and for Start of `Heat`.
+    std::string tone{};  ///< For Leave, LookAgain, and RinseZoneNow of a look: what was seen, in words.
     std::vector<TaskId> also{};  ///< For Leave: further looks that are left too.
     std::optional<FactNumber>
-        about{};  ///< For UndoLast and MoveLast: another than the last. Undoing an undo redoes.
+        about{};  ///< For UndoLast, MoveLast and OtherZone: another than the last. Undoing an undo redoes.
     std::vector<service::Service> services{};  ///< For Amend.
     std::vector<TaskId> drop{};                ///< For Amend.
 };
@@ -191,5 +220,16 @@ struct Refusal {
 /// finishing what never started, a time before the task began, a time to come.
 tl::expected<std::vector<Fact>, Refusal> decide(const Setup& setup, std::span<const Fact> facts,
                                                 const Answer& answer, Instant now);
+
+/// What an answer amounts to in full: its facts, and what it makes of the services where it amends them,
+/// which is the next of `Setup::revisions`, to be put there with the facts.
+struct Decision {
+    std::vector<Fact> facts{};
+    std::optional<std::vector<service::Service>> revision{};
+};
+
+/// As `decide`, with the revision that it worked out on the way.
+tl::expected<Decision, Refusal> decideInFull(const Setup& setup, std::span<const Fact> facts,
+                                             const Answer& answer, Instant now);
 
 }  // namespace core::run

@@ -1,6 +1,7 @@
 #include "core/run/amend/revisions.h"
 #include "core/run/changes.h"
 #include "core/run/extra_looks.h"
+#include "core/run/heat.h"
 #include "core/run/lanes.h"
 #include "core/run/limits.h"
 #include "core/run/planning.h"
@@ -70,10 +71,12 @@ State stateAt(const Setup& setup, std::span<const Fact> facts, Instant now)
     state.finished = wasEnded(facts) || allIsOver(services, planning.progress, now);
     state.changes = changesAt(history, facts.size(), now);
     state.lanes = lanesAt(watched, planning.progress, planning.plan ? &*planning.plan : nullptr, now);
+    nameTones(state.lanes, facts);
     if (wasEnded(facts))
         return state;
     state.extraLooks = extraLooksOf(setup, facts);
-    state.prompts = promptsAt(history, state.extraLooks, now);
+    state.heats = heatsOf(setup, facts);
+    state.prompts = promptsAt(history, state.extraLooks, state.heats, now);
     state.limits = limitsAt(watched, planning.progress, state.prompts, now);
     nameNextLooks(state.lanes, state.prompts);
     return state;

@@ -1,4 +1,5 @@
 #include "core/run/amend/revisions.h"
+#include "core/run/answers.h"
 #include "core/run/standing.h"
 #include "core/run/telling.h"
 #include "core/run/zone_record.h"
@@ -7,63 +8,6 @@
 
 namespace core::run {
 namespace {
-
-using Place = std::size_t;
-
-bool isCorrection(const Fact& fact)
-{
-    return fact.kind == FactKind::Undone || fact.kind == FactKind::Moved;
-}
-
-std::optional<Place> placeOf(std::span<const Fact> facts, std::optional<FactNumber> number)
-{
-    const auto found = std::ranges::find_if(facts, [&](const Fact& fact) { return number == fact.number; });
-    if (found == facts.end())
-        return {};
-    return static_cast<Place>(found - facts.begin());
-}
-
-/// Whether both came of one answer, which is put right as a whole.
-bool cameTogether(std::span<const Fact> facts, const Fact& first, const Fact& second)
-{
-    if (first.recorded != second.recorded)
-        return false;
-    if (first.revision != 0 || second.revision != 0)
-        return first.revision == second.revision;
-    const bool sameTask = first.task == second.task;
-    if (first.kind == FactKind::Looked && second.kind == FactKind::Started)
-        return first.verdict == Verdict::RinseNow && second.task.kind == TaskKind::RinseAlone
-            && applyOf(first.task) == applyOf(second.task);
-    // Looks left within one second are taken as left with one word: undone, they are only asked for again.
-    if (first.kind == FactKind::Looked && second.kind == FactKind::Looked)
-        return first.verdict == Verdict::Leave && second.verdict == Verdict::Leave && !sameTask
-            && first.task.service == second.task.service && first.happened == second.happened;
-    if (first.kind == FactKind::Started && second.kind == FactKind::Finished)
-        return sameTask && first.task.kind == TaskKind::Dry && first.happened == second.happened;
-    if (!isCorrection(first) || first.kind != second.kind)
-        return false;
-    const auto one = placeOf(facts, first.about);
-    const auto other = placeOf(facts, second.about);
-    if (!one || !other || facts[*one].number >= first.number || facts[*other].number >= second.number)
-        return false;
-    const Fact& target = facts[*one];
-    const Fact& next = facts[*other];
-    const bool startAndEnd =
-        target.kind == FactKind::Started && next.kind == FactKind::Finished && target.task == next.task;
-    return startAndEnd || cameTogether(facts, target, next);
-}
-
-/// All places of the answer that the fact at `place` came of.
-std::vector<Place> answerAround(std::span<const Fact> facts, Place place)
-{
-    std::vector<Place> places{place};
-    while (places.front() > 0 && cameTogether(facts, facts[places.front() - 1], facts[places.front()]))
-        places.insert(places.begin(), places.front() - 1);
-    while (places.back() + 1 < facts.size()
-           && cameTogether(facts, facts[places.back()], facts[places.back() + 1]))
-        places.push_back(places.back() + 1);
-    return places;
-}
 
 /// What is meant: the fact that was named, else the last that stands and is of a kind that can be meant.
 template <class Meant>
@@ -131,28 +75,54 @@ std::optional<std::string> whyStays(const Telling& telling, Place place)
     return {};
 }
 
+/// Why an application cannot be taken back, or nothing: a rinse that has begun would be without what it is
+/// for, and nothing could be planned any more.
+std::optional<std::string> whyUnderWater(const Telling& telling, const Fact& fact)
+{
+    const bool applies = fact.task.kind == TaskKind::Apply
+        && (fact.kind == FactKind::Started || fact.kind == FactKind::Finished);
+    if (!applies || !exists(telling.services, fact.task))
+        return {};
+    const TaskId rinse = rinseOf(telling.services, fact.task);
+    const std::vector<TaskId> under = zonesUnder(telling.services, telling.progress, rinse);
+    const bool ran = telling.progress.find(rinse) && std::ranges::find(under, fact.task) != under.end();
+    TaskId alone = fact.task;
+    alone.kind = TaskKind::RinseAlone;
+    if (!ran && !telling.progress.find(alone))
+        return {};
+    return "'" + telling.nameOf(ran ? rinse : alone) + "' has begun since. Undo that first.";
+}
+
 Told tellUndo(const Telling& telling)
 {
     const auto place = placeMeant(telling, [](const Fact& fact) { return fact.kind != FactKind::Undone; });
     if (!place)
         return refuse(telling.answer.about ? "That answer does not stand any more."
                                            : "There is nothing to undo.");
-    std::vector<Place> places = answerAround(telling.facts, *place);
-    for (const Place each : places) {
+    for (const Place each : answerAround(telling.facts, *place)) {
         if (const auto why = whyStays(telling, each))
             return refuse(*why);
+        if (const auto why = whyUnderWater(telling, telling.facts[each]))
+            return refuse(*why);
     }
-    for (const Place each : std::vector{places})
-        addEndOf(telling, each, places);
-    std::vector<Fact> facts = factsAbout(telling, FactKind::Undone, places);
-    for (Fact& fact : facts)
-        fact.happened = telling.now;
-    return facts;
+    return undoing(telling, *place);
+}
+
+/// Whether heat that was taken off would have been so before it was put on.
+bool isBeforeItsHeat(const Telling& telling, const Fact& fact)
+{
+    return fact.kind == FactKind::Finished
+        && std::ranges::any_of(standingFacts(telling.facts), [&](const Fact& other) {
+               return other.kind == FactKind::Started && other.task == fact.task
+                   && other.happened > telling.happened();
+           });
 }
 
 /// Why `fact`, moved by itself, cannot have happened at the new time; or nothing.
 std::optional<std::string> whyNotThen(const Telling& telling, const Fact& fact)
 {
+    if (fact.task.kind == TaskKind::Heat && isBeforeItsHeat(telling, fact))
+        return "That is before the heat was put on. Give a later time.";
     const auto* task = telling.progress.find(fact.task);
     const Instant moment = telling.happened();
     if (!exists(telling.services, fact.task) || !task)
@@ -176,7 +146,10 @@ Told tellMove(const Telling& telling)
     if (!place)
         return refuse(telling.answer.about ? "That answer does not stand any more."
                                            : "There is no answer to put right.");
-    const std::vector<Place> places = answerAround(telling.facts, *place);
+    std::vector<Place> places = answerAround(telling.facts, *place);
+    // What stands instead of several answers happened at several times.
+    if (isInstead(telling.facts[*place]))
+        places = {*place};
     if (places.size() == 1) {
         if (const auto why = whyNotThen(telling, telling.facts[*place]))
             return refuse(*why);
@@ -185,6 +158,17 @@ Told tellMove(const Telling& telling)
 }
 
 }  // namespace
+
+std::vector<Fact> undoing(const Telling& telling, std::size_t place)
+{
+    std::vector<Place> places = answerAround(telling.facts, place);
+    for (const Place each : std::vector{places})
+        addEndOf(telling, each, places);
+    std::vector<Fact> facts = factsAbout(telling, FactKind::Undone, places);
+    for (Fact& fact : facts)
+        fact.happened = telling.now;
+    return facts;
+}
 
 Told tellCorrection(const Telling& telling)
 {

@@ -8,6 +8,7 @@ namespace core::run {
 namespace {
 
 constexpr Seconds longestWait = std::chrono::hours{24};
+constexpr std::size_t longestTone = 240;
 
 bool isAskedForAgain(const Telling& telling, const TaskId& look)
 {
@@ -54,6 +55,7 @@ Told tellLooked(const Telling& telling)
             return refuse(*why);
         facts.push_back(telling.fact(FactKind::Looked, look));
     }
+    facts.front().tone = telling.answer.tone;
     if (telling.answer.kind == Answer::Kind::LookAgain) {
         if (telling.answer.again <= Seconds{0} || telling.answer.again > longestWait)
             return refuse("Say in how many minutes to look again.");
@@ -79,6 +81,15 @@ std::optional<std::string> whyNoRinse(const Telling& telling, const TaskId& appl
     return {};
 }
 
+/// Words that a line can hold.
+std::optional<std::string> whyNoTone(const std::string& tone)
+{
+    if (tone.size() > longestTone)
+        return "Say in fewer words what was seen: at most " + std::to_string(longestTone) + " letters.";
+    const bool plain = std::ranges::none_of(tone, [](unsigned char letter) { return letter < ' '; });
+    return plain ? std::nullopt : std::optional<std::string>{"Say in one line what was seen."};
+}
+
 Told tellRinseNow(const Telling& telling)
 {
     const TaskId& id = telling.answer.task;
@@ -93,6 +104,9 @@ Told tellRinseNow(const Telling& telling)
     if (id.kind == TaskKind::Look && !whyNoLook(telling, id)) {
         facts.push_back(telling.fact(FactKind::Looked, id));
         facts.back().verdict = Verdict::RinseNow;
+        facts.back().tone = telling.answer.tone;
+    } else if (!telling.answer.tone.empty()) {
+        return refuse("What was seen is kept with a look. Answer the look of this zone with it.");
     }
     TaskId alone = apply;
     alone.kind = TaskKind::RinseAlone;
@@ -104,6 +118,8 @@ Told tellRinseNow(const Telling& telling)
 
 Told tellLook(const Telling& telling)
 {
+    if (const auto why = whyNoTone(telling.answer.tone))
+        return refuse(*why);
     if (telling.answer.kind == Answer::Kind::RinseZoneNow)
         return tellRinseNow(telling);
     return tellLooked(telling);

@@ -104,6 +104,8 @@ Told tellDrop(const Telling& telling)
 
 Told tellTask(const Telling& telling)
 {
+    if (telling.answer.task.kind == TaskKind::Heat)
+        return tellHeat(telling);
     if (telling.answer.kind == Answer::Kind::Start)
         return tellStart(telling);
     return telling.answer.kind == Answer::Kind::Finish ? tellFinish(telling) : tellDrop(telling);

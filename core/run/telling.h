@@ -24,18 +24,28 @@ struct Telling {
     [[nodiscard]] std::string nameOf(const TaskId& task) const;
 };
 
-Told refuse(const std::string& what);
+/// For whatever is told.
+tl::unexpected<Refusal> refuse(const std::string& what);
 
 /// Start, Finish and Drop. The task exists.
 Told tellTask(const Telling& telling);
 
+/// Start and Finish of heat. The coat exists.
+Told tellHeat(const Telling& telling);
+
 /// Leave, LookAgain and RinseZoneNow. The task exists.
 Told tellLook(const Telling& telling);
 
-/// Amend, Interrupt and Abandon. Where a task is named it exists.
-Told tellAmendment(const Telling& telling);
+/// Amend, Interrupt and Abandon, and what becomes of the services. Where a task is named it exists.
+tl::expected<Decision, Refusal> tellAmendment(const Telling& telling);
 
 /// UndoLast and MoveLast.
 Told tellCorrection(const Telling& telling);
+
+/// OtherZone. The task exists.
+Told tellOtherZone(const Telling& telling);
+
+/// What takes back the answer that the fact at `place` came of, with the end of what it started.
+std::vector<Fact> undoing(const Telling& telling, std::size_t place);
 
 }  // namespace core::run

@@ -14,11 +14,6 @@ bool isAfter(const service::Zone& zone, const TaskId& other)
            });
 }
 
-bool isRinse(const TaskId& id)
-{
-    return id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone;
-}
-
 /// What must be over before the water: applying to the zones that go under it, and their late jobs.
 bool holdsUpWater(const std::vector<Service>& services, const Progress& progress, const TaskId& rinse,
                   const TaskId& running)
@@ -44,7 +39,8 @@ bool buildsOn(const std::vector<Service>& services, const Progress& progress, co
     case TaskKind::RinseAlone: return holdsUpWater(services, progress, id, running);
     case TaskKind::Dry: return isRinse(running);
     case TaskKind::Assess: return isRinse(running) || running.kind == TaskKind::Dry;
-    case TaskKind::Mix: return false;
+    case TaskKind::Mix:
+    case TaskKind::Heat: return false;
     }
     return false;
 }

@@ -80,6 +80,17 @@ ZoneRecord zoneRecord(const std::vector<Service>& services, const Progress& prog
     return record;
 }
 
+bool isOfZone(const TaskId& id)
+{
+    return id.kind == TaskKind::Apply || id.kind == TaskKind::Look || id.kind == TaskKind::Late
+        || id.kind == TaskKind::RinseAlone;
+}
+
+bool isRinse(const TaskId& id)
+{
+    return id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone;
+}
+
 std::vector<TaskId> zonesOf(const std::vector<Service>& services)
 {
     std::vector<TaskId> zones;
@@ -136,6 +147,7 @@ bool isPointless(const std::vector<Service>& services, const Progress& progress,
     case TaskKind::Dry:
     case TaskKind::Assess:
         return allDropped(progress, zonesWhere(services, id, [](const auto&, const auto&) { return true; }));
+    case TaskKind::Heat: return false;
     }
     return false;
 }

@@ -27,6 +27,21 @@ Choice choiceOf(ChoiceKind kind, const Question& asked, const Plan& plan)
     return choice;
 }
 
+/// "Go 3 min past: development of at most 45 min", "Stay 3 min short of: development of at least 20 min"
+std::string passingText(const Demand& demand, Seconds by)
+{
+    const std::string length = measure::lengthText(by);
+    switch (demand.kind) {
+    case DemandKind::Least:
+    case DemandKind::LastStrand:
+    case DemandKind::CoatGapLeast: return "Stay " + length + " short of: " + demand.what;
+    case DemandKind::WaterEarliest: return "Go " + length + " ahead of: " + demand.what;
+    case DemandKind::Looks:
+    case DemandKind::LateJob: return "Go " + length + " off: " + demand.what;
+    default: return "Go " + length + " past: " + demand.what;
+    }
+}
+
 class Choosing {
 public:
     Choosing(const Question& question, const Budget& budget)
@@ -120,7 +135,7 @@ void Choosing::passLimit(const Demand& demand)
         by = std::max(by, broken.already ? Seconds{0} : broken.by);
     Choice choice = choiceOf(ChoiceKind::PassLimit, m_question, plan);
     choice.task = demand.task;
-    choice.what = "Go " + measure::lengthText(by) + " past: " + demand.what;
+    choice.what = passingText(demand, by);
     choice.services = withRoom(demand, by);
     m_choices.push_back(std::move(choice));
 }
@@ -225,8 +240,13 @@ std::vector<Choice> Choosing::choices()
     }
     std::ranges::stable_sort(m_choices, [](const Choice& a, const Choice& b) {
         const auto rank = [](const Choice& choice) {
-            return std::tuple{choice.plan->worth.breach, choice.under + choice.over, choice.kind,
-                              choice.task.value_or(TaskId{}), choice.what};
+            return std::tuple{choice.plan->worth.breach,
+                              choice.plan->broken.size(),
+                              choice.under + choice.over,
+                              choice.kind == ChoiceKind::CarryOn,
+                              choice.kind,
+                              choice.task.value_or(TaskId{}),
+                              choice.what};
         };
         return rank(a) < rank(b);
     });

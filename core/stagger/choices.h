@@ -21,7 +21,7 @@ enum class ChoiceKind {
 struct Choice {
     ChoiceKind kind = ChoiceKind::CarryOn;
     std::optional<TaskId> task{};  ///< The zone, look or job it is about, where it has one.
-    std::string what{};            ///< "Let Root go 3 min past: development of at most 45 min"
+    std::string what{};            ///< "Go 3 min past: Root: development of at most 45 min"
     std::vector<TaskId> drop{};    ///< Tasks that are not done then, for `Progress::dropped`.
     /// The services, changed where that is the choice: a zone in a group of its own, one more pair of hands,
     /// a limit that leaves just the room to pass it. With these, and without `drop`, all limits can hold
@@ -34,9 +34,9 @@ struct Choice {
 };
 
 /// The choices that `question`, with its facts, still leaves: each solved exactly, the
-/// least harm first (past limits, then off targets). `CarryOn` is always there; others are
-/// if they break less than that, or one limit alone. Empty where all limits can hold,
-/// where nothing can be done, or where the budget ran out before that was known.
+/// least harm first: past limits, then the fewest of them, then off targets, and carrying on last among
+/// equals. `CarryOn` is always there; others are if they break less than that, or one limit alone. Empty
+/// where all limits can hold, where nothing can be done, or where the budget ran out before that was known.
 std::vector<Choice> choicesFor(const Question& question, const Budget& budget = {});
 
 }  // namespace core::stagger

@@ -17,6 +17,7 @@ constexpr std::array kindWords = {
     KindWord{TaskKind::Late, "late"},   KindWord{TaskKind::Mix, "mix"},
     KindWord{TaskKind::Rinse, "rinse"}, KindWord{TaskKind::RinseAlone, "rinse-alone"},
     KindWord{TaskKind::Dry, "dry"},     KindWord{TaskKind::Assess, "assess"},
+    KindWord{TaskKind::Heat, "heat"},
 };
 
 /// Tasks of a zone come zone by zone, before those of the coat.
@@ -124,6 +125,7 @@ bool isTaskOf(const service::Service& service, const TaskId& id)
     case TaskKind::Dry:
         return id.item == 0 && id.part == 0 && coat.dryHands + coat.dryUnattended > Seconds{0};
     case TaskKind::Assess: return id.item == 0 && id.part == 0 && coat.assess > Seconds{0};
+    case TaskKind::Heat: return id.item == 0;
     }
     return false;
 }
@@ -141,6 +143,7 @@ std::string taskName(const service::Service& service, const TaskId& id)
     case TaskKind::RinseAlone: return "Rinse " + coat.zones.at(id.item).name + " alone";
     case TaskKind::Dry: return "Dry";
     case TaskKind::Assess: return "Assess";
+    case TaskKind::Heat: return "Heat";
     }
     return {};
 }
@@ -157,6 +160,7 @@ Seconds usualLength(const service::Service& service, const TaskId& id)
     case TaskKind::RinseAlone: return coat.groups.at(coat.zones.at(id.item).group).rinse;
     case TaskKind::Dry: return coat.dryHands;
     case TaskKind::Assess: return coat.assess;
+    case TaskKind::Heat: break;
     }
     return Seconds{0};
 }
@@ -193,6 +197,7 @@ service::Work workOf(TaskKind kind)
     case TaskKind::RinseAlone: return service::Work::Rinse;
     case TaskKind::Dry: return service::Work::Dry;
     case TaskKind::Assess: return service::Work::Assess;
+    case TaskKind::Heat: break;
     }
     return service::Work::Apply;
 }

@@ -23,6 +23,8 @@ enum class TaskKind {
     RinseAlone,  ///< `item` is the zone. Never planned by itself: only where somebody chose it.
     Dry,         ///< `item` and `part` are 0.
     Assess,      ///< `item` and `part` are 0.
+    Heat,        ///< Heat over the head; `item` is 0, `part` how often there was some before. Never planned:
+                 ///< somebody says that it was put on and taken off, and nothing is worked out from it.
 };
 
 /// Names one task for good, by places in the service; it holds no name of a
@@ -52,17 +54,17 @@ bool readTaskId(const std::string& text, TaskId& id);
 /// "Rinse All together", "Dry", "Assess". `id` must belong to `service`.
 std::string taskName(const service::Service& service, const TaskId& id);
 
-/// Whether `id` points at something that exists in `service`.
+/// Whether `id` points at something that exists in `service`, or, for heat, at something that may be.
 bool isTaskOf(const service::Service& service, const TaskId& id);
 
 /// Hands-on length for the usual run of things. For `Dry` the hands-on part alone.
 Seconds usualLength(const service::Service& service, const TaskId& id);
 
 /// Every task that exists (length above 0), in the order of ids, looks included
-/// whether or not they fall due; without `RinseAlone`.
+/// whether or not they fall due; without `RinseAlone` and `Heat`.
 std::vector<TaskId> tasksOf(const service::Service& service, std::size_t serviceIndex = 0);
 
-/// The kind of work a task is, for who may do it.
+/// The kind of work a task is, for who may do it. Heat takes no hands, so anything may be said of it.
 service::Work workOf(TaskKind kind);
 
 }  // namespace core::stagger

@@ -48,6 +48,7 @@ public:
         case TaskKind::RinseAlone: return false;
         case TaskKind::Dry:
         case TaskKind::Assess: return true;
+        case TaskKind::Heat: return false;
         }
         return true;
     }

@@ -62,6 +62,11 @@ QString LaneCard::lookText() const
     return tr("Look %1").arg(words::when(*m_lane.untilLook));
 }
 
+QString LaneCard::toneText() const
+{
+    return m_lane.tone ? words::tone(*m_lane.tone, m_clock.text(m_lane.tone->at)) : QString{};
+}
+
 QString LaneCard::inWords() const
 {
     QString text = words::ofHead(
@@ -70,6 +75,8 @@ QString LaneCard::inWords() const
         text += QStringLiteral(", %1 %2").arg(words::digits(m_lane.left), words::countsTo(m_lane));
     if (m_lane.untilLook)
         text += QStringLiteral(", ") + lookText();
+    if (m_lane.tone)
+        text += tr(", seen: %1").arg(toneText());
     return text;
 }
 
@@ -146,8 +153,9 @@ void LaneCard::paintBadge(QPainter& painter, double right, double top) const
     painter.drawText(box, Qt::AlignCenter, text);
 }
 
-/// The zone, and before it whose it is where there are several heads: that is what is cut short first.
-void LaneCard::paintTitle(QPainter& painter, const QRectF& box, int pixels) const
+/// The zone, and before it whose it is where there are several heads: that is what is cut short first. Where
+/// it ends.
+double LaneCard::paintTitle(QPainter& painter, const QRectF& box, int pixels) const
 {
     painter.setFont(Theme::font(pixels, true));
     painter.setPen(m_theme.colours().ink);
@@ -167,6 +175,7 @@ void LaneCard::paintTitle(QPainter& painter, const QRectF& box, int pixels) cons
         painter.setFont(Theme::font(pixels, true));
     }
     painter.drawText(rest, Qt::AlignLeft | Qt::AlignVCenter, zone);
+    return rest.left() + zoneWidth;
 }
 
 void LaneCard::paintFull(QPainter& painter)
@@ -174,7 +183,10 @@ void LaneCard::paintFull(QPainter& painter)
     const Colours& colours = m_theme.colours();
     const QRectF inside = QRectF{rect()}.adjusted(16, 10, -16, -8);
     paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
-    paintTitle(painter, {inside.left() + 38, inside.top(), inside.width() - 100, 26}, metrics::textLarge);
+    const QRectF title{inside.left() + 38, inside.top(), inside.width() - 100, 26};
+    const double after = paintTitle(painter, title, metrics::textLarge) + 12;
+    paintTone(painter,
+              QRectF{QPointF{after, title.top()}, QPointF{inside.right() - badgeWidth, title.bottom()}});
     paintBadge(painter, inside.right(), inside.top());
 
     const QRectF digits{inside.left() - 12, inside.top() + 26, inside.width() + 24, inside.height() - 88};
@@ -194,6 +206,15 @@ void LaneCard::paintFull(QPainter& painter)
     painter.setFont(Theme::font(metrics::textLane, true));
     painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, lookText());
     paintWindow(painter, {inside.left(), inside.bottom() - 34, inside.width(), 14});
+}
+
+/// What was seen last, behind the name, as far as there is room.
+void LaneCard::paintTone(QPainter& painter, const QRectF& room) const
+{
+    painter.setFont(Theme::font(metrics::textSmall));
+    const QString text = painter.fontMetrics().elidedText(toneText(), Qt::ElideRight,
+                                                          static_cast<int>(std::max(0.0, room.width())));
+    painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, text);
 }
 
 /// Development against its window: a ribbon that fills, with least, target and most marked and named.

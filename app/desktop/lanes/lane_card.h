@@ -28,15 +28,17 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    void paintTitle(QPainter& painter, const QRectF& box, int pixels) const;
+    double paintTitle(QPainter& painter, const QRectF& box, int pixels) const;
     void paintFull(QPainter& painter);
     void paintCompact(QPainter& painter);
     void paintGround(QPainter& painter);
     void paintSwatch(QPainter& painter, const QRectF& box) const;
     void paintWindow(QPainter& painter, const QRectF& bar) const;
     void paintBadge(QPainter& painter, double right, double top) const;
+    void paintTone(QPainter& painter, const QRectF& room) const;
     [[nodiscard]] static QFont digitFont(const QSizeF& room, int least);
     [[nodiscard]] QString lookText() const;
+    [[nodiscard]] QString toneText() const;
     [[nodiscard]] QString inWords() const;
     [[nodiscard]] QColor digitColour() const;
 

@@ -49,6 +49,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_resumed{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
     , m_muted{new Notice{theme, QStringLiteral("notice"), QStringLiteral("silent")}}
     , m_changes{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
+    , m_heat{new Notice{theme, QStringLiteral("notice"), QStringLiteral("heat")}}
     , m_reason{new ReasonBand{theme}}
     , m_choices{new ChoiceSearch{session, this}}
     , m_now{new NowPanel{theme}}
@@ -73,12 +74,13 @@ void LanesPage::build()
     m_resumed->setObjectName(QStringLiteral("resumed"));
     m_muted->setObjectName(QStringLiteral("muted"));
     m_changes->setObjectName(QStringLiteral("changes"));
+    m_heat->setObjectName(QStringLiteral("heat"));
     m_strands->setObjectName(QStringLiteral("liveStrands"));
 
     auto* body = m_body;
     body->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
     body->setSpacing(metrics::gapSmall);
-    for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_muted, m_changes})
+    for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_muted, m_changes, m_heat})
         body->addWidget(notice);
     body->addWidget(m_alert, 3);
     body->addWidget(m_now);
@@ -143,9 +145,10 @@ void LanesPage::refresh()
     Q_EMIT stepShown(words::title(now));
     m_lanes->showLanes(lanes, m_clock);
     m_strip->showLanes(lanes, m_clock);
-    m_corrections->showLast(lastAnswer(m_session.services(), m_session.facts(), m_clock));
-    m_more->showAmend(view::amendView(m_session.services(), m_session.state()));
+    m_corrections->showLast(lastAnswer(m_session.setup(), m_session.facts(), m_clock, *m_zones));
+    showMore();
     m_choices->follow();
+    showHeat(lanes);
     showAlarms(now);
     showChanges();
     showReason();
@@ -217,8 +220,9 @@ bool LanesPage::pictureIsCurrent() const
 int LanesPage::roomLeft(const LanesGrid& lanes) const
 {
     int left = height() - heightOf(*m_corrections, width()) - 2 * metrics::gapSmall;
-    for (const QWidget* part : std::initializer_list<const QWidget*>{
-             m_soundWarning, m_warning, m_resumed, m_muted, m_changes, m_reason, m_now, m_alert, m_more})
+    for (const QWidget* part :
+         std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed, m_muted, m_changes,
+                                               m_heat, m_reason, m_now, m_alert, m_more})
         if (!part->isHidden())
             left -= heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
     return left - lanes.leastHeight(width() - 2 * metrics::gapLarge) - metrics::gapSmall;
@@ -244,20 +248,12 @@ void LanesPage::showPicture(const view::LanesView& lanes)
 
 void LanesPage::showChanges()
 {
-    constexpr qsizetype mostSaid = 2;
-    auto changes = m_session.state().changes;
-    // Water is what everything else waits for, so it is said first.
-    std::ranges::stable_partition(changes, [](const core::run::Change& change) {
-        return change.task.kind == core::stagger::TaskKind::Rinse;
-    });
+    constexpr std::size_t mostSaid = 2;
     QStringList said;
-    for (const core::run::Change& change : changes)
-        if (said.size() < mostSaid)
-            said << QString::fromStdString(changeText(m_session.services(), change, *m_zones));
-    if (const auto more = static_cast<qsizetype>(changes.size()) - said.size(); more > 0)
-        said << (more == 1 ? tr("One more step moved too.") : tr("%1 more steps moved too.").arg(more));
-    if (!said.isEmpty())
-        said.prepend(tr("Planned again."));
+    const std::string changes =
+        core::run::changesText(m_session.services(), m_session.state().changes, *m_zones, mostSaid);
+    if (!changes.empty())
+        said << tr("Planned again: %1").arg(QString::fromStdString(changes));
     if (!m_chosen.isEmpty() && m_chosenFacts == m_session.facts().size())
         said.prepend(m_chosen);
     m_changes->say(said.join(QLatin1Char{' '}));

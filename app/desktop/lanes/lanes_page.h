@@ -74,6 +74,9 @@ private:
     [[nodiscard]] QString titleOf(const view::LanesView& lanes) const;
     [[nodiscard]] int roomLeft(const LanesGrid& lanes) const;
     void showChanges();
+    void showHeat(const view::LanesView& lanes);
+    void showMore(bool opens = false);
+    void connectFacts();
     void showSound();
     void showMuted();
     void mute();
@@ -91,6 +94,7 @@ private:
     Notice* m_resumed;
     Notice* m_muted;
     Notice* m_changes;
+    Notice* m_heat;
     ReasonBand* m_reason;
     ChoiceSearch* m_choices;
     NowPanel* m_now;

@@ -3,12 +3,15 @@
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/lanes/lanes_page.h"
+#include "app/desktop/lanes/last_answer.h"
 #include "app/desktop/lanes/more_panel.h"
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
 #include "app/desktop/lanes/reason_band.h"
+#include "app/desktop/words.h"
 #include "core/run/amend/amend.h"
 
+#include <QPushButton>
 #include <QVBoxLayout>
 
 // What the page does where a run is to be changed: the choices, and what nobody asked about.
@@ -57,6 +60,75 @@ void LanesPage::connectMore()
     connect(m_more, &MorePanel::givenUp, this, [=, this](const view::ZoneOption& coat) {
         amend(about(Answer::Kind::Abandon, coat.zone), tr("%1 is given up.").arg(named(coat)));
     });
+    connectFacts();
+}
+
+/// Heat, a zone more, and answers that are put right.
+void LanesPage::connectFacts()
+{
+    using core::run::Answer;
+    connect(m_more, &MorePanel::heatPutOn, this, [this](const view::TaskId& heat, int minutes) {
+        amend({.kind = Answer::Kind::Start, .task = heat, .again = std::chrono::minutes{minutes}},
+              tr("Heat is on. What it does to the mixtures only the product's leaflet says."));
+    });
+    connect(m_more, &MorePanel::heatTakenOff, this, [this](const view::TaskId& heat) {
+        amend({.kind = Answer::Kind::Finish, .task = heat}, tr("Heat is off."));
+    });
+    connect(m_more, &MorePanel::zoneAdded, this,
+            [this](const view::ZoneOption& like, const QString& name, int minutes) {
+                const auto apply =
+                    minutes > 0 ? std::optional<view::Seconds>{std::chrono::minutes{minutes}} : std::nullopt;
+                amend(core::run::zoneLikeAnswer(m_session.services(), m_session.state().progress, like.zone,
+                                                name.toStdString(), apply),
+                      tr("%1 is a zone more.").arg(name));
+            });
+    connect(m_more, &MorePanel::answerUndone, this, [this](const view::AnswerOption& answer) {
+        amend({.kind = Answer::Kind::UndoLast, .about = answer.number()}, tr("That answer was taken back."));
+    });
+    connect(m_more, &MorePanel::answerWasEarlier, this,
+            [this](const view::AnswerOption& answer, int minutes) {
+                const auto ago = m_session.state().now - answer.happened() + std::chrono::minutes{minutes};
+                amend({.kind = Answer::Kind::MoveLast, .ago = ago, .about = answer.number()},
+                      tr("That answer was put %1 min earlier.").arg(minutes));
+            });
+    connect(m_more, &MorePanel::answerWasOfZone, this,
+            [this](const view::AnswerOption& answer, const view::ZoneOption& zone) {
+                amend({.kind = Answer::Kind::OtherZone, .task = zone.zone, .about = answer.number()},
+                      tr("That answer is about %1 now.").arg(QString::fromStdString(zone.name)));
+            });
+}
+
+/// The answers are listed only while somebody could pick one.
+void LanesPage::showMore(bool opens)
+{
+    constexpr std::size_t mostAnswers = 9;
+    std::vector<MorePanel::Listed> answers;
+    if (opens || !m_more->isHidden()) {
+        for (view::AnswerOption& answer :
+             view::answersView(m_session.services(), m_session.facts(), mostAnswers)) {
+            const QString text =
+                answerText(m_session.setup(), m_session.facts(), answer.facts, m_clock, *m_zones);
+            answers.push_back({text, std::move(answer)});
+        }
+    }
+    m_more->showAmend(view::amendView(m_session.services(), m_session.state()), answers);
+}
+
+/// As long as heat is on it is said that the windows know nothing of it.
+void LanesPage::showHeat(const view::LanesView& lanes)
+{
+    if (lanes.heats.empty())
+        return m_heat->say({});
+    QStringList said;
+    for (const view::HeatView& heat : lanes.heats) {
+        QString text = words::ofHead(heat.head, tr("Heat since %1").arg(m_clock.text(heat.since)));
+        if (heat.offDue)
+            text += tr(", to be taken off at %1").arg(m_clock.text(*heat.offDue));
+        said << text + QLatin1Char{'.'};
+    }
+    said << tr("The windows and alarms stay those without heat; where the leaflet gives times with heat, go "
+               "by those.");
+    m_heat->say(said.join(QLatin1Char{' '}));
 }
 
 /// One at a time: the choices and this have the same keys, and there is room for one of them.
@@ -67,6 +139,7 @@ void LanesPage::openMore(bool open)
         return;
     if (open) {
         m_choices->close();
+        showMore(true);
         m_more->open();
     } else {
         m_more->hide();
@@ -99,7 +172,7 @@ void LanesPage::showReason()
     m_lanes->setVisible(!strip);
     m_body->setStretchFactor(m_strip, crowded ? 2 : 0);  // An alarm has the height to itself.
     // An alarm is never cut: first what has been said gives way to it, then what else there is to do.
-    for (QWidget* part : std::initializer_list<QWidget*>{m_changes, m_now})
+    for (QWidget* part : std::initializer_list<QWidget*>{m_changes, m_heat, m_now})
         if (alert && roomBeside(m_strip) < wanted)
             part->hide();
     m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));

@@ -1,18 +1,18 @@
 #include "app/desktop/lanes/last_answer.h"
 
 #include "app/desktop/words.h"
+#include "core/run/amend/amendment_text.h"
+#include "core/run/amend/revisions.h"
+#include "core/run/answers.h"
 
 #include <QCoreApplication>
-
-#include <algorithm>
-#include <set>
 
 namespace app::desktop {
 namespace {
 
 using core::run::Fact;
 using core::run::FactKind;
-using core::run::FactNumber;
+using core::run::Setup;
 
 struct Text {
     Q_DECLARE_TR_FUNCTIONS(LastAnswer)
@@ -27,42 +27,53 @@ QString verb(const Fact& fact)
         return fact.verdict == core::run::Verdict::Again ? Text::tr("looked, again later")
                                                          : Text::tr("looked");
     case FactKind::Dropped: return Text::tr("left out");
+    case FactKind::Ended: return Text::tr("the run was ended");
     case FactKind::Undone:
     case FactKind::Moved:
-    case FactKind::Amended:
-    case FactKind::Ended: break;
+    case FactKind::Amended: break;
     }
     return {};
 }
 
+QString amended(const Setup& setup, std::span<const Fact> facts, const Fact& fact,
+                const core::measure::TimeZones& zones)
+{
+    const auto place = core::run::placeOf(facts, fact.number);
+    const std::string what = place ? core::run::amendmentText(setup, facts, *place, zones) : std::string{};
+    return what.empty() ? Text::tr("what is planned was changed") : QString::fromStdString(what);
+}
+
 }  // namespace
 
-QString lastAnswer(const std::vector<core::service::Service>& services, const std::vector<Fact>& facts,
-                   const WallClock& clock)
+QString answerText(const Setup& setup, std::span<const Fact> facts, const std::vector<Fact>& answer,
+                   const WallClock& clock, const core::measure::TimeZones& zones)
 {
-    std::set<FactNumber> undone;
-    std::set<FactNumber> moved;
-    core::measure::Instant movedTo;
-    for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
-        if (undone.contains(fact->number))
-            continue;
-        if (fact->kind == FactKind::Undone && fact->about)
-            undone.insert(*fact->about);
-        if (fact->kind == FactKind::Moved && fact->about && moved.insert(*fact->about).second)
-            movedTo = fact->happened;
-        const bool amends = fact->kind == FactKind::Amended || fact->revision != 0;
-        const QString what = verb(*fact);
-        if (what.isEmpty() && !amends)
-            continue;
-        const auto happened = moved.contains(fact->number) ? movedTo : fact->happened;
-        if (amends)
-            return Text::tr("what is planned was changed %1").arg(clock.text(happened));
-        const QString task = words::ofHead(
-            view::headOf(services, fact->task.service),
-            QString::fromStdString(core::stagger::taskName(services[fact->task.service], fact->task)));
-        return QStringLiteral("%1: %2 %3").arg(task, what, clock.text(happened));
-    }
-    return {};
+    const Fact& first = answer.front();
+    const Fact& last = answer.back();
+    const QString when = clock.text(last.happened);
+    if (first.kind == FactKind::Amended)
+        return QStringLiteral("%1 %2").arg(amended(setup, facts, first, zones), when);
+    if (last.kind == FactKind::Ended)
+        return QStringLiteral("%1 %2").arg(verb(last), when);
+    const auto& services = core::run::servicesAt(setup, facts);
+    const std::string head = view::headOf(services, last.task.service);
+    if (last.task.kind == core::stagger::TaskKind::Heat)
+        return words::ofHead(head,
+                             last.kind == FactKind::Started ? Text::tr("Heat on %1").arg(when)
+                                                            : Text::tr("Heat off %1").arg(when));
+    const std::string task = core::stagger::taskName(services.at(last.task.service), last.task);
+    QString text =
+        QStringLiteral("%1: %2 %3").arg(words::ofHead(head, QString::fromStdString(task)), verb(last), when);
+    if (!first.tone.empty())
+        text += QStringLiteral(", ") + QString::fromStdString(first.tone);
+    return text;
+}
+
+QString lastAnswer(const Setup& setup, std::span<const Fact> facts, const WallClock& clock,
+                   const core::measure::TimeZones& zones)
+{
+    const auto answers = core::run::standingAnswers(facts);
+    return answers.empty() ? QString{} : answerText(setup, facts, answers.front(), clock, zones);
 }
 
 }  // namespace app::desktop

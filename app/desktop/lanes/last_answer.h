@@ -7,10 +7,18 @@
 
 #include <QString>
 
+#include <span>
+
 namespace app::desktop {
 
-/// The last fact that still counts, in words: "Apply Root: started 14:02". Empty where there is none.
-QString lastAnswer(const std::vector<core::service::Service>& services,
-                   const std::vector<core::run::Fact>& facts, const WallClock& clock);
+/// An answer that stands in words, by the last of its facts as it really happened: "Apply Root: started
+/// 14:02", "Ada comes to help 14:10". `facts` are all of the run, to which it belongs.
+QString answerText(const core::run::Setup& setup, std::span<const core::run::Fact> facts,
+                   const std::vector<core::run::Fact>& answer, const WallClock& clock,
+                   const core::measure::TimeZones& zones);
+
+/// The last answer that stands. Empty where there is none.
+QString lastAnswer(const core::run::Setup& setup, std::span<const core::run::Fact> facts,
+                   const WallClock& clock, const core::measure::TimeZones& zones);
 
 }  // namespace app::desktop

@@ -3,8 +3,12 @@
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/words.h"
+#include "app/view/tone_words.h"
 
+#include <QComboBox>
 #include <QHBoxLayout>
+#include <QLineEdit>
+#include <QShortcut>
 
 #include <algorithm>
 
@@ -23,6 +27,14 @@ LookChoices::LookChoices(QWidget* parent)
     , m_later{new LiveButton}
     , m_rinse{new LiveButton}
     , m_leaveAll{new LiveButton}
+    , m_tone{new QComboBox}
+{
+    build();
+    buildTone();
+    setAgain(m_again);
+}
+
+void LookChoices::build()
 {
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
@@ -47,11 +59,51 @@ LookChoices::LookChoices(QWidget* parent)
     connect(m_sooner, &QPushButton::clicked, this, [this] { setAgain(m_again - 1); });
     connect(m_later, &QPushButton::clicked, this, [this] { setAgain(m_again + 1); });
     connect(m_leaveAll, &QPushButton::clicked, this, &LookChoices::leaveAll);
-    setAgain(m_again);
+    row->addWidget(m_tone);
+}
+
+/// Said beforehand, or not at all: it goes with whichever answer comes.
+void LookChoices::buildTone()
+{
+    constexpr int mostLetters = 80;
+    m_tone->setObjectName(QStringLiteral("tone"));
+    m_tone->setAccessibleName(tr("Tone seen"));
+    m_tone->setEditable(true);
+    m_tone->setInsertPolicy(QComboBox::NoInsert);
+    m_tone->setMinimumSize(metrics::targetLive * 2, metrics::targetLive);
+    for (const std::string_view word : view::toneWords)
+        m_tone->addItem(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
+    clearTone();
+    m_tone->lineEdit()->setPlaceholderText(tr("Tone seen  (T)"));
+    m_tone->lineEdit()->setMaxLength(mostLetters);
+    const auto backToAnswers = [this] { m_leave->setFocus(Qt::OtherFocusReason); };
+    connect(m_tone, &QComboBox::activated, this, backToAnswers);
+    connect(m_tone->lineEdit(), &QLineEdit::returnPressed, this, backToAnswers);
+    auto* key = new QShortcut{QKeySequence{Qt::Key_T}, this};
+    connect(key, &QShortcut::activated, this, [this] {
+        m_tone->setFocus(Qt::ShortcutFocusReason);
+        m_tone->showPopup();
+    });
+}
+
+void LookChoices::clearTone()
+{
+    m_tone->setCurrentIndex(-1);
+    m_tone->clearEditText();
+}
+
+/// What goes with this answer goes with no other.
+std::string LookChoices::takeTone()
+{
+    const std::string tone = m_tone->currentText().simplified().toStdString();
+    clearTone();
+    return tone;
 }
 
 void LookChoices::showLook(const view::StepView& look)
 {
+    if (m_look != look.prompt.task)
+        clearTone();
     m_look = look.prompt.task;
     m_others.clear();
     for (const core::run::Prompt& other : look.together)
@@ -80,6 +132,7 @@ void LookChoices::leaveAll()
     answer.kind = core::run::Answer::Kind::Leave;
     answer.task = m_look;
     answer.also = m_others;
+    answer.tone = takeTone();
     Q_EMIT answered(answer);
 }
 
@@ -89,6 +142,7 @@ void LookChoices::answer(core::run::Answer::Kind kind)
     answer.kind = kind;
     answer.task = m_look;
     answer.again = core::measure::Seconds{kind == core::run::Answer::Kind::LookAgain ? m_again * 60 : 0};
+    answer.tone = takeTone();
     Q_EMIT answered(answer);
 }
 

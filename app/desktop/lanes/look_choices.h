@@ -6,11 +6,14 @@
 
 #include <QWidget>
 
+class QComboBox;
+
 namespace app::desktop {
 
 class LiveButton;
 
-/// What came of a look: leave it, look again soon, rinse this zone now; or leave all that are made with it.
+/// What came of a look: leave it, look again soon, rinse this zone now, and in words what was seen; or leave
+/// all that are made with it.
 class LookChoices : public QWidget {
     Q_OBJECT
 
@@ -25,7 +28,11 @@ Q_SIGNALS:
     void answered(const core::run::Answer& answer);
 
 private:
+    void build();
     void setAgain(int minutes);
+    void buildTone();
+    void clearTone();
+    std::string takeTone();
     void answer(core::run::Answer::Kind kind);
     void leaveAll();
 
@@ -38,6 +45,7 @@ private:
     LiveButton* m_later;
     LiveButton* m_rinse;
     LiveButton* m_leaveAll;
+    QComboBox* m_tone;
 };
 
 }  // namespace app::desktop

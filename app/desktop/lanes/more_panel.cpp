@@ -38,12 +38,13 @@ MorePanel::MorePanel(QWidget* parent)
 }
 
 /// While somebody is asked, only what makes the question void changes what is shown.
-void MorePanel::showAmend(const view::AmendView& amend)
+void MorePanel::showAmend(const view::AmendView& amend, const std::vector<Listed>& answers)
 {
-    if (amend == m_amend)
+    if (amend == m_amend && answers == m_answers)
         return;
     m_amend = amend;
-    const bool typing = m_page == Page::Helper;
+    m_answers = answers;
+    const bool typing = m_page == Page::Helper || m_page == Page::ZoneName;
     if (!typing)
         turnTo(Page::Pick);
 }
@@ -72,6 +73,14 @@ void MorePanel::ask(const QString& question)
     m_question->setVisible(!question.isEmpty());
 }
 
+/// Shown at once where the panel is: a key that follows at once must find it there.
+void MorePanel::put(QWidget* part, int row, int column)
+{
+    m_grid->addWidget(part, row, column);
+    m_parts.push_back(part);
+    part->show();
+}
+
 QPushButton* MorePanel::add(const QString& text, const QString& name, const QKeySequence& key)
 {
     const int place = static_cast<int>(m_parts.size());
@@ -82,8 +91,7 @@ QPushButton* MorePanel::add(const QString& text, const QString& name, const QKey
     button->setMinimumHeight(metrics::target);
     if (!key.isEmpty())
         button->setShortcut(key);
-    m_grid->addWidget(button, place / columns, place % columns);
-    m_parts.push_back(button);
+    put(button, place / columns, place % columns);
     return button;
 }
 
@@ -104,10 +112,10 @@ void MorePanel::turnTo(Page page)
     case Page::Pick: return pick();
     case Page::Stop:
         ask(tr("Which application stops before it is done? The rest becomes a zone of its own."));
-        return listZones(m_amend.applying, &MorePanel::stopped);
+        return listZones(m_amend.applying, [this](const view::ZoneOption& zone) { Q_EMIT stopped(zone); });
     case Page::Apart:
         ask(tr("Which zone is rinsed by itself when its time comes? Its neighbours must stay dry."));
-        return listZones(m_amend.dry, &MorePanel::apartWanted);
+        return listZones(m_amend.dry, [this](const view::ZoneOption& zone) { Q_EMIT apartWanted(zone); });
     case Page::AwayWho:
         ask(tr("Who is away?"));
         return listHands([this](const view::HandsOption& hands) {
@@ -120,7 +128,27 @@ void MorePanel::turnTo(Page page)
         ask(tr("Who has gone for good?"));
         return listHands([this](const view::HandsOption& hands) { Q_EMIT gone(hands); });
     case Page::GiveUp: return askGiveUp();
+    case Page::HeatWhich: return listHeats();
+    case Page::HeatMinutes: return askHeat();
+    case Page::ZoneLike:
+        ask(tr("Which zone is it like? It has the same bowl, window and looks."));
+        return listZones(m_amend.like, [this](const view::ZoneOption& like) {
+            m_like = like;
+            turnTo(Page::ZoneName);
+        });
+    case Page::ZoneName: return askZoneName();
+    case Page::Answers: return listAnswers();
+    case Page::Answer: return askAnswer();
     }
+}
+
+QPushButton* MorePanel::addPage(const QString& text, const QString& name, Qt::Key key, Page page,
+                                bool enabled)
+{
+    auto* button = add(text, name, key);
+    button->setEnabled(enabled);
+    connect(button, &QPushButton::clicked, this, [this, page] { turnTo(page); });
+    return button;
 }
 
 void MorePanel::pick()
@@ -133,23 +161,35 @@ void MorePanel::pick()
     stops->setEnabled(!m_amend.applying.empty());
     stops->setToolTip(tr("It stops before it is done; the rest becomes a zone of its own, applied later."));
     connect(stops, &QPushButton::clicked, this, &MorePanel::stop);
-    auto* apart = add(tr("Rinse a zone by itself …"), QStringLiteral("moreApart"), Qt::Key_R);
-    apart->setEnabled(!m_amend.dry.empty());
-    connect(apart, &QPushButton::clicked, this, [this] { turnTo(Page::Apart); });
-    auto* givesUp = add(tr("Give up this coat …"), QStringLiteral("moreGiveUp"), Qt::Key_U);
-    givesUp->setEnabled(m_amend.givesUp.has_value());
-    connect(givesUp, &QPushButton::clicked, this, [this] { turnTo(Page::GiveUp); });
+    addPage(tr("Rinse a zone by itself …"), QStringLiteral("moreApart"), Qt::Key_R, Page::Apart,
+            !m_amend.dry.empty());
+    addPage(tr("A zone more …"), QStringLiteral("moreZone"), Qt::Key_Z, Page::ZoneLike,
+            !m_amend.like.empty());
+    pickPeople();
+    const bool both = !m_amend.heatOn.empty() && !m_amend.heatOff.empty();
+    const QString heat = both     ? tr("Heat …")
+        : m_amend.heatOff.empty() ? tr("Heat is on …")
+                                  : tr("Heat is off");
+    auto* heats = add(heat, QStringLiteral("moreHeat"), Qt::Key_H);
+    heats->setEnabled(!m_amend.heatOn.empty() || !m_amend.heatOff.empty());
+    connect(heats, &QPushButton::clicked, this, &MorePanel::heat);
+    addPage(tr("An earlier answer …"), QStringLiteral("moreAnswers"), Qt::Key_P, Page::Answers,
+            !m_answers.empty());
+    addPage(tr("Give up this coat …"), QStringLiteral("moreGiveUp"), Qt::Key_U, Page::GiveUp,
+            m_amend.givesUp.has_value());
+}
+
+void MorePanel::pickPeople()
+{
     auto* away = add(tr("Away …"), QStringLiteral("moreAway"), Qt::Key_A);
     away->setEnabled(!m_amend.here.empty());
     connect(away, &QPushButton::clicked, this, [this] {
         m_who = m_amend.here.front();
         turnTo(m_amend.here.size() == 1 ? Page::AwayMinutes : Page::AwayWho);
     });
-    auto* comes = add(tr("Somebody comes …"), QStringLiteral("moreComes"), Qt::Key_C);
-    connect(comes, &QPushButton::clicked, this, [this] { turnTo(Page::Helper); });
-    auto* gone = add(tr("Somebody has gone …"), QStringLiteral("moreGone"), Qt::Key_G);
-    gone->setEnabled(!m_amend.here.empty());
-    connect(gone, &QPushButton::clicked, this, [this] { turnTo(Page::Gone); });
+    addPage(tr("Somebody comes …"), QStringLiteral("moreComes"), Qt::Key_C, Page::Helper, true);
+    addPage(tr("Somebody has gone …"), QStringLiteral("moreGone"), Qt::Key_G, Page::Gone,
+            !m_amend.here.empty());
 }
 
 void MorePanel::stop()
@@ -161,14 +201,11 @@ void MorePanel::stop()
 }
 
 void MorePanel::listZones(const std::vector<view::ZoneOption>& zones,
-                          void (MorePanel::*told)(const view::ZoneOption&))
+                          const std::function<void(const view::ZoneOption&)>& told)
 {
     for (const view::ZoneOption& zone : zones)
         connect(addOption(QString::fromStdString(zone.name)), &QPushButton::clicked, this,
-                [this, told, zone] {
-                    Q_EMIT(this->*told)
-                    (zone);
-                });
+                [told, zone] { told(zone); });
 }
 
 void MorePanel::listHands(const std::function<void(const view::HandsOption&)>& told)
@@ -193,8 +230,7 @@ void MorePanel::askName()
     name->setObjectName(QStringLiteral("helperName"));
     name->setAccessibleName(tr("Name of who comes to help"));
     name->setMinimumHeight(metrics::target);
-    m_grid->addWidget(name, 0, 0);
-    m_parts.push_back(name);
+    put(name, 0, 0);
     auto* comes = add(tr("Comes to help  (Enter)"), QStringLiteral("helperComes"), {});
     comes->setEnabled(false);
     connect(name, &QLineEdit::textChanged, comes,

@@ -1,6 +1,7 @@
 #include "core/run/amend/amend.h"
 
 #include "core/run/planning.h"
+#include "core/run/zone_record.h"
 #include "core/service/edits.h"
 
 #include <algorithm>
@@ -87,6 +88,22 @@ Answer zoneAnswer(const std::vector<service::Service>& services, std::size_t ser
         taken.push_back(each.name);
     zones.push_back(zone);
     zones.back().name = service::freeName(zone.name, taken);
+    return answer;
+}
+
+Answer zoneLikeAnswer(const std::vector<service::Service>& services, const stagger::Progress& progress,
+                      const TaskId& like, const std::string& name, std::optional<Seconds> apply)
+{
+    service::Zone zone = zoneOf(services, like);
+    zone.name = name;
+    zone.after.clear();
+    zone.late.clear();
+    if (apply)
+        zone.apply = {.quickest = *apply, .usual = *apply, .slowest = *apply};
+    Answer answer = zoneAnswer(services, like.service, like.coat, zone);
+    service::Coat& coat = answer.services[like.service].coats[like.coat];
+    if (progress.find(rinseOf(services, like)))
+        service::giveOwnGroup(coat, coat.zones.size() - 1);
     return answer;
 }
 

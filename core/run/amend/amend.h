@@ -26,6 +26,12 @@ Answer apartAnswer(const std::vector<service::Service>& services, const TaskId& 
 Answer zoneAnswer(const std::vector<service::Service>& services, std::size_t service, std::size_t coat,
                   const service::Zone& zone);
 
+/// One zone more in the coat of `like`, an Apply: the same bowl, window, looks and harms, under a name of its
+/// own; without late jobs, and after no other zone. It is rinsed with `like`, or by itself once that water
+/// has begun. Where `apply` says how long applying takes, it takes just that; else as long as `like`.
+Answer zoneLikeAnswer(const std::vector<service::Service>& services, const stagger::Progress& progress,
+                      const TaskId& like, const std::string& name, std::optional<Seconds> apply);
+
 /// What can be chosen at `now` where the limits can no longer all hold, each solved, the least harm first.
 /// Empty where they can all hold. Takes as long as a few plans.
 std::vector<stagger::Choice> choicesAt(const Setup& setup, std::span<const Fact> facts, Instant now);

@@ -1,6 +1,5 @@
 #include "core/run/amend/revisions.h"
 
-#include "core/run/amend/rest_of_zone.h"
 #include "core/run/standing.h"
 #include "core/run/zone_record.h"
 #include "core/service/check.h"
@@ -70,18 +69,6 @@ std::vector<Service> withFirstLimits(const Setup& setup, std::vector<Service> se
         zone.lastStrandLeast = first.lastStrandLeast;
     }
     return services;
-}
-
-std::optional<std::vector<Service>> amendmentOf(const Setup& setup, std::span<const Fact> facts,
-                                                const Answer& answer, Instant now)
-{
-    switch (answer.kind) {
-    case Answer::Kind::Amend: return answer.services;
-    case Answer::Kind::Abandon: return servicesAt(setup, facts);
-    case Answer::Kind::Interrupt:
-        return withRestOf(servicesAt(setup, facts), progressOf(setup, facts), answer.task, now - answer.ago);
-    default: return std::nullopt;
-    }
 }
 
 std::optional<std::string> whyNoAmendment(const std::vector<Service>& services,

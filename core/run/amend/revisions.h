@@ -12,11 +12,6 @@ const std::vector<service::Service>& servicesAt(const Setup& setup, std::span<co
 /// plan past what a product allows, since somebody chose so; what it allows is watched all the same.
 std::vector<service::Service> withFirstLimits(const Setup& setup, std::vector<service::Service> services);
 
-/// What an answer makes of the services, where it amends them: the next of `Setup::revisions`, to be put
-/// there with the facts of `decide`, which must have taken the answer.
-std::optional<std::vector<service::Service>> amendmentOf(const Setup& setup, std::span<const Fact> facts,
-                                                         const Answer& answer, Instant now);
-
 /// Why `amended` cannot take the place of `services`, or nothing: it must pass every check, and whatever was
 /// there must still be there, as facts name places.
 std::optional<std::string> whyNoAmendment(const std::vector<service::Service>& services,

@@ -1,3 +1,4 @@
+#include "core/run/amend/rest_of_zone.h"
 #include "core/run/amend/revisions.h"
 #include "core/run/telling.h"
 #include "core/run/zone_record.h"
@@ -22,14 +23,17 @@ public:
         m_facts.back().revision = m_telling.setup.revisions.size() + 1;
     }
 
-    [[nodiscard]] std::vector<Fact> facts() && { return std::move(m_facts); }
+    [[nodiscard]] Decision with(std::vector<Service> revision) &&
+    {
+        return {.facts = std::move(m_facts), .revision = std::move(revision)};
+    }
 
 private:
     const Telling& m_telling;
     std::vector<Fact> m_facts;
 };
 
-Told tellAmend(const Telling& telling)
+tl::expected<Decision, Refusal> tellAmend(const Telling& telling)
 {
     if (const auto why = whyNoAmendment(telling.services, telling.answer.services))
         return refuse(*why);
@@ -41,10 +45,10 @@ Told tellAmend(const Telling& telling)
             return refuse(telling.nameOf(task) + " has begun and cannot be left out.");
         amendment.add(FactKind::Dropped, task);
     }
-    return std::move(amendment).facts();
+    return std::move(amendment).with(telling.answer.services);
 }
 
-Told tellInterrupt(const Telling& telling)
+tl::expected<Decision, Refusal> tellInterrupt(const Telling& telling)
 {
     const TaskId& id = telling.answer.task;
     const auto* begun = id.kind == TaskKind::Apply ? telling.progress.find(id) : nullptr;
@@ -52,12 +56,12 @@ Told tellInterrupt(const Telling& telling)
         return refuse("Only applying that is under way can be interrupted.");
     if (telling.happened() <= begun->start)
         return refuse("That is before " + telling.nameOf(id) + " started. Give a later time.");
-    const auto amended = amendmentOf(telling.setup, telling.facts, telling.answer, telling.now);
-    if (const auto why = whyNoAmendment(telling.services, *amended))
+    std::vector<Service> amended = withRestOf(telling.services, telling.progress, id, telling.happened());
+    if (const auto why = whyNoAmendment(telling.services, amended))
         return refuse(*why);
     Amendment amendment{telling};
     amendment.add(FactKind::Finished, id);
-    return std::move(amendment).facts();
+    return std::move(amendment).with(std::move(amended));
 }
 
 /// Whether a task of an abandoned coat has nothing left to be done for. What is on the hair is rinsed, dried
@@ -77,11 +81,12 @@ bool isGivenUp(const Telling& telling, const TaskId& id, bool wet)
         return std::ranges::none_of(zonesUnder(telling.services, telling.progress, id), isBegun);
     case TaskKind::Dry:
     case TaskKind::Assess: return !wet;
+    case TaskKind::Heat: return false;
     }
     return false;
 }
 
-Told tellAbandon(const Telling& telling)
+tl::expected<Decision, Refusal> tellAbandon(const Telling& telling)
 {
     const TaskId& any = telling.answer.task;
     const auto ofCoat = [&](const TaskId& id) { return id.service == any.service && id.coat == any.coat; };
@@ -98,12 +103,12 @@ Told tellAbandon(const Telling& telling)
     }
     if (left == 0)
         return refuse("Nothing of this coat is left that could be given up.");
-    return std::move(amendment).facts();
+    return std::move(amendment).with(telling.services);
 }
 
 }  // namespace
 
-Told tellAmendment(const Telling& telling)
+tl::expected<Decision, Refusal> tellAmendment(const Telling& telling)
 {
     switch (telling.answer.kind) {
     case Answer::Kind::Interrupt: return tellInterrupt(telling);

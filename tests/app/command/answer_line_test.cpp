@@ -1,5 +1,7 @@
 #include "app/command/answer_line.h"
 
+#include "app/command/right_order.h"
+
 #include "tests/app/session/session_samples.h"
 
 #include <gmock/gmock.h>
@@ -96,6 +98,93 @@ TEST(AnswerLine, KnowsTheAnswersToALook)
     EXPECT_EQ(answerOf("a 2.5").again, Seconds{150});
     EXPECT_EQ(answerOf("r").kind, Kind::RinseZoneNow);
     EXPECT_EQ(answerOf("r").task, asking().prompts[0].task);
+}
+
+TEST(AnswerLine, TakesWhatWasSeenBehindAColon)
+{
+    EXPECT_EQ(answerOf("l: still yellow").tone, "still yellow");
+    EXPECT_EQ(answerOf("l: still yellow").kind, Kind::Leave);
+    EXPECT_EQ(answerOf(" : even ").tone, "even");
+    EXPECT_EQ(answerOf("a 5:  turning   green").tone, "turning green");
+    EXPECT_EQ(answerOf("a 5: x").again, Seconds{300});
+    EXPECT_EQ(answerOf("r: even").kind, Kind::RinseZoneNow);
+    EXPECT_EQ(answerOf("l: 2").tone, "still yellow");
+    EXPECT_EQ(answerOf("l: 99").tone, "99");
+    EXPECT_THAT(refusalOf("2: even"), HasSubstr("seen at a look"));
+    const auto order = readOrder("tone", services(), asking());
+    ASSERT_TRUE(order.has_value());
+    EXPECT_EQ(order->kind, Order::Kind::ToneWords);
+}
+
+TEST(AnswerLine, KnowsWhatPutsAnswersRight)
+{
+    EXPECT_EQ(answerOf("u").kind, Kind::UndoLast);
+    EXPECT_EQ(answerOf("u").about, std::nullopt);
+    EXPECT_EQ(answerOf("u #12").about, core::run::FactNumber{12});
+    EXPECT_EQ(answerOf("m 2 #3").about, core::run::FactNumber{3});
+    EXPECT_EQ(answerOf("m 2 #3").ago, Seconds{120});
+    EXPECT_EQ(answerOf("was Ends").kind, Kind::OtherZone);
+    EXPECT_EQ(answerOf("was root #4").task, (TaskId{0, 0, TaskKind::Apply, 0, 0}));
+    EXPECT_EQ(answerOf("was root #4").about, core::run::FactNumber{4});
+    const auto moved = readOrder("m 14:03 #3", services(), asking());
+    ASSERT_TRUE(moved.has_value());
+    EXPECT_EQ(moved->clock, "14:03");
+    EXPECT_EQ(moved->answer.about, core::run::FactNumber{3});
+    EXPECT_EQ(readOrder("answers", services(), asking())->kind, Order::Kind::Answers);
+    EXPECT_THAT(refusalOf("u 12"), HasSubstr("u #12"));
+    EXPECT_THAT(refusalOf("was Nowhere"), HasSubstr("no zone called Nowhere"));
+    EXPECT_THAT(refusalOf("was"), HasSubstr("Which zone was it?"));
+}
+
+TEST(AnswerLine, CountsBackFromAClock)
+{
+    const auto at = [](int hour, int minute, int second) {
+        return core::measure::LocalTime{std::chrono::hours{24 * 20'000 + hour} + std::chrono::minutes{minute}
+                                        + std::chrono::seconds{second}};
+    };
+    EXPECT_EQ(agoOf("14:03", at(14, 5, 10)), Seconds{130});
+    EXPECT_EQ(agoOf("14:03:20", at(14, 5, 10)), Seconds{110});
+    EXPECT_EQ(agoOf("23:58", at(0, 3, 0)), Seconds{300});
+    for (const char* const wrong : {"14", "24:00", "14:60", "14:03:20:1", "14:", ":3", "a:b", ""})
+        EXPECT_EQ(agoOf(wrong, at(14, 5, 10)), std::nullopt) << wrong;
+}
+
+TEST(AnswerLine, PutsHeatOnAndTakesItOff)
+{
+    EXPECT_EQ(answerOf("heat").kind, Kind::Start);
+    EXPECT_EQ(answerOf("heat").task.kind, TaskKind::Heat);
+    EXPECT_EQ(answerOf("heat").again, Seconds{0});
+    EXPECT_EQ(answerOf("heat 10").again, Seconds{600});
+    EXPECT_EQ(answerOf("heat off").kind, Kind::Finish);
+    EXPECT_THAT(refusalOf("heat long"), HasSubstr("How many minutes?"));
+}
+
+TEST(AnswerLine, AddsAZoneThatIsLikeAnother)
+{
+    const Answer answer = answerOf("add Left nape like ends 3");
+    EXPECT_EQ(answer.kind, Kind::Amend);
+    const auto& zones = answer.services.at(0).coats[0].zones;
+    ASSERT_EQ(zones.size(), 3u);
+    EXPECT_EQ(zones[2].name, "Left nape");
+    EXPECT_EQ(zones[2].apply.usual, Seconds{180});
+    EXPECT_EQ(answerOf("add Nape like ends").services.at(0).coats[0].zones[2].apply, zones[1].apply);
+    EXPECT_THAT(refusalOf("add Nape"), HasSubstr("add Nape like Root"));
+    EXPECT_THAT(refusalOf("add Nape like nowhere"), HasSubstr("No zone called nowhere"));
+}
+
+// Root is developing too, and the ends cannot be rinsed without wetting it.
+TEST(AnswerLine, SaysWhatARinseWouldWetBeforeItIsMeant)
+{
+    State state = asking();
+    state.lanes[0].stage = core::run::Stage::Developing;
+    const auto first = readOrder("r Ends", services(), state);
+    ASSERT_FALSE(first.has_value());
+    EXPECT_EQ(
+        first.error(),
+        "Ends cannot be rinsed without wetting Root. If it is to be rinsed all the same, type r! Ends.");
+    EXPECT_EQ(readOrder("r! Ends", services(), state)->answer.kind, Kind::RinseZoneNow);
+    EXPECT_FALSE(readOrder("r", services(), state).has_value());
+    EXPECT_TRUE(readOrder("r!", services(), state).has_value());
 }
 
 TEST(AnswerLine, FindsAZoneByItsName)

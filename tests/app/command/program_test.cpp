@@ -243,6 +243,46 @@ TEST(Program, TakesAnswersFromAPipeAndKeepsTheRunAtItsEnd)
     EXPECT_THAT(second.out, HasSubstr("#3 undone #2"));
 }
 
+TEST(Program, PutsAnswersRightFromAPipeAndTellsThemAgain)
+{
+    const QTemporaryDir folder;
+    const Ran run = ran({QStringLiteral("run"), demo, QStringLiteral("--data"), folder.path()},
+                        "\n\n\n\n\n\n\nheat 10\nanswers\naway 5\nadd Nape like Root 3\ne\n");
+    EXPECT_EQ(run.status, 0) << run.err;
+    EXPECT_THAT(run.out, HasSubstr("#8 heat on for 10 min at "));
+    EXPECT_THAT(run.out, HasSubstr("only the product's leaflet says"));
+    EXPECT_THAT(run.out, HasSubstr("Put one right with u #12"));
+    EXPECT_THAT(run.out, HasSubstr("is away from "));
+    EXPECT_THAT(run.out, HasSubstr("Nape is a zone more"));
+    const Ran told = ran({QStringLiteral("replay"), QStringLiteral("--data"), folder.path()});
+    EXPECT_THAT(told.out, HasSubstr("heat on for 10 min"));
+    EXPECT_THAT(told.out, HasSubstr("Nape is a zone more"));
+}
+
+TEST(Program, ErasesWhatCouldNameAPersonAndSaysWhatItKeeps)
+{
+    const QTemporaryDir folder;
+    const auto erase = [&](const QStringList& more) {
+        return ran(QStringList{QStringLiteral("erase"), QStringLiteral("--data"), folder.path()} + more);
+    };
+    const QStringList first{QStringLiteral("--of"), QStringLiteral("1")};
+    ran({QStringLiteral("run"), demo, QStringLiteral("--data"), folder.path()}, "\n");
+    EXPECT_THAT(erase({}).err, HasSubstr("Which run?"));
+    EXPECT_THAT(erase({QStringLiteral("--of"), QStringLiteral("9")}).err, HasSubstr("no run 9"));
+    EXPECT_THAT(erase(first).err, HasSubstr("still open"));
+    ran({QStringLiteral("run"), QStringLiteral("--resume"), QStringLiteral("--data"), folder.path()}, "e\n");
+
+    const Ran erased = erase(first);
+    EXPECT_EQ(erased.status, 0) << erased.err;
+    EXPECT_THAT(erased.out, HasSubstr("Erased from run 1"));
+    EXPECT_THAT(erased.out, HasSubstr("2 facts"));
+    EXPECT_EQ(ran({QStringLiteral("replay"), QStringLiteral("--data"), folder.path()}).status, 1);
+    EXPECT_THAT(
+        ran({QStringLiteral("replay"), QStringLiteral("--list"), QStringLiteral("--data"), folder.path()})
+            .out,
+        HasSubstr("its service was erased"));
+}
+
 TEST(Program, WritesTheAlarmsIntoASoundFile)
 {
     const QTemporaryDir folder;
@@ -271,7 +311,7 @@ TEST(Program, RefusesAFolderThatAnotherOneUses)
 
     EXPECT_EQ(second.status, 1);
     EXPECT_THAT(second.err,
-                HasSubstr("Another Basinbell (process " + std::to_string(first.processId()) + ") is using"));
+                HasSubstr("Another Basinbell (process " + std::to_string(first.processId()) + " of "));
     first.write("q\n");
     EXPECT_TRUE(first.waitForFinished(20'000));
     EXPECT_EQ(first.exitCode(), 0);

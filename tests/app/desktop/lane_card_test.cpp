@@ -53,6 +53,21 @@ TEST(LaneCard, TellsTheSameToThoseWhoListen)
     EXPECT_EQ(card.accessibleName(), QStringLiteral("Mids, developing, 10:05 until water, Look in 2:00"));
 }
 
+TEST(LaneCard, ShowsAndTellsWhatWasSeen)
+{
+    Theme theme{*qApp};
+    LaneCard card{theme, false};
+    card.resize(card.sizeHint());
+    app::view::LaneView lane = developing();
+    card.showLane(lane, 0, {});
+    const QImage before = card.grab().toImage();
+    lane.tone = core::run::SeenTone{"still yellow", {}};
+    card.showLane(lane, 0, {});
+
+    EXPECT_NE(before, card.grab().toImage());
+    EXPECT_TRUE(card.accessibleName().endsWith(QStringLiteral(", seen: still yellow")));
+}
+
 TEST(LaneCard, LooksOtherWhenItIsDueThanWhenItIsCalm)
 {
     Theme theme{*qApp};

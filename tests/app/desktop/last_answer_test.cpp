@@ -23,8 +23,10 @@ Fact fact(int number, FactKind kind, int minute)
 
 QString last(const std::vector<Fact>& facts)
 {
-    return lastAnswer({rig::Rig::service()}, facts,
-                      WallClock{std::make_shared<app::session::QtTimeZones>(), "UTC"});
+    core::run::Setup setup;
+    setup.services = {rig::Rig::service()};
+    const auto zones = std::make_shared<app::session::QtTimeZones>();
+    return lastAnswer(setup, facts, WallClock{zones, "UTC"}, *zones);
 }
 
 TEST(LastAnswer, IsNothingBeforeTheFirst)
@@ -51,6 +53,17 @@ TEST(LastAnswer, ShowsWhenItReallyHappened)
     Fact moved = fact(2, FactKind::Moved, 0);
     moved.about = FactNumber{1};
     EXPECT_EQ(last({fact(1, FactKind::Started, 2), moved}), QStringLiteral("Apply Root: started 08:00"));
+}
+
+TEST(LastAnswer, SaysWhatWasSeenAndWhetherHeatIsOn)
+{
+    Fact looked = fact(1, FactKind::Looked, 5);
+    looked.task = {.kind = core::stagger::TaskKind::Look, .item = 1};
+    looked.tone = "still yellow";
+    EXPECT_EQ(last({looked}), QStringLiteral("Look at Ends: looked 08:05, still yellow"));
+    Fact heat = fact(2, FactKind::Started, 6);
+    heat.task.kind = core::stagger::TaskKind::Heat;
+    EXPECT_EQ(last({looked, heat}), QStringLiteral("Heat on 08:06"));
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "tests/app/desktop/rig.h"
 
 #include <QCloseEvent>
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QPushButton>
@@ -134,7 +135,12 @@ TEST_F(Window, LooksAgainAfterTheMinutesThatAreAskedFor)
     answerUntil("lane2", Stage::Developing);
     rig.goOn(*rig.find<LaneCard>("lane2")->lane().untilLook);
     rig.find<LiveButton>("sooner")->click();
+    auto* tone = rig.find<QComboBox>("tone");
+    ASSERT_NE(tone, nullptr);
+    tone->setEditText(QStringLiteral(" still  yellow "));
     rig.find<LiveButton>("lookAgain")->click();
+    EXPECT_EQ(rig.session->facts().back().tone, "still yellow");
+    EXPECT_TRUE(tone->currentText().isEmpty()) << "what was seen goes with one answer";
 
     EXPECT_EQ(rig.find<LaneCard>("lane2")->lane().untilLook, std::chrono::minutes{2});
 }

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -46,8 +47,8 @@ TEST_F(More, OpensAndClosesWithItsKeyAndShowsAKeyOnEachButton)
     EXPECT_FALSE(isOpen());
     press(Qt::Key_M);
     ASSERT_TRUE(isOpen());
-    for (const char* name :
-         {"moreStop", "moreApart", "moreGiveUp", "moreAway", "moreComes", "moreGone", "moreButton"}) {
+    for (const char* name : {"moreStop", "moreApart", "moreZone", "moreAway", "moreComes", "moreGone",
+                             "moreHeat", "moreAnswers", "moreGiveUp", "moreButton"}) {
         const auto* button = rig.find<QPushButton>(name);
         ASSERT_NE(button, nullptr) << name;
         EXPECT_TRUE(button->isVisible()) << name;
@@ -139,6 +140,82 @@ TEST_F(More, AsksOnceBeforeACoatIsGivenUp)
     EXPECT_EQ(rig.session->state().lanes[0].stage, Stage::Dropped);
     rig.window->findChild<QPushButton*>(QStringLiteral("undoLast"))->click();
     EXPECT_EQ(rig.session->state().lanes[0].stage, Stage::Waiting);
+}
+
+TEST_F(More, PutsHeatOnSaysThatTheWindowsKnowNothingOfItAndAsksForItsEnd)
+{
+    press(Qt::Key_M);
+    EXPECT_FALSE(rig.find<QPushButton>("moreHeat")->isEnabled());
+    press(Qt::Key_M);
+    press(Qt::Key_Return);
+    press(Qt::Key_M);
+    press(Qt::Key_H);
+    EXPECT_TRUE(rig.find<QLabel>("moreQuestion")->text().contains(QStringLiteral("those without heat")));
+    press(Qt::Key_1, Qt::AltModifier);  // 5 minutes.
+
+    ASSERT_EQ(rig.session->state().heats.size(), 1u);
+    const auto* band = rig.find<QWidget>("heat");
+    EXPECT_TRUE(band->isVisible());
+    EXPECT_TRUE(band->accessibleName().contains(QStringLiteral("to be taken off at 08:05")))
+        << band->accessibleName().toStdString();
+    EXPECT_TRUE(band->accessibleName().contains(QStringLiteral("stay those without heat")));
+    rig.goOn(std::chrono::minutes{5});
+    const auto& prompts = rig.session->state().prompts;
+    EXPECT_TRUE(std::ranges::any_of(prompts, [](const core::run::Prompt& prompt) {
+        return prompt.task.kind == core::stagger::TaskKind::Heat
+            && prompt.due <= rig::morning + rig::Seconds{300};
+    }));
+    press(Qt::Key_M);
+    press(Qt::Key_H);
+    EXPECT_TRUE(rig.session->state().heats.empty());
+    EXPECT_FALSE(band->isVisible());
+    rig.find<QPushButton>("undoLast")->click();
+    EXPECT_EQ(rig.session->state().heats.size(), 1u);
+}
+
+TEST_F(More, AddsAZoneThatIsLikeAnother)
+{
+    press(Qt::Key_M);
+    press(Qt::Key_Z);
+    press(Qt::Key_2, Qt::AltModifier);
+    EXPECT_FALSE(rig.find<QPushButton>("zoneAdd")->isEnabled());
+    QTest::keyClicks(rig.window->focusWidget(), QStringLiteral("Nape"));
+    rig.find<QSpinBox>("zoneMinutes")->setValue(3);
+    press(Qt::Key_Return);
+
+    ASSERT_EQ(service().coats[0].zones.size(), 3u);
+    EXPECT_EQ(service().coats[0].zones[2].name, "Nape");
+    EXPECT_EQ(service().coats[0].zones[2].apply.usual, rig::Seconds{180});
+    EXPECT_EQ(service().coats[0].zones[2].develop, service().coats[0].zones[1].develop);
+    EXPECT_NE(rig.find<LaneCard>("lane3"), nullptr);
+    EXPECT_TRUE(said().contains(QStringLiteral("Nape is a zone more"))) << said().toStdString();
+    rig.find<QPushButton>("undoLast")->click();
+    EXPECT_EQ(service().coats[0].zones.size(), 2u);
+}
+
+TEST_F(More, PutsAnEarlierAnswerRight)
+{
+    press(Qt::Key_Return);
+    rig.goOn(std::chrono::minutes{5});
+    press(Qt::Key_Return);
+    rig.goOn(std::chrono::minutes{1});
+    press(Qt::Key_M);
+    press(Qt::Key_P);
+    EXPECT_TRUE(
+        rig.find<QPushButton>("option2")->text().contains(QStringLiteral("Apply Root: started 08:00")));
+    press(Qt::Key_1, Qt::AltModifier);  // The end.
+    EXPECT_TRUE(rig.find<QLabel>("moreQuestion")->text().contains(QStringLiteral("Apply Root: done 08:05")));
+    press(Qt::Key_3, Qt::AltModifier);  // 2 min earlier.
+    EXPECT_FALSE(isOpen());
+    EXPECT_EQ(rig.session->state().lanes[0].applicationEnd, rig::morning + std::chrono::minutes{3});
+
+    press(Qt::Key_M);
+    press(Qt::Key_P);
+    press(Qt::Key_2, Qt::AltModifier);  // The start.
+    press(Qt::Key_7, Qt::AltModifier);  // It was Ends.
+    EXPECT_EQ(rig.session->state().lanes[0].stage, Stage::Waiting);
+    EXPECT_EQ(rig.session->state().lanes[1].applicationEnd, rig::morning + std::chrono::minutes{3});
+    EXPECT_TRUE(said().contains(QStringLiteral("That answer is about Ends now"))) << said().toStdString();
 }
 
 }  // namespace

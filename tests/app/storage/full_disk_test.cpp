@@ -5,68 +5,20 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <csignal>
-
-#include <sys/resource.h>
 #include <sys/stat.h>
-#include <unistd.h>
 
 namespace app::storage {
 namespace {
 
 using samples::Folder;
+using samples::FullDisk;
 using samples::newRun;
+using samples::Nobody;
 using samples::someFacts;
 using session::Fact;
 using session::JournalError;
 using session::RunId;
 using testing::HasSubstr;
-
-/// No file may grow past `bytes` while it lives: to a writer the same as a full disk.
-class FullDisk {
-public:
-    explicit FullDisk(rlim_t bytes)
-        : m_handler{std::signal(SIGXFSZ, SIG_IGN)}
-    {
-        getrlimit(RLIMIT_FSIZE, &m_before);
-        const rlimit limit{bytes, m_before.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &limit);
-    }
-    ~FullDisk()
-    {
-        setrlimit(RLIMIT_FSIZE, &m_before);
-        (void)std::signal(SIGXFSZ, m_handler);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-private:
-    void (*m_handler)(int);
-    rlimit m_before{};
-};
-
-/// Root may write anywhere, so where the tests run as root they become nobody for a while.
-class Nobody {
-public:
-    Nobody()
-        : m_wasRoot{geteuid() == 0}
-    {
-        if (m_wasRoot) {
-            EXPECT_EQ(seteuid(65534), 0);
-        }
-    }
-    ~Nobody()
-    {
-        if (m_wasRoot) {
-            EXPECT_EQ(seteuid(0), 0);
-        }
-    }
-    Nobody(const Nobody&) = delete;
-    Nobody& operator=(const Nobody&) = delete;
-
-private:
-    bool m_wasRoot;
-};
 
 TEST(FullDiskJournal, SaysSoKeepsWhatItHasAndGoesOnOnceThereIsRoom)
 {

@@ -38,7 +38,7 @@ std::vector<Fact> someFacts(int count)
         fact.number = FactNumber{place + 1};
         fact.kind = kinds[place % 6];
         fact.task = {static_cast<std::size_t>(place % 2), static_cast<std::size_t>(place % 3),
-                     static_cast<TaskKind>(place % 8), static_cast<std::size_t>(place % 5),
+                     static_cast<TaskKind>(place % 9), static_cast<std::size_t>(place % 5),
                      static_cast<std::size_t>(place % 7)};
         if (fact.kind == FactKind::Undone || fact.kind == FactKind::Moved)
             fact.about = FactNumber{place};
@@ -46,6 +46,8 @@ std::vector<Fact> someFacts(int count)
         fact.recorded = moment(60 * place + 7);
         fact.verdict = verdicts[place % 3];
         fact.again = core::measure::Seconds{place % 4 * 60};
+        if (fact.kind == FactKind::Looked && place % 4 == 0)
+            fact.tone = "still yellow (" + std::to_string(place) + ")";
         facts.push_back(fact);
     }
     return facts;

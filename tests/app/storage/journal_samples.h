@@ -4,9 +4,15 @@
 
 #include <QTemporaryDir>
 
+#include <gtest/gtest.h>
+
+#include <csignal>
 #include <filesystem>
 #include <string>
 #include <vector>
+
+#include <sys/resource.h>
+#include <unistd.h>
 
 /// What the tests of the journal share.
 namespace app::storage::samples {
@@ -20,6 +26,52 @@ public:
 
 private:
     QTemporaryDir m_folder;
+};
+
+/// No file may grow past `bytes` while it lives: to a writer the same as a full disk.
+class FullDisk {
+public:
+    explicit FullDisk(rlim_t bytes)
+        : m_handler{std::signal(SIGXFSZ, SIG_IGN)}
+    {
+        getrlimit(RLIMIT_FSIZE, &m_before);
+        const rlimit limit{bytes, m_before.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &limit);
+    }
+    ~FullDisk()
+    {
+        setrlimit(RLIMIT_FSIZE, &m_before);
+        (void)std::signal(SIGXFSZ, m_handler);
+    }
+    FullDisk(const FullDisk&) = delete;
+    FullDisk& operator=(const FullDisk&) = delete;
+
+private:
+    void (*m_handler)(int);
+    rlimit m_before{};
+};
+
+/// Root may write anywhere, so where the tests run as root they become nobody for a while.
+class Nobody {
+public:
+    Nobody()
+        : m_wasRoot{geteuid() == 0}
+    {
+        if (m_wasRoot) {
+            EXPECT_EQ(seteuid(65534), 0);
+        }
+    }
+    ~Nobody()
+    {
+        if (m_wasRoot) {
+            EXPECT_EQ(seteuid(0), 0);
+        }
+    }
+    Nobody(const Nobody&) = delete;
+    Nobody& operator=(const Nobody&) = delete;
+
+private:
+    bool m_wasRoot;
 };
 
 session::Instant moment(int second);

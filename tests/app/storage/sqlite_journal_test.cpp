@@ -213,20 +213,121 @@ TEST(SqliteJournal, GivesBackWhatAmendmentsMadeOfTheServicesAndErasesIt)
 TEST(SqliteJournal, TakesUpAJournalOfTheFirstLayout)
 {
     const samples::Folder folder;
-    const auto facts = someFacts(20);
+    auto facts = someFacts(20);
+    for (Fact& fact : facts)
+        fact.tone.clear();
     const RunId run = opened(folder)->begin(newRun()).value();
     opened(folder)->append(run, facts).value();
     {
         const auto database = Database::open(folder.journal());
-        ASSERT_TRUE((*database)
-                        ->run("DROP TABLE revision; ALTER TABLE fact DROP COLUMN revision; "
-                              "ALTER TABLE run DROP COLUMN boot; ALTER TABLE run DROP COLUMN "
-                              "wall_minus_elapsed; PRAGMA user_version = 1;")
-                        .has_value());
+        ASSERT_TRUE(
+            (*database)
+                ->run(
+                    "DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER TABLE run DROP COLUMN seal; "
+                    "ALTER TABLE service DROP COLUMN seal; "
+                    "DROP TABLE revision; ALTER TABLE fact DROP COLUMN revision; "
+                    "ALTER TABLE run DROP COLUMN boot; ALTER TABLE run DROP COLUMN "
+                    "wall_minus_elapsed; PRAGMA user_version = 1;")
+                .has_value());
     }
 
     EXPECT_EQ(opened(folder)->facts(run).value(), facts);
     EXPECT_TRUE(opened(folder)->run(run).value().revisions.empty());
+}
+
+// The layout before this one: revisions and the base of the clock, no words.
+TEST(SqliteJournal, TakesUpAJournalWithoutWordsAndGoesOnWithThem)
+{
+    const samples::Folder folder;
+    auto facts = someFacts(20);
+    facts[3].revision = 1;
+    const Fact withWords = someFacts(9).back();
+    ASSERT_FALSE(withWords.tone.empty());
+    for (Fact& fact : facts)
+        fact.tone.clear();
+    const RunId run = opened(folder)->begin(newRun()).value();
+    opened(folder)->append(run, facts).value();
+    {
+        const auto database = Database::open(folder.journal());
+        ASSERT_TRUE(
+            (*database)
+                ->run(
+                    "DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER TABLE run DROP COLUMN seal; "
+                    "ALTER TABLE service DROP COLUMN seal; ALTER TABLE revision DROP COLUMN seal; "
+                    "PRAGMA user_version = 3;")
+                .has_value());
+    }
+
+    EXPECT_EQ(opened(folder)->facts(run).value(), facts);
+    opened(folder)->append(run, std::vector{withWords}).value();
+    EXPECT_EQ(opened(folder)->facts(run).value().back().tone, withWords.tone);
+}
+
+TEST(SqliteJournal, KeepsWhatWasSaidApartAndErasesItWithTheServices)
+{
+    const samples::Folder folder;
+    const RunId run = opened(folder)->begin(newRun()).value();
+    Fact looked = someFacts(9).back();
+    looked.tone = "Ottoline's is turning green";
+    opened(folder)->append(run, std::vector{looked, ending(600)}).value();
+    EXPECT_EQ(opened(folder)->facts(run).value().front().tone, looked.tone);
+
+    ASSERT_TRUE(opened(folder)->eraseServices(run).has_value());
+    EXPECT_FALSE(standsAnywhere(folder, "green"));
+    EXPECT_FALSE(standsAnywhere(folder, "Ottoline"));
+    const auto facts = opened(folder)->facts(run).value();
+    ASSERT_EQ(facts.size(), 2u);
+    EXPECT_EQ(facts[0].tone, "");
+    EXPECT_EQ(facts[0].happened, looked.happened);
+}
+
+TEST(SqliteJournal, NoticesWordsThatAreMissingOrChanged)
+{
+    for (const char* const harm :
+         {"DELETE FROM said WHERE fact = 9", "UPDATE said SET words = 'even' WHERE fact = 9",
+          "INSERT INTO said (run, fact, words, seal) VALUES (1, 2, 'even', 5)",
+          "UPDATE fact SET words = 0 WHERE number = 9"}) {
+        const samples::Folder folder;
+        const RunId run = opened(folder)->begin(newRun()).value();
+        opened(folder)->append(run, someFacts(12)).value();
+        ASSERT_TRUE((*Database::open(folder.journal()))->run(harm).has_value()) << harm;
+
+        const auto facts = opened(folder)->facts(run);
+        ASSERT_FALSE(facts.has_value()) << harm;
+        EXPECT_EQ(facts.error().kind, JournalError::Kind::Damaged);
+    }
+}
+
+TEST(SqliteJournal, NoticesAServiceThatWasChanged)
+{
+    for (const char* const harm :
+         {"UPDATE service SET file = replace(file, 'true', 'null')", "UPDATE run SET began = began + 60",
+          "UPDATE revision SET file = 'second'", "DELETE FROM revision WHERE number = 1"}) {
+        const samples::Folder folder;
+        const RunId run = opened(folder)->begin(newRun()).value();
+        ASSERT_TRUE(opened(folder)->amend(run, 1, {"first"}).has_value());
+        ASSERT_TRUE(opened(folder)->amend(run, 2, {"then"}).has_value());
+        EXPECT_FALSE(opened(folder)->run(run).value().damaged);
+        ASSERT_TRUE((*Database::open(folder.journal()))->run(harm).has_value()) << harm;
+        EXPECT_TRUE(opened(folder)->run(run).value().damaged) << harm;
+        EXPECT_TRUE(opened(folder)->unfinished().value().front().damaged) << harm;
+    }
+}
+
+TEST(SqliteJournal, TellsWhoHoldsItToAUserWhoMayNotWrite)
+{
+    const samples::Folder folder;
+    const auto first = opened(folder);
+    std::filesystem::permissions(folder.path(), std::filesystem::perms{0755});
+    std::filesystem::permissions(folder.path() / "in-use", std::filesystem::perms{0444});
+    {
+        const samples::Nobody nobody;
+        const auto second = SqliteJournal::open(folder.path());
+        ASSERT_FALSE(second.has_value());
+        EXPECT_EQ(second.error().kind, JournalError::Kind::InUse) << second.error().what;
+        EXPECT_THAT(second.error().what,
+                    testing::ContainsRegex("\\(process " + std::to_string(getpid()) + " of [^ )]+\\)"));
+    }
 }
 
 TEST(SqliteJournal, KnowsWhatTheClockOfARunGoesBy)

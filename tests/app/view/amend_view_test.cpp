@@ -55,6 +55,25 @@ TEST(AmendView, GivesUpTheCoatOfWhatIsAskedFor)
     EXPECT_EQ(coat->zone.coat, 0u);
 }
 
+TEST(AmendView, OffersHeatForWhatIsOnTheHairAndItsEndOnceItIsOn)
+{
+    auto state = samples::developing(at(20));
+    const AmendView without = amendView({samples::service()}, state);
+    ASSERT_EQ(without.heatOn.size(), 1u);
+    EXPECT_EQ(without.heatOn[0].zone.kind, core::stagger::TaskKind::Heat);
+    EXPECT_THAT(without.heatOff, IsEmpty());
+    EXPECT_EQ(without.like.size(), 2u);
+
+    state.heats = {{.task = without.heatOn[0].zone, .since = at(20), .offDue = at(25)}};
+    const AmendView with = amendView({samples::service()}, state);
+    EXPECT_THAT(with.heatOn, IsEmpty());
+    EXPECT_EQ(with.heatOff, without.heatOn);
+    EXPECT_THAT(lanesView({samples::service()}, state).heats, ElementsAre(HeatView{"", at(20), at(25)}));
+    state.lanes[0].stage = state.lanes[1].stage = Stage::Rinsed;
+    state.heats.clear();
+    EXPECT_THAT(amendView({samples::service()}, state).heatOn, IsEmpty());
+}
+
 TEST(AmendView, OffersNothingOnceAllIsDone)
 {
     auto state = samples::developing(at(50));

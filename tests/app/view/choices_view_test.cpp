@@ -43,6 +43,7 @@ TEST(ChoicesView, SaysWhatEachComesTo)
     const auto carryOn = std::ranges::find_if(view.choices, &ChoiceView::carriesOn);
     ASSERT_NE(carryOn, view.choices.end());
     EXPECT_GE(carryOn->limitsPassed, 1u);
+    EXPECT_GE(carryOn->passedBy, minutes(4));
     EXPECT_GE(carryOn->minutesShort + carryOn->minutesPast, 4.0);
 }
 

@@ -48,6 +48,18 @@ TEST(Words, NameOnlyTheZonesThatAreStillInTheGroup)
     EXPECT_EQ(first(teller, clockAt(45)), "Water on: Root, Mids");
 }
 
+TEST(Words, AskForHeatToBeTakenOff)
+{
+    Teller teller{wig()};
+    applyZone(teller, 0, clockAt(0), clockAt(10));
+    applyZone(teller, 1, clockAt(10), clockAt(16));
+    applyZone(teller, 2, clockAt(16), clockAt(21));
+    ASSERT_EQ(teller.tell({.kind = Answer::Kind::Start, .task = task(TaskKind::Heat), .again = minutes(4)},
+                          clockAt(22)),
+              std::nullopt);
+    EXPECT_EQ(first(teller, clockAt(26)), "Heat: take it off");
+}
+
 TEST(Words, NameTheHeadWhereThereAreSeveral)
 {
     Teller teller{wig()};

@@ -64,6 +64,23 @@ TEST(Changes, WaterThatStaysIsNamedBesideWhatMoved)
         testing::ElementsAre("Apply Ends at 14:17 instead of 14:16.", "Rinse All together stays at 14:45."));
 }
 
+TEST(Changes, AreOneSentenceWaterFirst)
+{
+    Teller teller{wig()};
+    applyZone(teller, 0, clockAt(0), clockAt(13));
+    const auto sentence = [&](std::size_t most) {
+        return changesText(teller.setup.services, teller.at(clockAt(13)).changes, measure::UtcOnly{}, most);
+    };
+    EXPECT_EQ(sentence(3),
+              "Rinse All together moves to 14:48 (from 14:45), Apply Mids moves to 14:13 (from 14:10), Apply "
+              "Ends moves "
+              "to 14:19 (from 14:16).");
+    EXPECT_EQ(
+        sentence(2),
+        "Rinse All together moves to 14:48 (from 14:45), Apply Mids moves to 14:13 (from 14:10) and 1 more.");
+    EXPECT_EQ(changesText(teller.setup.services, {}, measure::UtcOnly{}), "");
+}
+
 TEST(Changes, NothingIsSaidWhereNothingMovedByTheClock)
 {
     Teller teller{wig()};

@@ -234,12 +234,12 @@ Teller::Teller(Service service)
 
 std::optional<std::string> Teller::tell(Answer answer, Instant now)
 {
-    auto told = decide(setup, facts, answer, now);
+    auto told = decideInFull(setup, facts, answer, now);
     if (!told)
         return told.error().what;
-    if (auto amended = amendmentOf(setup, facts, answer, now))
-        setup.revisions.push_back(std::move(*amended));
-    for (Fact& fact : *told) {
+    if (told->revision)
+        setup.revisions.push_back(std::move(*told->revision));
+    for (Fact& fact : told->facts) {
         fact.number = FactNumber{static_cast<std::int64_t>(facts.size()) + 1};
         facts.push_back(fact);
     }

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <tuple>
 
 // What is left to choose when limits can no longer all hold. Worked out by hand, in minutes; harm a minute
 // past a limit is that of docs/method.md.
@@ -90,10 +91,11 @@ TEST(Choices, SayWhatGoingPastEachLimitWouldMean)
     const std::vector<Choice> choices = choicesFor(question);
 
     EXPECT_THAT(sentences(choices),
-                ElementsAre("Carry on with what is least harm altogether",
-                            "Go 5 min past: Ends: development of at least 20 min",
+                ElementsAre("Stay 5 min short of: Ends: development of at least 20 min",
+                            "Carry on with what is least harm altogether",
                             "Go 5 min past: Root: development of at most 45 min"));
     ASSERT_EQ(choices.size(), 3u);
+    EXPECT_EQ(choices[0].plan->worth.breach.hundredthSeconds, 20 * zoneMinute);
     EXPECT_EQ(choices[1].plan->worth.breach.hundredthSeconds, 20 * zoneMinute);
     EXPECT_EQ(choices[2].plan->worth.breach.hundredthSeconds, 50 * zoneMinute);
     // At 65 root is 10 past 35 and ends 10 short of 25; at 70 they are 15 past and 5 short.
@@ -179,8 +181,8 @@ TEST(Choices, AreLeastHarmFirstAndTheSameEachTime)
         SCOPED_TRACE("seed " + std::to_string(seed) + '\n' + oracle::questionText(question));
         const std::vector<Choice> choices = choicesFor(question);
         EXPECT_TRUE(std::ranges::is_sorted(choices, [](const Choice& a, const Choice& b) {
-            return std::pair{a.plan->worth.breach, a.under + a.over}
-            < std::pair{b.plan->worth.breach, b.under + b.over};
+            return std::tuple{a.plan->worth.breach, a.plan->broken.size(), a.under + a.over}
+            < std::tuple{b.plan->worth.breach, b.plan->broken.size(), b.under + b.over};
         }));
         for (const Choice& choice : choices)
             expectSound(question, choice);

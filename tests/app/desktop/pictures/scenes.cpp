@@ -47,6 +47,28 @@ void untilWater(Rig& rig)
     }
 }
 
+/// Under heat since the first application, with a tone seen at the first look, at the second.
+void untilLook(Rig& rig)
+{
+    using core::run::Answer;
+    bool seen = false;
+    for (int step = 0; step < 40 && !rig.session->state().prompts.empty(); ++step) {
+        const Prompt prompt = rig.session->state().prompts.front();
+        if (prompt.asks != Prompt::Asks::Look) {
+            answer(rig, 1);
+            continue;
+        }
+        rig.goOn(prompt.due - rig.clock->now());
+        if (seen)
+            return;
+        rig.session->answer({.kind = Answer::Kind::Leave, .task = prompt.task, .tone = "still yellow"});
+        rig.session->answer({.kind = Answer::Kind::Start,
+                             .task = {.kind = core::stagger::TaskKind::Heat},
+                             .again = std::chrono::minutes{10}});
+        seen = true;
+    }
+}
+
 void runDemo(Rig& rig, int steps)
 {
     openDemo(rig);
@@ -87,6 +109,18 @@ std::vector<Scene> scenes()
          [](Rig& rig) {
              runDemo(rig, 5);
              rig.find<QPushButton>("moreButton")->click();
+         }},
+        {QStringLiteral("lanes-look"),
+         [](Rig& rig) {
+             openDemo(rig);
+             rig.startLanes();
+             untilLook(rig);
+         }},
+        {QStringLiteral("lanes-answers"),
+         [](Rig& rig) {
+             runDemo(rig, 6);
+             rig.find<QPushButton>("moreButton")->click();
+             rig.find<QPushButton>("moreAnswers")->click();
          }},
         {QStringLiteral("lanes-heads"),
          [](Rig& rig) {
