@@ -1,6 +1,7 @@
 #include "app/desktop/file_menu.h"
 
 #include "app/desktop/setup/edits.h"
+#include "app/desktop/setup/starting_points.h"
 
 #include <QDir>
 #include <QFileDialog>
@@ -42,7 +43,8 @@ void FileMenu::build()
         action->setObjectName(name);
         connect(action, &QAction::triggered, this, what);
     };
-    add(tr("&New"), QKeySequence::New, QStringLiteral("fileNew"), [this] { makeNew(); });
+    add(tr("&New"), QKeySequence::New, QStringLiteral("fileNew"), [this] { makeNew(edits::blankService()); });
+    fillNew();
     add(tr("&Open …"), QKeySequence::Open, QStringLiteral("fileOpen"), [this] { askAndOpen(); });
     m_menu->addMenu(m_recent);
     m_menu->addMenu(m_add);
@@ -75,6 +77,11 @@ void FileMenu::fillAdd()
     add(tr("The &same once more"), QStringLiteral("addSame"), [this] {
         takeBeside({{m_document.service(), {}}});
     });
+    QMenu* points = m_add->addMenu(tr("From a s&tarting point"));
+    for (const StartingPoint& point : startingPoints())
+        connect(points->addAction(point.name), &QAction::triggered, this, [this, service = point.service] {
+            takeBeside({{service, {}}});
+        });
     QMenu* demos = m_add->addMenu(tr("A &demo"));
     fillDemos(*demos, QStringLiteral("add-"),
               [this](const QString& name) { takeBeside(read(demoPath(name), {})); });
@@ -135,11 +142,21 @@ void FileMenu::rememberOpen()
     m_settings.setValue(QStringLiteral("open"), open);
 }
 
-void FileMenu::makeNew()
+void FileMenu::fillNew()
+{
+    QMenu* points = m_menu->addMenu(tr("New, from a &starting point"));
+    for (const StartingPoint& point : startingPoints()) {
+        QAction* action = points->addAction(point.name);
+        action->setObjectName(QStringLiteral("new-") + point.key);
+        connect(action, &QAction::triggered, this, [this, service = point.service] { makeNew(service); });
+    }
+}
+
+void FileMenu::makeNew(const core::service::Service& service)
 {
     if (!mayLetGo())
         return;
-    m_document.replace(edits::blankService(), {});
+    m_document.replace(service, {});
     Q_EMIT opened();
 }
 

@@ -55,7 +55,8 @@ Q_SIGNALS:
 
 private:
     void build();
-    void makeNew();
+    void makeNew(const core::service::Service& service);
+    void fillNew();
     void askAndOpen();
     void askAndAdd();
     [[nodiscard]] QStringList askForFiles(const QString& title);

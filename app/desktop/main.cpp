@@ -5,6 +5,7 @@
 #include "app/desktop/main_window.h"
 #include "app/desktop/options.h"
 #include "app/desktop/startup.h"
+#include "app/desktop/view_menu.h"
 #include "app/desktop/voice.h"
 #include "app/session/data_folder.h"
 #include "app/session/time_zones.h"
@@ -152,7 +153,7 @@ int main(int argc, char* argv[])
         return refuse(QString::fromStdString(opened.error().what));
     }
     QSettings settings{QString::fromStdString((folder / "window.ini").string()), QSettings::IniFormat};
-    theme.choose(static_cast<desktop::Theme::Choice>(settings.value(QStringLiteral("theme"), 0).toInt()));
+    desktop::ViewMenu::restore(theme, settings);
     const auto zones = std::make_shared<session::QtTimeZones>();
     session::Session session{
         {.journal = std::move(opened->journal), .clock = clockFor(options), .zones = zones}};

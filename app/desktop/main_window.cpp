@@ -3,9 +3,9 @@
 #include "app/desktop/lanes/lanes_page.h"
 #include "app/desktop/setup/edits.h"
 #include "app/desktop/setup/setup_page.h"
+#include "app/desktop/view_menu.h"
 
 #include <QAction>
-#include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileInfo>
@@ -105,8 +105,9 @@ QWidget* MainWindow::makeBar()
     m_fileName = new QLabel;
     m_fileName->setObjectName(QStringLiteral("fileName"));
     m_fileName->setProperty("role", QStringLiteral("quiet"));
-    row->addStretch(1);
-    row->addWidget(m_fileName);
+    m_fileName->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_fileName->setWordWrap(true);
+    row->addWidget(m_fileName, 1);
     connect(m_toSetup, &QPushButton::clicked, this, [this] { showPage(Page::Setup); });
     connect(m_toLanes, &QPushButton::clicked, this, [this] { showPage(Page::Lanes); });
     return bar;
@@ -130,32 +131,25 @@ void MainWindow::buildMenus()
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
     check->setShortcut(QKeySequence{Qt::Key_F3});
     run->addAction(tr("&End this run …"), this, &MainWindow::askToEnd);
-    m_view = menuBar()->addMenu(tr("&View"));
-    buildThemeMenu(*m_view);
+    auto* view = new ViewMenu{m_theme, m_settings, this};
+    m_view = view;
+    menuBar()->addMenu(view);
+    // Not while the menu that it was chosen in is still open.
+    connect(view, &ViewMenu::textSizeChanged, this, &MainWindow::rebuildPages, Qt::QueuedConnection);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     QAction* cautions = help->addAction(tr("&Cautions"), this, &MainWindow::showCautions);
     cautions->setShortcut(QKeySequence{Qt::Key_F2});
 }
 
-void MainWindow::buildThemeMenu(QMenu& view)
+/// Sizes of text are set when parts are built.
+void MainWindow::rebuildPages()
 {
-    auto* group = new QActionGroup{this};
-    const std::pair<Theme::Choice, QString> choices[] = {
-        {Theme::Choice::System, tr("As the &system")},
-        {Theme::Choice::Light, tr("&Light")},
-        {Theme::Choice::Dark, tr("&Dark")},
-        {Theme::Choice::HighContrast, tr("&High contrast")},
-        {Theme::Choice::DarkHighContrast, tr("High contrast, d&ark")}};
-    for (const auto& [choice, name] : choices) {
-        QAction* action = view.addAction(name);
-        action->setCheckable(true);
-        action->setActionGroup(group);
-        action->setChecked(choice == m_theme.choice());
-        connect(action, &QAction::triggered, this, [this, chosen = choice] {
-            m_theme.choose(chosen);
-            m_settings.setValue(QStringLiteral("theme"), static_cast<int>(chosen));
-        });
-    }
+    const bool lanes = m_pages->currentWidget() == m_lanes;
+    delete takeCentralWidget();
+    m_pages = new QStackedWidget;
+    buildPages();
+    followRun();
+    showPage(lanes ? Page::Lanes : Page::Setup);
 }
 
 void MainWindow::connectRun()
@@ -164,7 +158,7 @@ void MainWindow::connectRun()
     connect(&m_document, &ServiceDocument::stateChanged, this, &MainWindow::followDocument);
     connect(&m_session, &session::Session::stateChanged, this, &MainWindow::followRun);
     connect(&m_session, &session::Session::called, &m_sound, &Sound::sound);
-    connect(&m_session, &session::Session::alarmsChanged, &m_sound,
+    connect(&m_session, &session::Session::alarmsChanged, this,
             [this] { m_sound.setStanding(m_session.audible()); });
 }
 

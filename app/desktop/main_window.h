@@ -75,7 +75,7 @@ private:
     void buildPages();
     QWidget* makeBar();
     void buildMenus();
-    void buildThemeMenu(QMenu& view);
+    void rebuildPages();
     void connectRun();
     void showPage(Page page);
     void followDocument();

@@ -73,7 +73,8 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     m_button->setFont(Theme::font(metrics::textStep, true));
     m_button->setMinimumSize(420, 110);
     auto* layout = new QVBoxLayout{this};
-    layout->setContentsMargins(40, 24, 40, 24);
+    const int edge = Theme::textSize() > 125 ? 14 : 24;  // Just inside the frame that pulses.
+    layout->setContentsMargins(40, edge, 40, edge);
     layout->setSpacing(metrics::gap);
     layout->addStretch(1);
     layout->addWidget(m_headline);

@@ -1,9 +1,9 @@
 #include "app/desktop/lanes/corrections.h"
 
+#include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -21,14 +21,14 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     m_last->setObjectName(QStringLiteral("lastAnswer"));
     m_last->setWordWrap(true);
     m_last->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_last->setMinimumWidth(Theme::scaled(90));
     m_undo->setObjectName(QStringLiteral("undoLast"));
     m_earlier->setObjectName(QStringLiteral("earlier"));
     m_earlier->setCheckable(true);
     m_earlier->setShortcut(QKeySequence{Qt::Key_E});
-    auto* row = new QHBoxLayout{this};
+    auto* row = new FlowLayout{this};
     row->setContentsMargins(metrics::gapLarge, metrics::gapTiny, metrics::gapLarge, metrics::gapTiny);
-    row->setSpacing(metrics::gapSmall);
-    row->addWidget(m_last, 1);
+    row->addWidget(m_last);
     m_quiet->setObjectName(QStringLiteral("quiet"));
     m_quiet->setShortcut(QKeySequence{Qt::Key_Q});
     m_quiet->hide();

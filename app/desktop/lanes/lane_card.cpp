@@ -17,11 +17,19 @@ using view::CountsTo;
 using view::Urgency;
 
 constexpr int leastWidth = 318;  ///< Four digits and a colon, and the edges.
-constexpr int leastHeight = 196;
+constexpr int wordsHeight = 88;  ///< Of a card's title, its line of words and its window.
+constexpr int digitsRoom = 108;  ///< And of its digits, with the edges.
 constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
 constexpr int tallCompact = 110;  ///< From then on a compact card has room for larger digits.
 constexpr int badgeWidth = 56;
+
+/// Of a compact card: its title grows with text, its digits are large already.
+int compactHeightNow()
+{
+    constexpr int titleHeight = 22;
+    return compactHeight - titleHeight + Theme::scaled(titleHeight);
+}
 
 }  // namespace
 
@@ -47,12 +55,14 @@ void LaneCard::showLane(const view::LaneView& lane, std::size_t place, const Wal
 
 QSize LaneCard::sizeHint() const
 {
-    return m_compact ? QSize{200, compactHeight} : QSize{leastWidth, 226};
+    return m_compact ? QSize{Theme::scaled(200), compactHeightNow()}
+                     : QSize{Theme::scaled(leastWidth), digitsRoom + 30 + Theme::scaled(wordsHeight)};
 }
 
 QSize LaneCard::minimumSizeHint() const
 {
-    return m_compact ? QSize{compactWidth, compactHeight} : QSize{leastWidth, leastHeight};
+    return m_compact ? QSize{Theme::scaled(compactWidth), compactHeightNow()}
+                     : QSize{Theme::scaled(leastWidth), digitsRoom + Theme::scaled(wordsHeight)};
 }
 
 QString LaneCard::lookText() const
@@ -108,7 +118,7 @@ QFont LaneCard::digitFont(const QSizeF& room, int least)
     constexpr double widthOfFiveFigures = 3.3;  // "88:88" is 2.9 times as wide as the typeface is high.
     const double fits = std::min(room.height() * 1.1, room.width() / widthOfFiveFigures);
     constexpr int largest = 190;
-    return Theme::font(std::clamp(static_cast<int>(fits), least, largest));
+    return Theme::exactFont(std::clamp(static_cast<int>(fits), least, largest));
 }
 
 /// The lane's piece of hair, patterned by what it does.
@@ -144,10 +154,11 @@ void LaneCard::paintBadge(QPainter& painter, double right, double top) const
     const bool soon = m_lane.urgency == Urgency::Soon;
     painter.setFont(Theme::font(metrics::textSmall, true));
     const double width = painter.fontMetrics().horizontalAdvance(text) + 18;
-    const QRectF box{right - width, top, width, 24};
+    const int height = Theme::scaled(24);
+    const QRectF box{right - width, top, width, static_cast<double>(height)};
     painter.setPen(Qt::NoPen);
     painter.setBrush(soon ? colours.soon : colours.late);
-    painter.drawRoundedRect(box, 12, 12);
+    painter.drawRoundedRect(box, height / 2.0, height / 2.0);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(soon ? colours.onSoon : colours.onLate);
     painter.drawText(box, Qt::AlignCenter, text);
@@ -183,13 +194,18 @@ void LaneCard::paintFull(QPainter& painter)
     const Colours& colours = m_theme.colours();
     const QRectF inside = QRectF{rect()}.adjusted(16, 10, -16, -8);
     paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
-    const QRectF title{inside.left() + 38, inside.top(), inside.width() - 100, 26};
-    const double after = paintTitle(painter, title, metrics::textLarge) + 12;
+    const int title = Theme::scaled(26);
+    const QRectF titleBox{inside.left() + 38, inside.top(), inside.width() - 38 - Theme::scaled(62),
+                          static_cast<double>(title)};
+    const double after = paintTitle(painter, titleBox, metrics::textLarge) + 12;
     paintTone(painter,
-              QRectF{QPointF{after, title.top()}, QPointF{inside.right() - badgeWidth, title.bottom()}});
+              QRectF{QPointF{after, titleBox.top()},
+                     QPointF{inside.right() - Theme::scaled(badgeWidth), titleBox.bottom()}});
     paintBadge(painter, inside.right(), inside.top());
 
-    const QRectF digits{inside.left() - 12, inside.top() + 26, inside.width() + 24, inside.height() - 88};
+    const int below = Theme::scaled(62);
+    const QRectF digits{inside.left() - 12, inside.top() + title, inside.width() + 24,
+                        inside.height() - title - below};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setFont(counts ? digitFont(digits.size(), metrics::textDigits)
                            : Theme::font(metrics::textStep, true));
@@ -199,13 +215,13 @@ void LaneCard::paintFull(QPainter& painter)
 
     painter.setFont(Theme::font(metrics::textLane));
     painter.setPen(colours.ink);
-    const QRectF line{inside.left(), inside.bottom() - 62, inside.width(), 24};
+    const QRectF line{inside.left(), inside.bottom() - below, inside.width(), below * 24.0 / 62};
     const QString left =
         counts ? words::countsTo(m_lane) : tr("%1 min").arg(words::minutes(m_lane.development));
     painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, left);
     painter.setFont(Theme::font(metrics::textLane, true));
     painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, lookText());
-    paintWindow(painter, {inside.left(), inside.bottom() - 34, inside.width(), 14});
+    paintWindow(painter, {inside.left(), inside.bottom() - Theme::scaled(20) - 14, inside.width(), 14});
 }
 
 /// What was seen last, behind the name, as far as there is room.
@@ -239,12 +255,13 @@ void LaneCard::paintWindow(QPainter& painter, const QRectF& bar) const
     painter.setFont(Theme::font(metrics::textSmall));
     const double marks[] = {at(m_lane.window.least), at(m_lane.window.target), at(m_lane.window.most)};
     const view::Seconds lengths[] = {m_lane.window.least, m_lane.window.target, m_lane.window.most};
-    double free = bar.left() - 30;
+    const int half = Theme::scaled(30);
+    double free = bar.left() - half;
     for (int mark = 0; mark < 3; ++mark) {
         painter.setPen(QPen{colours.ink, mark == 1 ? 4.0 : 2.0});
         painter.drawLine(QPointF{marks[mark], bar.top() - 3}, QPointF{marks[mark], bar.bottom() + 3});
-        const QRectF text{marks[mark] - 30, bar.bottom() + 3, 60, 18};
-        if (marks[mark] - free < 26)
+        const QRectF text{marks[mark] - half, bar.bottom() + 3, 2.0 * half, half * 0.6};
+        if (marks[mark] - free < Theme::scaled(26))
             continue;
         painter.drawText(text, Qt::AlignCenter, words::minutes(lengths[mark]));
         free = marks[mark];
@@ -254,21 +271,24 @@ void LaneCard::paintWindow(QPainter& painter, const QRectF& bar) const
 void LaneCard::paintCompact(QPainter& painter)
 {
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
-    const bool tall = height() >= tallCompact;
-    const double titleWidth = inside.width() - 28 - (tall ? badgeWidth : 0);
-    paintSwatch(painter, {inside.left(), inside.top() + 2, 20, 14});
-    paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, 20}, metrics::text);
+    const bool tall = height() >= Theme::scaled(tallCompact);
+    const int badge = Theme::scaled(badgeWidth);
+    const int title = Theme::scaled(20);
+    const double titleWidth = inside.width() - 28 - (tall ? badge : 0);
+    paintSwatch(painter, {inside.left(), inside.top() + (title - 14) / 2, 20, 14});
+    paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, static_cast<double>(title)},
+               metrics::text);
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setPen(digitColour());
     // The badge is above the digits where there is room, else beside them.
-    const QRectF digits{inside.left(), inside.top() + 22, inside.width() - (tall ? 0 : badgeWidth),
-                        inside.height() - 22};
+    const QRectF digits{inside.left(), inside.top() + title + 2, inside.width() - (tall ? 0 : badge),
+                        inside.height() - title - 2};
     QFont font = counts ? digitFont(digits.size(), metrics::textStep) : Theme::font(metrics::text);
     font.setBold(true);
     painter.setFont(font);
     painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
                      counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
-    paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - 26);
+    paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - Theme::scaled(26));
 }
 
 }  // namespace app::desktop

@@ -219,7 +219,9 @@ bool LanesPage::pictureIsCurrent() const
 /// What is left of the page's height once everything that matters more has its least.
 int LanesPage::roomLeft(const LanesGrid& lanes) const
 {
-    int left = height() - heightOf(*m_corrections, width()) - 2 * metrics::gapSmall;
+    int left = height() - 2 * metrics::gapSmall;
+    if (!m_corrections->isHidden())
+        left -= heightOf(*m_corrections, width());
     for (const QWidget* part :
          std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed, m_muted, m_changes,
                                                m_heat, m_reason, m_now, m_alert, m_more})
@@ -248,7 +250,7 @@ void LanesPage::showPicture(const view::LanesView& lanes)
 
 void LanesPage::showChanges()
 {
-    constexpr std::size_t mostSaid = 2;
+    const std::size_t mostSaid = isCramped() ? 1 : 2;
     QStringList said;
     const std::string changes =
         core::run::changesText(m_session.services(), m_session.state().changes, *m_zones, mostSaid);

@@ -71,6 +71,7 @@ private:
     void showAlarms(const view::NowView& now);
     void showAlert(const view::AlarmView& alarm, const view::NowView& now);
     void showPicture(const view::LanesView& lanes);
+    [[nodiscard]] bool isCramped() const;
     [[nodiscard]] QString titleOf(const view::LanesView& lanes) const;
     [[nodiscard]] int roomLeft(const LanesGrid& lanes) const;
     void showChanges();

@@ -8,6 +8,7 @@
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
 #include "app/desktop/lanes/reason_band.h"
+#include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
 #include "core/run/amend/amend.h"
 
@@ -21,6 +22,9 @@ namespace {
 
 /// So much lanes can do without before their digits would be cut.
 constexpr int mostSqueezed = 32;
+
+/// The height of a page with text as usual that has room for all there is to say.
+constexpr int leastComfortable = 480;
 
 }  // namespace
 
@@ -148,6 +152,12 @@ void LanesPage::openMore(bool open)
     refresh();
 }
 
+/// Where text is large in a small window, what comes later gives way to what is now.
+bool LanesPage::isCramped() const
+{
+    return height() < Theme::scaled(leastComfortable);
+}
+
 /// The list of choices has what room there is. Where the lanes would be cut, they become a strip as below an
 /// alarm, with digits as large as there is room for.
 void LanesPage::showReason()
@@ -161,7 +171,9 @@ void LanesPage::showReason()
                                        : ReasonBand::List::Open;
     m_reason->showChoices(list, m_choices->view(), m_clock);
     const bool alert = !m_alert->isHidden();
-    m_now->setBrief(alert || list != ReasonBand::List::Closed);
+    const bool cramped = isCramped();
+    m_now->setBrief(alert || cramped || list != ReasonBand::List::Closed);
+    m_corrections->setVisible(!(alert && cramped));
     const auto roomBeside = [this](const LanesGrid* lanes) {
         return roomLeft(*lanes) + m_reason->listHeight();
     };

@@ -1,12 +1,12 @@
 #include "app/desktop/lanes/look_choices.h"
 
 #include "app/desktop/lanes/live_button.h"
+#include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/words.h"
 #include "app/view/tone_words.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QShortcut>
 
@@ -36,16 +36,16 @@ LookChoices::LookChoices(QWidget* parent)
 
 void LookChoices::build()
 {
-    auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(metrics::gapSmall);
+    auto* row = new FlowLayout{this};
     const std::pair<LiveButton*, const char*> buttons[] = {{m_leave, "leave"},     {m_lookAgain, "lookAgain"},
                                                            {m_sooner, "sooner"},   {m_later, "later"},
                                                            {m_rinse, "rinseZone"}, {m_leaveAll, "leaveAll"}};
     for (const auto& [button, name] : buttons) {
         button->setRole(QStringLiteral("choice"));
         button->setObjectName(QLatin1String{name});
-        row->addWidget(button, button == m_sooner || button == m_later ? 0 : 1);
+        const bool narrow = button == m_sooner || button == m_later;
+        button->setSizePolicy(narrow ? QSizePolicy::Fixed : QSizePolicy::Expanding, QSizePolicy::Fixed);
+        row->addWidget(button);
     }
     m_sooner->setText(QStringLiteral("\u2212"));
     m_sooner->setAccessibleName(tr("A minute sooner"));

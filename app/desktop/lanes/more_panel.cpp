@@ -1,11 +1,14 @@
 #include "app/desktop/lanes/more_panel.h"
 
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
 
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+
+#include <algorithm>
 
 namespace app::desktop {
 namespace {
@@ -88,7 +91,7 @@ QPushButton* MorePanel::add(const QString& text, const QString& name, const QKey
     auto* button = new QPushButton{key.isEmpty() ? text : tr("%1  (%2)").arg(text, shown)};
     button->setObjectName(name);
     button->setAccessibleName(text);
-    button->setMinimumHeight(metrics::target);
+    button->setMinimumHeight(std::max(metrics::target, Theme::scaled(26)));
     if (!key.isEmpty())
         button->setShortcut(key);
     put(button, place / columns, place % columns);
@@ -229,7 +232,7 @@ void MorePanel::askName()
     auto* name = new QLineEdit;
     name->setObjectName(QStringLiteral("helperName"));
     name->setAccessibleName(tr("Name of who comes to help"));
-    name->setMinimumHeight(metrics::target);
+    name->setMinimumHeight(std::max(metrics::target, Theme::scaled(26)));
     put(name, 0, 0);
     auto* comes = add(tr("Comes to help  (Enter)"), QStringLiteral("helperComes"), {});
     comes->setEnabled(false);

@@ -3,6 +3,7 @@
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/lanes/look_choices.h"
 #include "app/desktop/lanes/step_button.h"
+#include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
@@ -70,6 +71,7 @@ void NowPanel::build()
     m_detail->setObjectName(QStringLiteral("nowDetail"));
     m_detail->setFont(Theme::font(metrics::textLarge));
     m_detail->setTextFormat(Qt::PlainText);
+    m_detail->setWordWrap(true);
     m_latest->setObjectName(QStringLiteral("nowLatest"));
     m_latest->setTextFormat(Qt::PlainText);
     m_latest->setWordWrap(true);
@@ -79,19 +81,12 @@ void NowPanel::build()
     m_leaveOut->setShortcut(QKeySequence{Qt::Key_Delete});
     m_icon->setFixedSize(iconSize, iconSize);
 
-    auto* words = new QVBoxLayout;
-    words->setSpacing(0);
-    words->addWidget(m_sentence);
-    words->addWidget(m_detail);
-    words->addWidget(m_latest);
-    auto* top = new QHBoxLayout;
+    auto* top = new FlowLayout;
     top->setSpacing(metrics::gap);
-    top->addWidget(m_icon);
-    top->addLayout(words, 1);
+    top->addWidget(makeWords());
     top->addWidget(m_button);
 
-    auto* next = new QHBoxLayout;
-    next->setSpacing(metrics::gapSmall);
+    auto* next = new FlowLayout;
     m_nextTitle->setProperty("role", QStringLiteral("quiet"));
     next->addWidget(m_nextTitle);
     for (std::size_t place = 0; place < mostNext; ++place) {
@@ -100,7 +95,6 @@ void NowPanel::build()
         next->addWidget(m_next.back());
         connect(m_next.back(), &QPushButton::clicked, this, [this, place] { answerNext(place); });
     }
-    next->addStretch(1);
     next->addWidget(m_leaveOut);
 
     auto* layout = new QVBoxLayout{this};
@@ -109,6 +103,27 @@ void NowPanel::build()
     layout->addLayout(top);
     layout->addWidget(m_look);
     layout->addLayout(next);
+}
+
+/// Wide enough to be read; the button goes below where text is too large for both.
+QWidget* NowPanel::makeWords()
+{
+    auto* part = new QWidget;
+    QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Preferred};
+    policy.setHeightForWidth(true);
+    part->setSizePolicy(policy);
+    part->setMinimumWidth(Theme::textSize() > 125 ? Theme::scaled(200) : 380);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    words->addWidget(m_sentence);
+    words->addWidget(m_detail);
+    words->addWidget(m_latest);
+    auto* row = new QHBoxLayout{part};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(metrics::gap);
+    row->addWidget(m_icon);
+    row->addLayout(words, 1);
+    return part;
 }
 
 void NowPanel::showNow(const view::NowView& now, const WallClock& clock)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/look/theme.h"
 #include "app/view/strand_picture.h"
 
 #include <QRectF>
@@ -25,11 +26,12 @@ public:
     /// Between two times on the axis, so that their texts do not touch.
     [[nodiscard]] view::Seconds axisStep() const;
 
-    static constexpr double gutterWidth = 168;
-    static constexpr double axisHeight = 30;
-    static constexpr double handsHeight = 30;
-    static constexpr double leastRow = 40;
-    static constexpr double mostRow = 84;
+    // All of these hold text, and are as large as it is.
+    static double gutterWidth() { return Theme::scaled(168); }
+    static double axisHeight() { return Theme::scaled(30); }
+    static double handsHeight() { return Theme::scaled(30); }
+    static double leastRow() { return Theme::scaled(40); }
+    static double mostRow() { return Theme::scaled(84); }
 
     /// The height that `picture` needs at least.
     static int leastHeight(const view::StrandPicture& picture);

@@ -116,7 +116,7 @@ void StrandPainter::paintFlag(double x, const QString& text, const QColor& groun
     const double width = m_painter.fontMetrics().horizontalAdvance(text) + 16;
     const double left =
         std::clamp(x - width / 2, m_geometry.plot().left(), m_geometry.plot().right() + 20 - width);
-    const QRectF box{left, m_geometry.axisBottom() - 25, width, 22};
+    const QRectF box{left, m_geometry.axisBottom() - Theme::scaled(25), width, Theme::scaled(22) * 1.0};
     m_painter.setPen(Qt::NoPen);
     m_painter.setBrush(ground);
     m_painter.drawRoundedRect(box, 6, 6);
@@ -128,7 +128,7 @@ void StrandPainter::paintFlag(double x, const QString& text, const QColor& groun
 void StrandPainter::paintNow()
 {
     // Where flags would cover one another the first is kept; every line is still on its strand.
-    constexpr double flagWidth = 110;
+    const int flagWidth = Theme::scaled(110);
     double free = m_geometry.plot().left() - flagWidth;
     for (const view::RinseLine& line : m_picture.rinseLines) {
         if (m_geometry.x(line.at) - free < flagWidth)

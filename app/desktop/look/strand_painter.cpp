@@ -70,15 +70,17 @@ void StrandPainter::paintAxis()
         if (isBelowFlag(x))
             continue;
         m_painter.setPen(m_colours.quietInk);
-        m_painter.drawText(QRectF{x - 40, m_geometry.axisBottom() - 22, 80, 18}, Qt::AlignCenter,
-                           m_words.clock(moment));
+        const int half = Theme::scaled(40);
+        m_painter.drawText(
+            QRectF{x - half, m_geometry.axisBottom() - Theme::scaled(22), 2.0 * half, half * 0.45},
+            Qt::AlignCenter, m_words.clock(moment));
     }
 }
 
 /// Whether a text of the axis at `x` would stick out from under a flag.
 bool StrandPainter::isBelowFlag(double x) const
 {
-    constexpr double halfFlagAndText = 76;
+    const int halfFlagAndText = Theme::scaled(76);
     const auto covers = [&](Instant moment) { return std::abs(m_geometry.x(moment) - x) < halfFlagAndText; };
     return (m_picture.now && covers(*m_picture.now))
         || std::ranges::any_of(m_picture.rinseLines, covers, &view::RinseLine::at);
@@ -139,7 +141,7 @@ void StrandPainter::paintName(std::size_t place)
     const Strand& strand = m_picture.strands[place];
     const QRectF gutter = m_geometry.gutter(m_geometry.row(place));
     const double middle = gutter.center().y();
-    const QRectF line{gutter.left(), middle - 21, gutter.width(), 20};
+    const QRectF line{gutter.left(), middle - Theme::scaled(21), gutter.width(), Theme::scaled(20) * 1.0};
     const QString chance = strand.forecast ? m_words.chance(strand) : QString{};
     m_painter.setFont(Theme::font(metrics::textSmall));
     m_painter.setPen(m_colours.ink);
@@ -151,8 +153,8 @@ void StrandPainter::paintName(std::size_t place)
     m_painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, name);
     m_painter.setFont(Theme::font(metrics::textSmall));
     m_painter.setPen(strand.keepsItsWindow() ? m_colours.quietInk : m_colours.late);
-    m_painter.drawText(QRectF{gutter.left(), middle, gutter.width(), 18}, Qt::AlignLeft | Qt::AlignVCenter,
-                       m_words.detail(strand));
+    m_painter.drawText(QRectF{gutter.left(), middle, gutter.width(), Theme::scaled(18) * 1.0},
+                       Qt::AlignLeft | Qt::AlignVCenter, m_words.detail(strand));
 }
 
 void StrandPainter::paintApplication(const Strand& strand, const QRectF& row, const QColor& colour)

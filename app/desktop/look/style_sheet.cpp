@@ -2,6 +2,8 @@
 
 #include "app/desktop/look/metrics.h"
 
+#include <algorithm>
+
 namespace app::desktop {
 namespace {
 
@@ -17,10 +19,10 @@ QPushButton[role="main"] { background: @action; color: @onAction; border: 1px so
 QPushButton[role="main"]:focus { border: 3px solid @water; padding: 6px 20px; }
 QPushButton[role="main"]:disabled { background: @sunken; color: @quietInk; border: 1px dashed @line; }
 QPushButton[role="live"] { background: @action; color: @onAction; border: 2px solid @action; font-weight: bold;
-    border-radius: 14px; min-height: 70px; padding: 6px 26px; font-size: 22px; }
+    border-radius: 14px; min-height: 70px; padding: 6px 26px; font-size: @textLive; }
 QPushButton[role="live"]:focus { border: 5px solid @water; padding: 3px 23px; }
 QPushButton[role="choice"] { background: @surface; color: @ink; border: 2px solid @line; font-weight: bold;
-    border-radius: 14px; min-height: 70px; padding: 6px 20px; font-size: 20px; }
+    border-radius: 14px; min-height: 70px; padding: 6px 20px; font-size: @textChoice; }
 QPushButton[role="choice"]:focus { border: 5px solid @water; padding: 3px 17px; }
 QPushButton[role="page"] { border: none; border-radius: 0; border-bottom: 4px solid transparent; background: transparent;
     padding: 6px 16px; }
@@ -39,7 +41,7 @@ QFrame[role="warning"] QPushButton { background: @soon; color: @onSoon; border: 
 QFrame[role="alert"] { background: @late; border: none; }
 QFrame[role="alert"] QLabel { color: @onLate; background: transparent; }
 QFrame[role="alert"] QPushButton { background: @onLate; color: @late; border: 3px solid @onLate; font-weight: bold;
-    border-radius: 14px; min-height: 84px; padding: 6px 30px; font-size: 30px; }
+    border-radius: 14px; min-height: 84px; padding: 6px 30px; font-size: @textAlert; }
 QFrame[role="alert"] QPushButton:focus { border: 5px solid @late; }
 QTableView { background: @surface; alternate-background-color: @surface; gridline-color: @hairline;
     border: 1px solid @line; border-radius: 8px; selection-background-color: @selection;
@@ -77,9 +79,13 @@ QToolTip { background: @surface; color: @ink; border: 1px solid @line; padding: 
 
 }  // namespace
 
-QString styleSheet(const Colours& colours)
+QString styleSheet(const Colours& colours, int textSize)
 {
     QString sheet = QString::fromLatin1(pattern);
+    const std::pair<const char*, int> sizes[] = {{"@textChoice", 20}, {"@textLive", 22}, {"@textAlert", 30}};
+    for (const auto& [name, pixels] : sizes)
+        sheet.replace(QLatin1String{name},
+                      QStringLiteral("%1px").arg(std::min(pixels * textSize / 100, metrics::textAlert)));
     // The text of the late colour has to be read on every ground, so it is the colour itself.
     const std::pair<const char*, QColor> names[] = {
         {"@lateText", colours.late},

@@ -10,6 +10,8 @@
 #include <QStyleFactory>
 #include <QSvgRenderer>
 
+#include <algorithm>
+
 namespace app::desktop {
 namespace {
 
@@ -75,11 +77,24 @@ void Theme::apply()
     else
         m_colours = m_dark ? darkColours() : lightColours();
     m_application.setPalette(toolkitPalette(m_colours));
-    m_application.setStyleSheet(styleSheet(m_colours));
+    m_application.setStyleSheet(styleSheet(m_colours, s_textSize));
     Q_EMIT changed();
 }
 
+void Theme::setTextSize(int percent)
+{
+    s_textSize = std::clamp(percent, 100, 200);
+    m_application.setFont(font(metrics::text));
+    apply();
+}
+
 QFont Theme::font(int pixels, bool bold)
+{
+    constexpr int largest = metrics::textAlert;
+    return exactFont(std::min(scaled(pixels), std::max(pixels, largest)), bold);
+}
+
+QFont Theme::exactFont(int pixels, bool bold)
 {
     // Its figures are all of one width, so a countdown does not dance.
     QFont font{QStringLiteral("DejaVu Sans")};

@@ -38,8 +38,20 @@ public:
     [[nodiscard]] bool isHighContrast() const { return m_highContrast; }
     [[nodiscard]] const Colours& colours() const { return m_colours; }
 
-    /// The typeface in a size of `metrics`.
+    /// How large text is, in percent of the usual: 100 to 200. Parts that exist already are to be built
+    /// again.
+    void setTextSize(int percent);
+    [[nodiscard]] static int textSize() { return s_textSize; }
+
+    /// The typeface in a size of `metrics`, larger where text is. What is large already grows no further than
+    /// it must to be larger than the rest.
     [[nodiscard]] static QFont font(int pixels, bool bold = false);
+
+    /// In exactly this size, for figures that are read from afar anyhow.
+    [[nodiscard]] static QFont exactFont(int pixels, bool bold = false);
+
+    /// A length that text needs, as large as text is.
+    [[nodiscard]] static int scaled(int pixels) { return pixels * s_textSize / 100; }
 
     /// One of our drawings (resources/icons/NAME.svg) in a colour.
     [[nodiscard]] QIcon icon(const QString& name, const QColor& colour) const;
@@ -50,6 +62,8 @@ Q_SIGNALS:
 
 private:
     void apply();
+
+    static inline int s_textSize = 100;  ///< One for the whole program, as its style sheet is.
 
     QApplication& m_application;
     bool m_paletteIsDark;  ///< The toolkit's own, where the system has no preference.

@@ -1,11 +1,10 @@
 #include "app/desktop/setup/basics_panel.h"
 
-#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/flow_layout.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDateTimeEdit>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
@@ -75,9 +74,7 @@ BasicsPanel::BasicsPanel(ServiceDocument& document, std::shared_ptr<const core::
 
 void BasicsPanel::build()
 {
-    auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(metrics::gapSmall);
+    auto* row = new FlowLayout{this};
     m_name->setObjectName(QStringLiteral("serviceName"));
     m_kind->setObjectName(QStringLiteral("headKind"));
     m_kind->addItems({tr("a person"), tr("a wig"), tr("wefts")});
@@ -94,18 +91,11 @@ void BasicsPanel::build()
     for (QWidget* field : {static_cast<QWidget*>(m_kind), static_cast<QWidget*>(m_readyBy),
                            static_cast<QWidget*>(m_buffer), static_cast<QWidget*>(m_basins)})
         field->setMinimumHeight(36);
-    row->addWidget(labelFor(m_name, tr("Ser&vice")));
-    row->addWidget(m_name, 1);
-    row->addWidget(labelFor(m_kind, tr("&On")));
-    row->addWidget(m_kind);
-    row->addSpacing(metrics::gapSmall);
-    row->addWidget(m_hasReadyBy);
-    row->addWidget(m_readyBy);
-    m_bufferLabel = labelFor(m_buffer, tr("S&pare"));
-    row->addWidget(m_bufferLabel);
-    row->addWidget(m_buffer);
-    row->addWidget(labelFor(m_basins, tr("&Basins")));
-    row->addWidget(m_basins);
+    row->addPair(labelFor(m_name, tr("Ser&vice")), m_name);
+    row->addPair(labelFor(m_kind, tr("&On")), m_kind);
+    row->addPair(m_hasReadyBy, m_readyBy);
+    row->addPair(labelFor(m_buffer, tr("S&pare")), m_buffer);
+    row->addPair(labelFor(m_basins, tr("&Basins")), m_basins);
 }
 
 QDateTime BasicsPanel::wallTime(Instant instant) const
@@ -124,8 +114,7 @@ void BasicsPanel::follow()
         m_name->setText(QString::fromStdString(service.name));
     m_kind->setCurrentIndex(static_cast<int>(service.head.kind));
     m_hasReadyBy->setChecked(service.readyBy.has_value());
-    for (QWidget* needsPromise :
-         {static_cast<QWidget*>(m_readyBy), static_cast<QWidget*>(m_buffer), m_bufferLabel})
+    for (QWidget* needsPromise : {static_cast<QWidget*>(m_readyBy), m_buffer->parentWidget()})
         needsPromise->setVisible(service.readyBy.has_value());
     if (service.readyBy)
         m_readyBy->setDateTime(wallTime(*service.readyBy));

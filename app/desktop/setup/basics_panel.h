@@ -37,7 +37,6 @@ private:
     QCheckBox* m_hasReadyBy;
     QDateTimeEdit* m_readyBy;
     QSpinBox* m_buffer;
-    QWidget* m_bufferLabel = nullptr;
     QSpinBox* m_basins;
     bool m_following = false;
 };

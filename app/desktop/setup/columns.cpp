@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace app::desktop {
 namespace {
 
@@ -32,13 +34,47 @@ std::vector<Column> bowlColumns()
     };
 }
 
-std::vector<Column> groupColumns()
+/// The day that is worked on.
+core::measure::Instant baseOf(const edits::Service& service, const Moments& moments)
+{
+    return service.readyBy.value_or(moments.now());
+}
+
+QString momentHelp()
+{
+    return Text::tr("Type a clock time, such as 14:30, or 2026-11-28 14:30 for another day.");
+}
+
+Column moment(QString title, QString tip, std::string key,
+              std::optional<core::measure::Instant> RinseGroup::*field, const Moments& moments)
+{
+    const auto read = [=](const edits::Service& service, const CellPlace& at) {
+        const auto& instant = makers::item<RinseGroup>(service, at).*field;
+        return instant ? moments.text(*instant, service.timeZone, baseOf(service, moments)) : QString{};
+    };
+    const auto write = [=](edits::Service& service, const CellPlace& at, const QString& entry) {
+        const auto instant = moments.of(entry, service.timeZone, baseOf(service, moments));
+        if (!instant && !entry.trimmed().isEmpty())
+            return false;
+        makers::item<RinseGroup>(service, at).*field = instant;
+        return true;
+    };
+    return {std::move(title), std::move(tip), std::move(key), read, write, {}, momentHelp()};
+}
+
+std::vector<Column> groupColumns(const Moments& moments)
 {
     return {
         makers::text<RinseGroup>(Text::tr("Rinse group"), Text::tr("Zones that go under the water together"),
                                  "name", &RinseGroup::name),
         makers::length<RinseGroup>(Text::tr("Rinsing"), Text::tr("Minutes at the basin"), "length",
                                    [](RinseGroup& group) -> core::measure::Seconds& { return group.rinse; }),
+        moment(Text::tr("Water from"),
+               Text::tr("The earliest clock time of its water, where the basin is booked"), "water.earliest",
+               &RinseGroup::waterEarliest, moments),
+        moment(Text::tr("Water until"),
+               Text::tr("The latest clock time of its water, where the basin is booked"), "water.latest",
+               &RinseGroup::waterLatest, moments),
     };
 }
 
@@ -60,21 +96,84 @@ std::vector<Column> coatColumns()
     };
 }
 
-std::vector<Column> handsColumns()
+Column awayColumn(const Moments& moments)
 {
-    return {makers::text<Hands>(Text::tr("Pair of hands"), Text::tr("Who works"), "name", &Hands::name)};
+    const auto read = [moments](const edits::Service& service, const CellPlace& at) {
+        return moments.text(makers::item<Hands>(service, at).away, service.timeZone,
+                            baseOf(service, moments));
+    };
+    const auto write = [moments](edits::Service& service, const CellPlace& at, const QString& entry) {
+        const auto spans = moments.spansOf(entry, service.timeZone, baseOf(service, moments));
+        if (spans)
+            makers::item<Hands>(service, at).away = *spans;
+        return spans.has_value();
+    };
+    return {Text::tr("Away"),
+            Text::tr("When nothing can be asked of them, such as 13:00\u201313:30; empty for never"),
+            "away",
+            read,
+            write,
+            {},
+            Text::tr("Type from when to when, such as 13:00\u201313:30, with commas between several.")};
+}
+
+/// In the order of `core::service::Work`.
+QStringList workNames()
+{
+    return {Text::tr("mixing"),  Text::tr("applying"), Text::tr("looks"),  Text::tr("late jobs"),
+            Text::tr("rinsing"), Text::tr("drying"),   Text::tr("judging")};
+}
+
+/// No kinds at all means every kind.
+Column kindsColumn()
+{
+    const auto read = [](const edits::Service& service, const CellPlace& at) {
+        QStringList names;
+        for (const core::service::Work work : makers::item<Hands>(service, at).kinds)
+            names << workNames()[static_cast<qsizetype>(work)];
+        return names.isEmpty() ? Text::tr("everything") : names.join(QStringLiteral(", "));
+    };
+    const auto write = [](edits::Service& service, const CellPlace& at, const QString& entry) {
+        std::vector<core::service::Work> kinds;
+        const bool everything = entry.trimmed().isEmpty() || entry.trimmed() == Text::tr("everything");
+        for (const QString& part : entry.split(QLatin1Char{','}, Qt::SkipEmptyParts)) {
+            const auto place = workNames().indexOf(part.trimmed().toLower());
+            if (place < 0 && !everything)
+                return false;
+            if (!everything)
+                kinds.push_back(static_cast<core::service::Work>(place));
+        }
+        std::ranges::sort(kinds);
+        kinds.erase(std::unique(kinds.begin(), kinds.end()), kinds.end());
+        makers::item<Hands>(service, at).kinds = std::move(kinds);
+        return true;
+    };
+    return {Text::tr("Does"),
+            Text::tr("What they are asked to do; empty for everything"),
+            "does",
+            read,
+            write,
+            {},
+            Text::tr("Name, with commas between them: %1. Empty for everything.")
+                .arg(workNames().join(QStringLiteral(", ")))};
+}
+
+std::vector<Column> handsColumns(const Moments& moments)
+{
+    return {makers::text<Hands>(Text::tr("Pair of hands"), Text::tr("Who works"), "name", &Hands::name),
+            awayColumn(moments), kindsColumn()};
 }
 
 }  // namespace
 
-std::vector<Column> columnsOf(Part part)
+std::vector<Column> columnsOf(Part part, const Moments& moments)
 {
     switch (part) {
     case Part::Zones: return zoneColumns();
     case Part::Bowls: return bowlColumns();
-    case Part::Groups: return groupColumns();
+    case Part::Groups: return groupColumns(moments);
     case Part::Coats: return coatColumns();
-    case Part::Hands: return handsColumns();
+    case Part::Hands: return handsColumns(moments);
     }
     return {};
 }
@@ -96,8 +195,8 @@ QString entryHelp(const Column& column)
 {
     if (column.choices)
         return Text::tr("Choose one of the list.");
-    if (column.key == "after")
-        return Text::tr("Name zones of this coat, with commas between them.");
+    if (!column.help.isEmpty())
+        return column.help;
     return Text::tr("Type minutes, such as 12, 12.5 or 12:30.");
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/setup/edits.h"
+#include "app/desktop/setup/moments.h"
 
 #include <QString>
 #include <QStringList>
@@ -30,12 +31,14 @@ struct Column {
     Read read;
     Write write;      ///< Absent where a cell is only shown.
     Choices choices;  ///< Given where one of several is chosen.
+    QString help{};   ///< What an entry must look like, where it is not minutes.
 };
 
 /// What an entry must look like, for the person whose entry made no sense.
 QString entryHelp(const Column& column);
 
-std::vector<Column> columnsOf(edits::Part part);
+/// `moments` is what reads and shows clock times.
+std::vector<Column> columnsOf(edits::Part part, const Moments& moments = {});
 
 /// The place of a row in a service file: "coats[0].zones[2]".
 std::string placeOf(edits::Part part, const CellPlace& place);

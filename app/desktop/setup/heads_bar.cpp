@@ -1,15 +1,18 @@
 #include "app/desktop/setup/heads_bar.h"
 
+#include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/setup/starting_points.h"
 #include "core/stagger/head_name.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QTabBar>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 namespace app::desktop {
 namespace {
@@ -25,10 +28,12 @@ HeadsBar::HeadsBar(ServiceDocument& document, QWidget* parent)
     , m_document{document}
     , m_tabs{new QTabBar}
     , m_name{new QLineEdit}
-    , m_nameLabel{nullptr}
     , m_add{new QToolButton}
     , m_remove{new QPushButton{tr("Take this head out")}}
     , m_note{new QLabel}
+    , m_practice{
+          new QLabel{tr("These times are common practice, not those of a product. Put in what the product's "
+                        "leaflet says, and say so with its bowl.")}}
 {
     m_tabs->setObjectName(QStringLiteral("heads"));
     m_tabs->setAccessibleName(tr("Heads"));
@@ -37,7 +42,7 @@ HeadsBar::HeadsBar(ServiceDocument& document, QWidget* parent)
     m_name->setObjectName(QStringLiteral("headName"));
     m_name->setAccessibleName(tr("Name of the head"));
     m_name->setToolTip(tr("What prompts and alarms call this head. It is not kept in the record of a run."));
-    m_name->setMaximumWidth(nameWidth);
+    m_name->setMaximumWidth(Theme::scaled(nameWidth));
     m_add->setObjectName(QStringLiteral("addHead"));
     m_add->setText(tr("Add a head"));
     m_add->setPopupMode(QToolButton::InstantPopup);
@@ -46,22 +51,29 @@ HeadsBar::HeadsBar(ServiceDocument& document, QWidget* parent)
     m_note->setProperty("role", QStringLiteral("quiet"));
     m_note->setWordWrap(true);
     m_note->setTextFormat(Qt::PlainText);
+    m_practice->setObjectName(QStringLiteral("practiceNote"));
+    m_practice->setProperty("role", QStringLiteral("quiet"));
+    m_practice->setWordWrap(true);
     auto* label = new QLabel{tr("Ca&lled")};
     label->setBuddy(m_name);
-    m_nameLabel = label;
 
-    auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(metrics::gapSmall);
+    auto* row = new FlowLayout;
     row->addWidget(m_tabs);
-    row->addWidget(m_note, 1);
-    row->addStretch(0);
-    row->addWidget(m_nameLabel);
-    row->addWidget(m_name);
+    row->addPair(label, m_name);
     row->addWidget(m_remove);
     row->addWidget(m_add);
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(metrics::gapTiny);
+    layout->addLayout(row);
+    layout->addWidget(m_note);
+    layout->addWidget(m_practice);
     connect(&m_document, &ServiceDocument::changed, this, &HeadsBar::follow);
-    connect(&m_document, &ServiceDocument::crewLeftOut, m_note, &QLabel::setText);
+    m_note->hide();
+    connect(&m_document, &ServiceDocument::crewLeftOut, this, [this](const QString& why) {
+        m_note->setText(why);
+        m_note->setVisible(!why.isEmpty());
+    });
     connect(m_tabs, &QTabBar::currentChanged, this,
             [this](int head) { m_document.showHead(static_cast<std::size_t>(std::max(0, head))); });
     connect(m_remove, &QPushButton::clicked, this, [this] { m_document.removeHead(m_document.shownHead()); });
@@ -82,13 +94,14 @@ void HeadsBar::follow()
 {
     const std::size_t heads = m_document.services().size();
     if (heads != m_heads)
-        m_note->clear();
+        m_note->hide();
     m_heads = heads;
     fillTabs();
     const QString name = QString::fromStdString(m_document.service().head.name);
     if (m_name->text() != name)
         m_name->setText(name);
     m_remove->setVisible(heads > 1);
+    m_practice->setVisible(restsOnCommonPractice(m_document.service()));
 }
 
 void HeadsBar::fillTabs()

@@ -30,10 +30,10 @@ private:
     ServiceDocument& m_document;
     QTabBar* m_tabs;
     QLineEdit* m_name;
-    QWidget* m_nameLabel;
     QToolButton* m_add;
     QPushButton* m_remove;
     QLabel* m_note;
+    QLabel* m_practice;
     std::size_t m_heads = 0;
 };
 

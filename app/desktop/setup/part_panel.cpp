@@ -28,10 +28,11 @@ QString objectNameOf(edits::Part part)
 
 }  // namespace
 
-PartPanel::PartPanel(const Theme& theme, ServiceDocument& document, edits::Part part, QWidget* parent)
+PartPanel::PartPanel(const Theme& theme, ServiceDocument& document, edits::Part part, const Moments& moments,
+                     QWidget* parent)
     : QWidget{parent}
     , m_document{document}
-    , m_table{document, part}
+    , m_table{document, part, moments}
     , m_view{new QTableView}
     , m_wrong{new QLabel}
 {
@@ -57,13 +58,13 @@ void PartPanel::makeTable()
     m_view->installEventFilter(this);
     m_view->setSelectionMode(QAbstractItemView::SingleSelection);
     m_view->setTabKeyNavigation(true);
-    m_view->verticalHeader()->setDefaultSectionSize(29);
+    m_view->verticalHeader()->setDefaultSectionSize(Theme::scaled(29));
     m_view->verticalHeader()->hide();
     m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_view->horizontalHeader()->setStretchLastSection(true);
     m_view->horizontalHeader()->setHighlightSections(false);
     constexpr int threeRows = 134;
-    m_view->setMinimumHeight(threeRows);
+    m_view->setMinimumHeight(Theme::scaled(threeRows));
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, &PartPanel::followCursor);
     connect(&m_table, &QAbstractItemModel::modelReset, this, &PartPanel::followCursor);
 }

@@ -18,7 +18,8 @@ class PartPanel : public QWidget {
     Q_OBJECT
 
 public:
-    PartPanel(const Theme& theme, ServiceDocument& document, edits::Part part, QWidget* parent = nullptr);
+    PartPanel(const Theme& theme, ServiceDocument& document, edits::Part part, const Moments& moments,
+              QWidget* parent = nullptr);
 
     void showCoat(std::size_t coat);
 

@@ -12,11 +12,11 @@ bool isWithin(const std::string& place, const std::string& column)
 
 }  // namespace
 
-PartTable::PartTable(ServiceDocument& document, edits::Part part, QObject* parent)
+PartTable::PartTable(ServiceDocument& document, edits::Part part, const Moments& moments, QObject* parent)
     : QAbstractTableModel{parent}
     , m_document{document}
     , m_part{part}
-    , m_columns{columnsOf(part)}
+    , m_columns{columnsOf(part, moments)}
 {
     connect(&document, &ServiceDocument::changed, this, &PartTable::follow);
     follow();

@@ -16,7 +16,8 @@ public:
     static constexpr int WrongRole = Qt::UserRole;
     static constexpr int ChoicesRole = Qt::UserRole + 1;
 
-    PartTable(ServiceDocument& document, edits::Part part, QObject* parent = nullptr);
+    PartTable(ServiceDocument& document, edits::Part part, const Moments& moments = {},
+              QObject* parent = nullptr);
 
     void showCoat(std::size_t coat);
     [[nodiscard]] std::size_t coat() const { return m_coat; }

@@ -105,6 +105,20 @@ void PlanPanel::connectParts()
     connect(m_problems, &QListWidget::itemClicked, m_problems, &QListWidget::itemActivated);
 }
 
+/// What is said is never cut, and how high it is depends on the width.
+void PlanPanel::say(QLabel& label, const QString& text)
+{
+    label.setText(text);
+    label.setMinimumHeight(text.isEmpty() ? 0 : label.heightForWidth(width()));
+}
+
+void PlanPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    for (QLabel* label : {m_summary, m_holding})
+        say(*label, label->text());
+}
+
 void PlanPanel::showOnly(const QWidget* part)
 {
     for (QWidget* other : {static_cast<QWidget*>(m_problems), static_cast<QWidget*>(m_reason), m_picture})
@@ -161,8 +175,8 @@ void PlanPanel::follow()
     m_asked = m_document.services();
     showOnly(m_picture);
     m_strands->setStale(true);
-    m_summary->setText(tr("Planning …"));
-    m_holding->clear();
+    say(*m_summary, tr("Planning …"));
+    say(*m_holding, {});
     m_halfSeconds = 0;
     m_progress.start();
     stand(Standing::Planning);
@@ -174,7 +188,7 @@ void PlanPanel::tellTime()
 {
     ++m_halfSeconds;
     if (m_standing == Standing::Planning && m_halfSeconds % 2 == 0)
-        m_summary->setText(tr("Planning … %1 s").arg(m_halfSeconds / 2));
+        say(*m_summary, tr("Planning … %1 s").arg(m_halfSeconds / 2));
 }
 
 void PlanPanel::askAgain()
@@ -217,7 +231,7 @@ void PlanPanel::showPlan()
         view::addForecast(picture, services, *m_forecast);
     m_strands->showPicture(std::move(picture), clock(),
                            [this](const view::TaskId& id) { return jobName(id); });
-    m_summary->setText(plan_text::summary(plan, services.size(), clock()));
+    say(*m_summary, plan_text::summary(plan, services.size(), clock()));
     showHolding();
 }
 
@@ -228,7 +242,7 @@ void PlanPanel::showHolding()
     if (m_forecast)
         said << plan_text::forecast(*m_forecast);
     said.removeAll(QString{});
-    m_holding->setText(said.join(QLatin1Char{' '}));
+    say(*m_holding, said.join(QLatin1Char{' '}));
     m_holding->setVisible(!said.isEmpty());
 }
 
@@ -249,7 +263,7 @@ void PlanPanel::showReason(const core::stagger::NoPlan& reason)
     m_strands->clear();
     showOnly(m_reason);
     m_holding->hide();
-    m_summary->setText(QString::fromStdString(reason.text));
+    say(*m_summary, QString::fromStdString(reason.text));
     m_reason->showReason(reason);
     m_cures.ask(question(), reason);
     stand(Standing::NothingFits);
@@ -269,7 +283,7 @@ void PlanPanel::showProblems()
     m_strands->clear();
     showOnly(m_problems);
     m_holding->hide();
-    m_summary->setText(tr("Put this right, and it is planned at once:"));
+    say(*m_summary, tr("Put this right, and it is planned at once:"));
     m_problems->clear();
     for (std::size_t head = 0; head < m_document.services().size(); ++head)
         addProblems(head);

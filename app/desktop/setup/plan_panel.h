@@ -39,8 +39,12 @@ Q_SIGNALS:
     /// A problem was chosen; `place` is where it is in the service of `head`.
     void problemChosen(std::size_t head, const std::string& place);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build(const Theme& theme);
+    void say(QLabel& label, const QString& text);
     void connectParts();
     void follow();
     void askAgain();

@@ -6,6 +6,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -42,14 +43,24 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     layout->addWidget(new BasicsPanel{document, zones, now});
     auto* splitter = new QSplitter{Qt::Vertical};
     splitter->setChildrenCollapsible(false);
-    m_parts = makeParts(theme);
+    m_parts = makeParts(theme, Moments{zones, now});
     m_plan = new PlanPanel{theme, document, zones, now};
     splitter->addWidget(m_parts);
     splitter->addWidget(m_plan);
     splitter->setStretchFactor(0, 0);
     splitter->setStretchFactor(1, 1);
     splitter->setSizes({230, 400});
-    layout->addWidget(splitter, 1);
+    // Where text is large in a small window the tables and the picture scroll; what starts the lanes does
+    // not.
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(splitter);
+    scroll->viewport()->setAutoFillBackground(false);
+    splitter->setAutoFillBackground(false);
+    layout->addWidget(scroll, 1);
 
     auto* outer = new QVBoxLayout{this};
     outer->setContentsMargins(0, 0, 0, 0);
@@ -62,7 +73,7 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     follow();
 }
 
-QTabWidget* SetupPage::makeParts(const Theme& theme)
+QTabWidget* SetupPage::makeParts(const Theme& theme, const Moments& moments)
 {
     auto* parts = new QTabWidget;
     parts->setObjectName(QStringLiteral("parts"));
@@ -73,7 +84,7 @@ QTabWidget* SetupPage::makeParts(const Theme& theme)
         {edits::Part::Hands, tr("&Hands")},
     };
     for (const auto& [part, title] : pages) {
-        m_panels.push_back(new PartPanel{theme, m_document, part});
+        m_panels.push_back(new PartPanel{theme, m_document, part, moments});
         parts->addTab(m_panels.back(), title);
     }
     parts->setCornerWidget(makeCoatBar(), Qt::TopRightCorner);
@@ -180,8 +191,11 @@ void SetupPage::followStanding()
         return m_hint->setText(tr("Lanes are running. What you change here is for the next time."));
     switch (m_plan->standing()) {
     case PlanPanel::Standing::Planned:
-        m_hint->setText(
-            tr("From the first answer on, every step is kept, whatever happens to this machine."));
+        // Good to know, and the first to go where text is large.
+        m_hint->setText(Theme::textSize() > 125
+                            ? QString{}
+                            : tr("From the first answer on, every step is kept, whatever happens to this "
+                                 "machine."));
         break;
     case PlanPanel::Standing::Planning: m_hint->setText(tr("Planning …")); break;
     case PlanPanel::Standing::NothingFits:

@@ -40,7 +40,7 @@ Q_SIGNALS:
 private:
     QWidget* makeCoatBar();
     QWidget* makeFoot(const Theme& theme);
-    QTabWidget* makeParts(const Theme& theme);
+    QTabWidget* makeParts(const Theme& theme, const Moments& moments);
     void follow();
     void showCoat(int coat);
     void goTo(std::size_t head, const std::string& place);

@@ -3,6 +3,7 @@
 #include "app/desktop/setup/column_makers.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -200,8 +201,52 @@ Column afterColumn()
             names << QString::fromStdString(service.coats[at.coat].zones[after.zone].name);
         return names.join(QStringLiteral(", "));
     };
-    return {
-        Text::tr("After"), Text::tr("Zones that must be applied before it"), "after", read, writeAfter, {}};
+    return {Text::tr("After"),
+            Text::tr("Zones that must be applied before it"),
+            "after",
+            read,
+            writeAfter,
+            {},
+            Text::tr("Name zones of this coat, with commas between them.")};
+}
+
+QString lateText(const core::service::LateJob& job)
+{
+    return Text::tr("%1 %2, %3 before water", "a job, how long it takes, when")
+        .arg(QString::fromStdString(job.name), words::minutes(job.length), words::minutes(job.before));
+}
+
+/// "Emulsify 2, 5 before water"; the last words may be left out.
+std::optional<core::service::LateJob> lateJobOf(const QString& entry)
+{
+    static const QRegularExpression shape{
+        QStringLiteral(R"(^\s*(\S.*?)\s+([\d:.]+)(?:\s*min)?\s*,\s*([\d:.]+)(?:\s*min)?(?:\s+\D*)?$)")};
+    const auto match = shape.match(entry);
+    if (!match.hasMatch())
+        return std::nullopt;
+    const auto length = lengthOf(match.captured(2));
+    const auto before = lengthOf(match.captured(3));
+    if (!length || !before)
+        return std::nullopt;
+    return core::service::LateJob{match.captured(1).toStdString(), *before, *length};
+}
+
+/// A tolerance that was given stays with a job of that name.
+bool writeLate(Service& service, const CellPlace& at, const QString& entry)
+{
+    std::vector<core::service::LateJob> jobs;
+    Zone& zone = item<Zone>(service, at);
+    for (const QString& part : entry.split(QLatin1Char{';'}, Qt::SkipEmptyParts)) {
+        auto job = lateJobOf(part);
+        if (!job)
+            return false;
+        const auto same = std::ranges::find(zone.late, job->name, &core::service::LateJob::name);
+        if (same != zone.late.end())
+            job->tolerance = same->tolerance;
+        jobs.push_back(*std::move(job));
+    }
+    zone.late = std::move(jobs);
+    return true;
 }
 
 Column lateColumn()
@@ -209,16 +254,17 @@ Column lateColumn()
     const auto read = [](const Service& service, const CellPlace& at) {
         QStringList jobs;
         for (const core::service::LateJob& job : item<Zone>(service, at).late)
-            jobs << Text::tr("%1, %2 before water")
-                        .arg(QString::fromStdString(job.name), words::minutes(job.before));
+            jobs << lateText(job);
         return jobs.join(QStringLiteral("; "));
     };
     return {Text::tr("Late jobs"),
-            Text::tr("Hands-on jobs tied to the rinse; written in the service file"),
+            Text::tr("Hands-on jobs tied to the rinse, such as: Emulsify 2, 5 before water"),
             "late",
             read,
+            writeLate,
             {},
-            {}};
+            Text::tr("Type the job, its minutes, and how many minutes before water it starts: "
+                     "Emulsify 2, 5 before water. A semicolon stands between several.")};
 }
 
 }  // namespace

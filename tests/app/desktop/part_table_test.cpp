@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
+
 using namespace app::desktop;
 using edits::Part;
 
@@ -130,6 +132,94 @@ TEST_F(ZoneTable, OffersChoicesAndTakesOnlyThose)
     EXPECT_FALSE(type(0, "Bowl", "Another"));
     EXPECT_TRUE(type(0, "Alone", "yes"));
     EXPECT_TRUE(zone(0).alone);
+}
+
+TEST_F(ZoneTable, TakesLateJobsAsTheyAreSaid)
+{
+    using core::service::LateJob;
+    constexpr auto minutes = [](int count) { return core::measure::Seconds{count * 60}; };
+    EXPECT_TRUE(type(0, "Late jobs", "Emulsify 2, 5 before water"));
+    ASSERT_EQ(zone(0).late, (std::vector{LateJob{"Emulsify", minutes(5), minutes(2)}}));
+    EXPECT_EQ(text(0, "Late jobs"), QStringLiteral("Emulsify 2, 5 before water"));
+
+    document.edit(QStringLiteral("a tolerance"),
+                  [&](auto& service) { service.coats[0].zones[0].late[0].tolerance = minutes(3); });
+    EXPECT_TRUE(type(0, "Late jobs", "Draw through 1:30 min, 8; Emulsify 2, 4"));
+    ASSERT_EQ(zone(0).late.size(), 2u);
+    EXPECT_EQ(zone(0).late[0], (LateJob{"Draw through", minutes(8), core::measure::Seconds{90}}));
+    EXPECT_EQ(zone(0).late[1], (LateJob{"Emulsify", minutes(4), minutes(2), minutes(3)}));
+
+    EXPECT_FALSE(type(0, "Late jobs", "Emulsify"));
+    EXPECT_EQ(zone(0).late.size(), 2u);
+    EXPECT_TRUE(type(0, "Late jobs", ""));
+    EXPECT_TRUE(zone(0).late.empty());
+}
+
+/// Tables with clock times: it is 09:00 UTC on 28 November 2026.
+class ClockTables : public testing::Test {
+protected:
+    ClockTables() { document.replace(rig::Rig::service(), {}); }
+
+    static core::measure::Instant at(int hour, int minute, int days = 0)
+    {
+        using namespace std::chrono;
+        return sys_days{2026y / 11 / 28} + std::chrono::days{days} + hours{hour}
+        + std::chrono::minutes{minute};
+    }
+
+    const core::service::Hands& hands() const { return document.service().crew.hands[0]; }
+    const core::service::RinseGroup& group() const { return document.service().coats[0].groups[0]; }
+
+    ServiceDocument document;
+    Moments moments{std::make_shared<core::measure::UtcOnly>(), [] { return at(9, 0); }};
+};
+
+TEST_F(ClockTables, TakeTimesAway)
+{
+    PartTable table{document, Part::Hands, moments};
+    const QModelIndex away = table.index(0, 1);
+    EXPECT_TRUE(table.setData(away, QStringLiteral("15:00-15:10, 13:00 to 13:30")));
+    EXPECT_EQ(hands().away,
+              (std::vector<core::measure::Interval>{{at(13, 0), at(13, 30)}, {at(15, 0), at(15, 10)}}));
+    EXPECT_EQ(away.data().toString(), QStringLiteral("13:00\u201313:30, 15:00\u201315:10"));
+    EXPECT_TRUE(table.setData(away, away.data()));
+
+    for (const char* nonsense : {"13:00", "14:00-13:00", "13:00-13:30, 13:10-13:40", "25:00-26:00", "soon"})
+        EXPECT_FALSE(table.setData(away, QString::fromLatin1(nonsense))) << nonsense;
+    EXPECT_EQ(hands().away.size(), 2u);
+    EXPECT_TRUE(table.setData(away, QStringLiteral("2026-11-29 08:00-2026-11-29 09:00")));
+    EXPECT_EQ(hands().away, (std::vector<core::measure::Interval>{{at(8, 0, 1), at(9, 0, 1)}}));
+    EXPECT_EQ(away.data().toString(), QStringLiteral("2026-11-29 08:00\u20132026-11-29 09:00"));
+    EXPECT_TRUE(table.setData(away, QString{}));
+    EXPECT_TRUE(hands().away.empty());
+}
+
+TEST_F(ClockTables, TakeWhatHandsDo)
+{
+    using core::service::Work;
+    PartTable table{document, Part::Hands, moments};
+    const QModelIndex does = table.index(0, 2);
+    EXPECT_EQ(does.data().toString(), QStringLiteral("everything"));
+    EXPECT_TRUE(table.setData(does, QStringLiteral("Rinsing, mixing")));
+    EXPECT_EQ(hands().kinds, (std::vector{Work::Mix, Work::Rinse}));
+    EXPECT_EQ(does.data().toString(), QStringLiteral("mixing, rinsing"));
+    EXPECT_FALSE(table.setData(does, QStringLiteral("dancing")));
+    EXPECT_TRUE(table.setData(does, QStringLiteral("everything")));
+    EXPECT_TRUE(hands().kinds.empty());
+}
+
+TEST_F(ClockTables, TakeBookedWater)
+{
+    document.edit(QStringLiteral("a promise"), [](auto& service) { service.readyBy = at(12, 0, 1); });
+    PartTable table{document, Part::Groups, moments};
+    EXPECT_TRUE(table.setData(table.index(0, 2), QStringLiteral("10:15")));
+    EXPECT_EQ(group().waterEarliest, at(10, 15, 1));  // Of the day that it is promised for.
+    EXPECT_TRUE(table.setData(table.index(0, 3), QStringLiteral("10:45")));
+    EXPECT_EQ(group().waterLatest, at(10, 45, 1));
+    EXPECT_EQ(table.index(0, 3).data().toString(), QStringLiteral("10:45"));
+    EXPECT_FALSE(table.setData(table.index(0, 3), QStringLiteral("10.45")));
+    EXPECT_TRUE(table.setData(table.index(0, 3), QString{}));
+    EXPECT_FALSE(group().waterLatest);
 }
 
 TEST(PartTables, RoundTripEveryCellThatCanBeTyped)

@@ -18,6 +18,7 @@ struct Wanted {
     QStringList scenes;
     QStringList themes;
     QStringList sizes;
+    int text = 100;
 };
 
 Theme::Choice choiceOf(const QString& theme)
@@ -37,6 +38,10 @@ QSize sizeOf(const QString& size)
 bool draw(const pictures::Scene& scene, const Wanted& wanted)
 {
     rig::Rig rig;
+    if (wanted.text != 100) {
+        rig.theme->setTextSize(wanted.text);
+        rig.openWindow();
+    }
     rig.window->resize(sizeOf(wanted.sizes.front()));
     scene.stage(rig);
     for (const QString& size : wanted.sizes)
@@ -65,13 +70,15 @@ Wanted read(const QStringList& arguments)
                        {QStringLiteral("themes"), QStringLiteral("light, dark, contrast, dark-contrast."),
                         QStringLiteral("NAMES"), QStringLiteral("light,dark")},
                        {QStringLiteral("sizes"), QStringLiteral("Of the window."), QStringLiteral("WxH"),
-                        QStringLiteral("1280x800")}});
+                        QStringLiteral("1280x800")},
+                       {QStringLiteral("text"), QStringLiteral("Its size in percent."),
+                        QStringLiteral("PERCENT"), QStringLiteral("100")}});
     parser.process(arguments);
     const auto list = [&](const char* option) {
         return parser.value(QLatin1String{option}).split(QLatin1Char{','}, Qt::SkipEmptyParts);
     };
     return {QDir{parser.positionalArguments().value(0, QStringLiteral("."))}, list("scenes"), list("themes"),
-            list("sizes")};
+            list("sizes"), parser.value(QStringLiteral("text")).toInt()};
 }
 
 }  // namespace

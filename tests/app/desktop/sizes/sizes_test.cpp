@@ -1,0 +1,63 @@
+#include "tests/app/desktop/pictures/scenes.h"
+#include "tests/app/desktop/sizes/cut.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+// Nothing is cut, covered or outside the window, at any size and with large text.
+
+namespace {
+
+class Sizes : public testing::TestWithParam<int> {
+protected:
+    ~Sizes() override
+    {
+        app::desktop::Theme{*qobject_cast<QApplication*>(QCoreApplication::instance())}.setTextSize(100);
+    }
+};
+
+TEST_P(Sizes, LeaveNothingCut)
+{
+    for (const pictures::Scene& scene : pictures::scenes()) {
+        rig::Rig rig;
+        rig.theme->setTextSize(GetParam());
+        rig.openWindow();
+        scene.stage(rig);
+        for (const QSize& size : {QSize{1024, 700}, QSize{1280, 800}, QSize{1920, 1080}, QSize{3840, 2160}}) {
+            rig.window->resize(size);
+            QTest::qWait(100);
+            EXPECT_EQ(rig.window->size(), size) << scene.name.toStdString();
+            EXPECT_EQ(sizes::cutIn(*rig.window).join(QLatin1Char{'\n'}).toStdString(), "")
+                << scene.name.toStdString() << " at " << size.width() << " x " << size.height();
+        }
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Text, Sizes, testing::Values(100, 150, 200));
+
+// The test of the test.
+TEST(Cut, IsSeen)
+{
+    QWidget window;
+    auto* label = new QLabel{QStringLiteral("Something that wants more room"), &window};
+    auto* button = new QPushButton{QStringLiteral("Press"), &window};
+    label->setGeometry(0, 0, 20, 20);
+    button->setGeometry(10, 0, 200, 60);
+    window.resize(400, 100);
+    window.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+    const QString found = sizes::cutIn(window).join(QLatin1Char{'\n'});
+    EXPECT_TRUE(found.contains(QStringLiteral("too narrow"))) << found.toStdString();
+    EXPECT_TRUE(found.contains(QStringLiteral("overlap"))) << found.toStdString();
+
+    label->setGeometry(0, 70, 380, 25);
+    EXPECT_TRUE(sizes::cutIn(window).isEmpty()) << sizes::cutIn(window).join(QLatin1Char{'\n'}).toStdString();
+    button->setGeometry(300, 0, 200, 60);
+    EXPECT_TRUE(sizes::cutIn(window).join(QLatin1Char{'\n'}).contains(QStringLiteral("sticks out")));
+}
+
+}  // namespace
