@@ -275,10 +275,15 @@ QString alarmDetail(const view::AlarmView& alarm)
     const QString since = alarm.standing < Seconds{60}
         ? Text::tr("Due now.")
         : Text::tr("Standing for %1 min.").arg(alarm.standing.count() / 60);
+    return alarm.also.empty() ? since : since + QStringLiteral("  ") + alarmAlso(alarm);
+}
+
+QString alarmAlso(const view::AlarmView& alarm)
+{
     QStringList also;
     for (const view::AlarmAbout& other : alarm.also)
         also << alarmHeadline(other);
-    return also.isEmpty() ? since : Text::tr("%1  Also: %2.").arg(since, also.join(QStringLiteral("  ·  ")));
+    return Text::tr("Also: %1.").arg(also.join(QStringLiteral("  ·  ")));
 }
 
 namespace {

@@ -70,6 +70,8 @@ QString alarmHeadline(const view::AlarmAbout& about);
 QString alarmHeadline(const view::AlarmView& alarm);
 /// Since when, and what else stands.
 QString alarmDetail(const view::AlarmView& alarm);
+/// What else stands; for an alarm with which something stands.
+QString alarmAlso(const view::AlarmView& alarm);
 
 /// All that somebody is called for, short, to be spoken and for a notice: "Root and Ends: strand test".
 QString call(const std::vector<core::service::Service>& services, const std::vector<view::AlarmAbout>& about);

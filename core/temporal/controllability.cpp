@@ -15,7 +15,7 @@ std::optional<Objection> notControllable(const UncertainNetwork& network)
 std::vector<Objection> objectionsTo(const UncertainNetwork& network, const std::vector<Time>& times,
                                     std::size_t most)
 {
-    const auto at = [&](Point point) { return times[static_cast<std::size_t>(point)]; };
+    [[maybe_unused]] const auto at = [&](Point point) { return times[static_cast<std::size_t>(point)]; };
     assert(std::ranges::all_of(network.lags,
                                [&](const Lag& lag) { return at(lag.to) - at(lag.from) <= lag.most; }));
     assert(std::ranges::all_of(

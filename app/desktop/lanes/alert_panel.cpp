@@ -73,13 +73,14 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     m_button->setFont(Theme::font(metrics::textStep, true));
     m_button->setMinimumSize(420, 110);
     auto* layout = new QVBoxLayout{this};
-    const int edge = Theme::textSize() > 125 ? 14 : 24;  // Just inside the frame that pulses.
+    const bool large = Theme::textSize() > 125;
+    const int edge = large ? 14 : 24;  // Just inside the frame that pulses.
     layout->setContentsMargins(40, edge, 40, edge);
-    layout->setSpacing(metrics::gap);
+    layout->setSpacing(large ? metrics::gapTiny : metrics::gap);
     layout->addStretch(1);
     layout->addWidget(m_headline);
     layout->addWidget(m_detail);
-    layout->addSpacing(metrics::gap);
+    layout->addSpacing(large ? metrics::gapTiny : metrics::gap);
     layout->addWidget(m_button, 0, Qt::AlignHCenter);
     layout->addStretch(1);
     connect(m_button, &QPushButton::clicked, this, [this] { Q_EMIT answered(m_answer); });
@@ -91,7 +92,9 @@ void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& no
     const StepView* step = stepFor(alarm, now);
     const bool asksForStep = step != nullptr && !isLimit(alarm) && !isRinse(step->prompt);
     m_headline->setText(asksForStep ? words::step(*step) : words::alarmHeadline(alarm));
-    QString detail = words::alarmDetail(alarm);
+    // Large text leaves no room for how long it has been standing beside what else is due.
+    QString detail =
+        Theme::textSize() > 125 && !alarm.also.empty() ? words::alarmAlso(alarm) : words::alarmDetail(alarm);
     if (step != nullptr && step->latest)
         detail += QLatin1Char{'\n'} + words::latest(*step->latest, clock.text(step->latest->at));
     m_detail->setText(detail);

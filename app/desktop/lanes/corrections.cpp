@@ -12,10 +12,10 @@ namespace app::desktop {
 Corrections::Corrections(const Theme& theme, QWidget* parent)
     : QFrame{parent}
     , m_last{new QLabel}
-    , m_undo{new QPushButton{tr("Undo it  (Ctrl+Z)")}}
-    , m_earlier{new QPushButton{tr("It was earlier …  (E)")}}
-    , m_more{new QPushButton{tr("More …  (M)")}}
-    , m_quiet{new QPushButton{tr("Quiet 2 min  (Q)")}}
+    , m_undo{new QPushButton}
+    , m_earlier{new QPushButton}
+    , m_more{new QPushButton}
+    , m_quiet{new QPushButton}
 {
     setProperty("role", QStringLiteral("foot"));
     m_last->setObjectName(QStringLiteral("lastAnswer"));
@@ -25,12 +25,10 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     m_undo->setObjectName(QStringLiteral("undoLast"));
     m_earlier->setObjectName(QStringLiteral("earlier"));
     m_earlier->setCheckable(true);
-    m_earlier->setShortcut(QKeySequence{Qt::Key_E});
     auto* row = new FlowLayout{this};
     row->setContentsMargins(metrics::gapLarge, metrics::gapTiny, metrics::gapLarge, metrics::gapTiny);
     row->addWidget(m_last);
     m_quiet->setObjectName(QStringLiteral("quiet"));
-    m_quiet->setShortcut(QKeySequence{Qt::Key_Q});
     m_quiet->hide();
     row->addWidget(m_quiet);
     connect(m_quiet, &QPushButton::clicked, this, &Corrections::muteRequested);
@@ -47,7 +45,6 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     row->addWidget(m_undo);
     m_more->setObjectName(QStringLiteral("moreButton"));
     m_more->setCheckable(true);
-    m_more->setShortcut(QKeySequence{Qt::Key_M});
     row->addWidget(m_more);
     auto* cautions = new QPushButton{tr("Cautions  (F2)")};
     cautions->setObjectName(QStringLiteral("cautions"));
@@ -55,7 +52,9 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     end->setObjectName(QStringLiteral("endRun"));
     row->addWidget(cautions);
     row->addWidget(end);
-    m_others = {m_undo, m_more, cautions, end};
+    setTerse(false);
+    m_others = {m_undo, m_more};
+    m_rare = {m_last, cautions, end};
     const auto icons = [this, &theme, cautions] {
         m_undo->setIcon(theme.icon(QStringLiteral("undo")));
         m_quiet->setIcon(theme.icon(QStringLiteral("silent")));
@@ -97,12 +96,47 @@ void Corrections::setSounding(bool sounding)
 
 void Corrections::openEarlier(bool open)
 {
-    for (QWidget* other : m_others)
-        other->setVisible(!open);
     for (QPushButton* button : m_minutes)
         button->setVisible(open);
+    showOthers();
     if (open)
         m_minutes.front()->setFocus();
+}
+
+void Corrections::showOthers()
+{
+    const bool asked = m_earlier->isChecked();
+    for (QWidget* other : m_others)
+        other->setVisible(!asked);
+    for (QWidget* rare : m_rare)
+        rare->setVisible(!m_brief && (!asked || rare == m_last));
+}
+
+void Corrections::setBrief(bool brief)
+{
+    if (brief == m_brief)
+        return;
+    m_brief = brief;
+    showOthers();
+}
+
+void Corrections::setTerse(bool terse)
+{
+    if (m_terse == terse)
+        return;
+    m_terse = terse;
+    const auto say = [terse](QPushButton* button, const QString& whole, const QString& least) {
+        button->setText(terse ? least : whole);
+        button->setAccessibleName(whole);
+    };
+    say(m_undo, tr("Undo it  (Ctrl+Z)"), tr("Undo (Ctrl+Z)"));
+    say(m_earlier, tr("It was earlier …  (E)"), tr("Earlier (E)"));
+    say(m_more, tr("More …  (M)"), tr("More (M)"));
+    say(m_quiet, tr("Quiet 2 min  (Q)"), tr("Quiet (Q)"));
+    // Setting a text drops the shortcut.
+    m_earlier->setShortcut(QKeySequence{Qt::Key_E});
+    m_more->setShortcut(QKeySequence{Qt::Key_M});
+    m_quiet->setShortcut(QKeySequence{Qt::Key_Q});
 }
 
 void Corrections::moveLast(int minutes)

@@ -4,6 +4,9 @@
 
 #include <QFrame>
 
+#include <optional>
+#include <vector>
+
 class QLabel;
 class QPushButton;
 
@@ -23,6 +26,12 @@ public:
     void showLast(const QString& last);
     void setMoreOpen(bool open);
 
+    /// Where room is short, only what may be wanted at once; the menus have the rest.
+    void setBrief(bool brief);
+
+    /// With the shortest words, where text is too large for more.
+    void setTerse(bool terse);
+
     /// While something sounds, it can be silenced for a while.
     void setSounding(bool sounding);
 
@@ -35,6 +44,7 @@ Q_SIGNALS:
 
 private:
     void openEarlier(bool open);
+    void showOthers();
     void moveLast(int minutes);
 
     QLabel* m_last;
@@ -43,6 +53,9 @@ private:
     QPushButton* m_more;
     QPushButton* m_quiet;
     std::vector<QWidget*> m_others;  ///< Make room while minutes are asked for.
+    std::vector<QWidget*> m_rare;    ///< Make room where it is short.
+    bool m_brief = false;
+    std::optional<bool> m_terse;
     std::vector<QPushButton*> m_minutes;
 };
 

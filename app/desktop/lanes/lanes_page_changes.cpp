@@ -172,21 +172,34 @@ void LanesPage::showReason()
     m_reason->showChoices(list, m_choices->view(), m_clock);
     const bool alert = !m_alert->isHidden();
     const bool cramped = isCramped();
-    m_now->setBrief(alert || cramped || list != ReasonBand::List::Closed);
+    const bool brief = alert || cramped || list != ReasonBand::List::Closed || !m_more->isHidden();
+    m_now->setBrief(brief);
+    m_now->setTerse(cramped);
+    m_corrections->setBrief(brief);
+    m_corrections->setTerse(cramped);
     m_corrections->setVisible(!(alert && cramped));
+    m_more->arrange(width());
     const auto roomBeside = [this](const LanesGrid* lanes) {
         return roomLeft(*lanes) + m_reason->listHeight();
     };
     const int wanted = list == ReasonBand::List::Open ? ReasonBand::leastListHeight() : 0;
-    const bool crowded = !alert && roomBeside(m_lanes) < (wanted > 0 ? wanted : -mostSqueezed);
+    const int least = wanted > 0 ? wanted : cramped ? 0 : -mostSqueezed;
+    const bool crowded = !alert && roomBeside(m_lanes) < least;
     const bool strip = crowded || alert;
     m_strip->setVisible(strip);
     m_lanes->setVisible(!strip);
     m_body->setStretchFactor(m_strip, crowded ? 2 : 0);  // An alarm has the height to itself.
     // An alarm is never cut: first what has been said gives way to it, then what else there is to do.
-    for (QWidget* part : std::initializer_list<QWidget*>{m_changes, m_heat, m_now})
-        if (alert && roomBeside(m_strip) < wanted)
+    const auto isShort = [&] { return roomBeside(m_strip) < wanted; };
+    if (alert && isShort() && !m_more->isHidden()) {
+        m_more->hide();
+        m_corrections->setMoreOpen(false);
+    }
+    for (QWidget* part : std::initializer_list<QWidget*>{m_changes, m_heat})
+        if ((alert || crowded) && isShort())
             part->hide();
+    if ((alert || !m_more->isHidden()) && isShort())
+        m_now->hide();
     m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
 }
 

@@ -70,11 +70,10 @@ void LookChoices::buildTone()
     m_tone->setAccessibleName(tr("Tone seen"));
     m_tone->setEditable(true);
     m_tone->setInsertPolicy(QComboBox::NoInsert);
-    m_tone->setMinimumSize(metrics::targetLive * 2, metrics::targetLive);
+    m_tone->setMinimumHeight(metrics::targetLive);
     for (const std::string_view word : view::toneWords)
         m_tone->addItem(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
     clearTone();
-    m_tone->lineEdit()->setPlaceholderText(tr("Tone seen  (T)"));
     m_tone->lineEdit()->setMaxLength(mostLetters);
     const auto backToAnswers = [this] { m_leave->setFocus(Qt::OtherFocusReason); };
     connect(m_tone, &QComboBox::activated, this, backToAnswers);
@@ -108,22 +107,48 @@ void LookChoices::showLook(const view::StepView& look)
     m_others.clear();
     for (const core::run::Prompt& other : look.together)
         m_others.push_back(other.task);
-    const QString zone = words::joined(look.zones);
-    m_leave->setText(m_others.empty() ? tr("Leave it  (1)") : tr("Leave %1  (1)").arg(zone));
-    m_leave->setShortcut(QKeySequence{Qt::Key_1});
-    m_leaveAll->setVisible(!m_others.empty());
-    m_leaveAll->setText(tr("Leave all %1  (4)").arg(m_others.size() + 1));
-    m_leaveAll->setShortcut(QKeySequence{Qt::Key_4});
-    m_rinse->setText(look.alone ? tr("Rinse %1 now  (3)").arg(zone)
-                                : tr("Rinse %1 now  (3)\nwets its neighbours").arg(zone));
-    m_rinse->setShortcut(QKeySequence{Qt::Key_3});
+    m_zone = words::joined(look.zones);
+    m_alone = look.alone;
+    sayAll();
+}
+
+void LookChoices::setTerse(bool terse)
+{
+    if (terse == m_terse)
+        return;
+    m_terse = terse;
+    sayAll();
+}
+
+void LookChoices::sayAll()
+{
+    const bool one = m_others.empty();
+    say(m_leave, one ? tr("Leave it  (1)") : tr("Leave %1  (1)").arg(m_zone), tr("Leave (1)"), Qt::Key_1);
+    say(m_lookAgain, tr("Look again in %1 min  (2)").arg(m_again), tr("%1 min (2)").arg(m_again), Qt::Key_2);
+    say(m_rinse,
+        m_alone ? tr("Rinse %1 now  (3)").arg(m_zone)
+                : tr("Rinse %1 now  (3)\nwets its neighbours").arg(m_zone),
+        m_alone ? tr("Rinse (3)") : tr("Rinse, spreads (3)"), Qt::Key_3);
+    m_tone->lineEdit()->setPlaceholderText(m_terse ? tr("Tone (T)") : tr("Tone seen  (T)"));
+    m_tone->setSizeAdjustPolicy(m_terse ? QComboBox::AdjustToMinimumContentsLengthWithIcon
+                                        : QComboBox::AdjustToContents);
+    m_tone->setMinimumContentsLength(m_terse ? 4 : 8);
+    m_leaveAll->setVisible(!one);
+    say(m_leaveAll, tr("Leave all %1  (4)").arg(m_others.size() + 1),
+        tr("All %1 (4)").arg(m_others.size() + 1), Qt::Key_4);
+}
+
+void LookChoices::say(LiveButton* button, const QString& whole, const QString& terse, Qt::Key key)
+{
+    button->setText(m_terse ? terse : whole);
+    button->setAccessibleName(QString{whole}.replace(QLatin1Char{'\n'}, QLatin1String{", "}));
+    button->setShortcut(QKeySequence{key});  // Setting a text drops the shortcut.
 }
 
 void LookChoices::setAgain(int minutes)
 {
     m_again = std::clamp(minutes, 1, mostAgain);
-    m_lookAgain->setText(tr("Look again in %1 min  (2)").arg(m_again));
-    m_lookAgain->setShortcut(QKeySequence{Qt::Key_2});  // Setting a text drops the shortcut.
+    sayAll();
 }
 
 void LookChoices::leaveAll()

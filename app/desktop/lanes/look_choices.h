@@ -22,6 +22,9 @@ public:
 
     /// The focus goes to the first choice when another look is shown.
     void showLook(const view::StepView& look);
+
+    /// Where text is too large for it, the buttons say the least that tells them apart.
+    void setTerse(bool terse);
     [[nodiscard]] LiveButton* first() const { return m_leave; }
 
 Q_SIGNALS:
@@ -29,6 +32,8 @@ Q_SIGNALS:
 
 private:
     void build();
+    void sayAll();
+    void say(LiveButton* button, const QString& whole, const QString& terse, Qt::Key key);
     void setAgain(int minutes);
     void buildTone();
     void clearTone();
@@ -37,6 +42,9 @@ private:
     void leaveAll();
 
     core::stagger::TaskId m_look;
+    QString m_zone;
+    bool m_alone = true;  ///< Its water reaches no other zone.
+    bool m_terse = false;
     std::vector<core::stagger::TaskId> m_others;  ///< That are to be made with it.
     int m_again = 3;
     LiveButton* m_leave;

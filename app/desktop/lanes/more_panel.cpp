@@ -13,7 +13,7 @@
 namespace app::desktop {
 namespace {
 
-constexpr int columns = 3;
+constexpr int mostColumns = 3;
 constexpr int mostWithKey = 9;
 
 }  // namespace
@@ -29,8 +29,6 @@ MorePanel::MorePanel(QWidget* parent)
     m_question->setWordWrap(true);
     m_question->setTextFormat(Qt::PlainText);
     m_grid->setSpacing(metrics::gapSmall);
-    for (int column = 0; column < columns; ++column)
-        m_grid->setColumnStretch(column, 1);
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
     layout->setSpacing(metrics::gapSmall);
@@ -77,16 +75,39 @@ void MorePanel::ask(const QString& question)
 }
 
 /// Shown at once where the panel is: a key that follows at once must find it there.
-void MorePanel::put(QWidget* part, int row, int column)
+void MorePanel::put(QWidget* part)
 {
-    m_grid->addWidget(part, row, column);
     m_parts.push_back(part);
+    m_columns = 0;
+    arrange(isVisible() || parentWidget() == nullptr ? width() : parentWidget()->width());
     part->show();
+}
+
+void MorePanel::arrange(int width)
+{
+    int widest = 1;
+    for (const QWidget* part : m_parts)
+        widest = std::max(widest, part->sizeHint().width());
+    const int room = width - 2 * metrics::gapLarge + metrics::gapSmall;
+    const int columns = std::clamp(room / (widest + metrics::gapSmall), 1, mostColumns);
+    if (columns == m_columns)
+        return;
+    m_columns = columns;
+    for (int place = 0; place < static_cast<int>(m_parts.size()); ++place)
+        m_grid->addWidget(m_parts[static_cast<std::size_t>(place)], place / columns, place % columns);
+    for (int column = 0; column < mostColumns; ++column)
+        m_grid->setColumnStretch(column, column < columns ? 1 : 0);
+    layout()->invalidate();  // Whoever asks next how high it is must not be told of the former rows.
+}
+
+void MorePanel::resizeEvent(QResizeEvent* event)
+{
+    QFrame::resizeEvent(event);
+    arrange(width());
 }
 
 QPushButton* MorePanel::add(const QString& text, const QString& name, const QKeySequence& key)
 {
-    const int place = static_cast<int>(m_parts.size());
     const QString shown = key.toString(QKeySequence::NativeText);
     auto* button = new QPushButton{key.isEmpty() ? text : tr("%1  (%2)").arg(text, shown)};
     button->setObjectName(name);
@@ -94,7 +115,7 @@ QPushButton* MorePanel::add(const QString& text, const QString& name, const QKey
     button->setMinimumHeight(std::max(metrics::target, Theme::scaled(26)));
     if (!key.isEmpty())
         button->setShortcut(key);
-    put(button, place / columns, place % columns);
+    put(button);
     return button;
 }
 
@@ -233,7 +254,7 @@ void MorePanel::askName()
     name->setObjectName(QStringLiteral("helperName"));
     name->setAccessibleName(tr("Name of who comes to help"));
     name->setMinimumHeight(std::max(metrics::target, Theme::scaled(26)));
-    put(name, 0, 0);
+    put(name);
     auto* comes = add(tr("Comes to help  (Enter)"), QStringLiteral("helperComes"), {});
     comes->setEnabled(false);
     connect(name, &QLineEdit::textChanged, comes,

@@ -35,6 +35,9 @@ public:
     /// From its first page on.
     void open();
 
+    /// As many beside one another as their words leave room for in a panel of that width.
+    void arrange(int width);
+
 Q_SIGNALS:
     void stopped(const app::view::ZoneOption& zone);
     void apartWanted(const app::view::ZoneOption& zone);
@@ -50,6 +53,9 @@ Q_SIGNALS:
     void answerUndone(const app::view::AnswerOption& answer);
     void answerWasEarlier(const app::view::AnswerOption& answer, int minutes);
     void answerWasOfZone(const app::view::AnswerOption& answer, const app::view::ZoneOption& zone);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     enum class Page {
@@ -88,7 +94,7 @@ private:
     void heat();
     QPushButton* addPage(const QString& text, const QString& name, Qt::Key key, Page page, bool enabled);
     void stop();
-    void put(QWidget* part, int row, int column);
+    void put(QWidget* part);
     QPushButton* add(const QString& text, const QString& name, const QKeySequence& key);
     QPushButton* addOption(const QString& text);
     void ask(const QString& question);
@@ -103,6 +109,7 @@ private:
     QLabel* m_question;
     QGridLayout* m_grid;
     std::vector<QWidget*> m_parts;
+    int m_columns = 0;
 };
 
 }  // namespace app::desktop

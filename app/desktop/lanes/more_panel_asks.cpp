@@ -65,8 +65,8 @@ void MorePanel::askZoneName()
     minutes->setRange(0, mostMinutes);
     minutes->setSuffix(tr(" min"));
     minutes->setSpecialValueText(tr("as long as %1").arg(QString::fromStdString(m_like.name)));
-    put(name, 0, 0);
-    put(minutes, 0, 1);
+    put(name);
+    put(minutes);
     auto* done = add(tr("Add it  (Enter)"), QStringLiteral("zoneAdd"), {});
     done->setEnabled(false);
     connect(name, &QLineEdit::textChanged, done,

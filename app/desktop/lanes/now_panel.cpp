@@ -235,6 +235,11 @@ void NowPanel::setBrief(bool brief)
     showNext(m_now.next);
 }
 
+void NowPanel::setTerse(bool terse)
+{
+    m_look->setTerse(terse);
+}
+
 void NowPanel::setInsisting(bool insisting, bool lit)
 {
     if (insisting == m_insisting && lit == m_lit)

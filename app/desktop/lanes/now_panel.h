@@ -30,6 +30,9 @@ public:
     /// Without what comes next, where something else needs the room.
     void setBrief(bool brief);
 
+    /// With the shortest words, where text is too large for more.
+    void setTerse(bool terse);
+
     /// A frame that comes and goes, while an alarm stands.
     void setInsisting(bool insisting, bool lit);
 
