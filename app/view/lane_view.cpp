@@ -3,6 +3,8 @@
 #include "core/stagger/head_name.h"
 
 #include <algorithm>
+#include <numeric>
+#include <utility>
 
 namespace app::view {
 namespace {
@@ -103,6 +105,27 @@ std::size_t currentCoat(const core::run::State& state, std::size_t service)
 std::string headOf(const std::vector<core::service::Service>& services, std::size_t head)
 {
     return services.size() > 1 ? core::stagger::headName(services, head) : std::string{};
+}
+
+std::optional<Seconds> untilAsked(const LaneView& lane)
+{
+    if (lane.countsTo == CountsTo::Nothing)
+        return lane.untilLook;
+    return lane.untilLook ? std::min(lane.left, *lane.untilLook) : lane.left;
+}
+
+std::vector<std::size_t> mostPressing(const std::vector<LaneView>& lanes, std::size_t most)
+{
+    std::vector<std::size_t> places(lanes.size());
+    std::iota(places.begin(), places.end(), std::size_t{0});
+    const auto pressing = [&](std::size_t place) {
+        const LaneView& lane = lanes[place];
+        return std::pair{-static_cast<int>(lane.urgency), untilAsked(lane).value_or(Seconds::max())};
+    };
+    std::ranges::stable_sort(places, {}, pressing);
+    places.resize(std::min(most, places.size()));
+    std::ranges::sort(places);
+    return places;
 }
 
 std::vector<HeatView> heatsView(const std::vector<core::service::Service>& services,

@@ -70,6 +70,14 @@ struct LanesView {
 /// A thing to do is `Soon` from this long before its moment.
 constexpr Seconds soon{120};
 
+/// The places of the `most` lanes that press most, in the order in which they stand: what is late before what
+/// is due and what is soon, what comes first before what comes later, and what is rinsed last.
+std::vector<std::size_t> mostPressing(const std::vector<LaneView>& lanes, std::size_t most);
+
+/// How long until something is asked for in the lane, a look or what it counts to; below zero once it is
+/// overdue. Nothing where nothing more is asked for.
+std::optional<Seconds> untilAsked(const LaneView& lane);
+
 /// How pressing something is that is due in `left`.
 Urgency urgencyOf(Seconds left);
 

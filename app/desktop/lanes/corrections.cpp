@@ -54,7 +54,7 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     row->addWidget(end);
     setTerse(false);
     m_others = {m_undo, m_more};
-    m_rare = {m_last, cautions, end};
+    m_rare = {cautions, end};
     const auto icons = [this, &theme, cautions] {
         m_undo->setIcon(theme.icon(QStringLiteral("undo")));
         m_quiet->setIcon(theme.icon(QStringLiteral("silent")));
@@ -108,15 +108,17 @@ void Corrections::showOthers()
     const bool asked = m_earlier->isChecked();
     for (QWidget* other : m_others)
         other->setVisible(!asked);
+    m_last->setVisible(!m_brief);
     for (QWidget* rare : m_rare)
-        rare->setVisible(!m_brief && (!asked || rare == m_last));
+        rare->setVisible(!m_brief && !m_narrow && !asked);
 }
 
-void Corrections::setBrief(bool brief)
+void Corrections::setBrief(bool brief, bool narrow)
 {
-    if (brief == m_brief)
+    if (brief == m_brief && narrow == m_narrow)
         return;
     m_brief = brief;
+    m_narrow = narrow;
     showOthers();
 }
 

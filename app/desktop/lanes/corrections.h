@@ -26,8 +26,9 @@ public:
     void showLast(const QString& last);
     void setMoreOpen(bool open);
 
-    /// Where room is short, only what may be wanted at once; the menus have the rest.
-    void setBrief(bool brief);
+    /// Where room is short, only what may be wanted at once; the menus have the rest. `narrow` leaves what
+    /// was answered last.
+    void setBrief(bool brief, bool narrow);
 
     /// With the shortest words, where text is too large for more.
     void setTerse(bool terse);
@@ -55,6 +56,7 @@ private:
     std::vector<QWidget*> m_others;  ///< Make room while minutes are asked for.
     std::vector<QWidget*> m_rare;    ///< Make room where it is short.
     bool m_brief = false;
+    bool m_narrow = false;
     std::optional<bool> m_terse;
     std::vector<QPushButton*> m_minutes;
 };

@@ -23,6 +23,8 @@ constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
 constexpr int tallCompact = 110;  ///< From then on a compact card has room for larger digits.
 constexpr int badgeWidth = 56;
+constexpr double widthOfFigures = 3.0;      ///< "88:88" is 2.9 times as wide as the typeface is high,
+constexpr double widthOfBoldFigures = 3.3;  ///< and bold 3.2 times.
 
 /// Of a compact card: its title grows with text, its digits are large already.
 int compactHeightNow()
@@ -112,13 +114,33 @@ void LaneCard::paintGround(QPainter& painter)
     painter.setBrush(Qt::NoBrush);
 }
 
-/// As large as there is room for.
-QFont LaneCard::digitFont(const QSizeF& room, int least)
+/// As large as there is room for, in pixels of the typeface.
+int LaneCard::digitPixels(const QSizeF& room, int least, double width)
 {
-    constexpr double widthOfFiveFigures = 3.3;  // "88:88" is 2.9 times as wide as the typeface is high.
-    const double fits = std::min(room.height() * 1.1, room.width() / widthOfFiveFigures);
+    const double fits = std::min(room.height() * 1.1, room.width() / width);
     constexpr int largest = 190;
-    return Theme::exactFont(std::clamp(static_cast<int>(fits), least, largest));
+    return std::clamp(static_cast<int>(fits), least, largest);
+}
+
+bool LaneCard::isTall(const QSize& card)
+{
+    return card.height() >= Theme::scaled(tallCompact);
+}
+
+/// The badge is above the digits where there is room, else beside them.
+QRectF LaneCard::compactDigitsBox(const QSize& card)
+{
+    const QRectF inside = QRectF{QPointF{}, QSizeF{card}}.adjusted(12, 8, -12, -8);
+    const int title = Theme::scaled(20) + 2;
+    return isTall(card) ? inside.adjusted(-6, title, 6, 0)
+                        : inside.adjusted(0, title, -Theme::scaled(badgeWidth), 0);
+}
+
+/// Small ones are bold, to be read from afar; large ones have the room for their size.
+int LaneCard::compactDigits(const QSize& card)
+{
+    return digitPixels(compactDigitsBox(card).size(), metrics::textStep,
+                       isTall(card) ? widthOfFigures : widthOfBoldFigures);
 }
 
 /// The lane's piece of hair, patterned by what it does.
@@ -179,8 +201,10 @@ double LaneCard::paintTitle(QPainter& painter, const QRectF& box, int pixels) co
         painter.setFont(Theme::font(pixels));
         const QString dot = QStringLiteral(" · ");
         const int room = width - zoneWidth - painter.fontMetrics().horizontalAdvance(dot);
+        const bool says = room >= painter.fontMetrics().horizontalAdvance(QStringLiteral("Mm…"));
+        const QString name = QString::fromStdString(m_lane.head);
         const QString head =
-            painter.fontMetrics().elidedText(QString::fromStdString(m_lane.head), Qt::ElideRight, room) + dot;
+            says ? painter.fontMetrics().elidedText(name, Qt::ElideRight, room) + dot : QString{};
         painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter, head);
         rest.setLeft(box.left() + painter.fontMetrics().horizontalAdvance(head));
         painter.setFont(Theme::font(pixels, true));
@@ -207,7 +231,7 @@ void LaneCard::paintFull(QPainter& painter)
     const QRectF digits{inside.left() - 12, inside.top() + title, inside.width() + 24,
                         inside.height() - title - below};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
-    painter.setFont(counts ? digitFont(digits.size(), metrics::textDigits)
+    painter.setFont(counts ? Theme::exactFont(digitPixels(digits.size(), metrics::textDigits, widthOfFigures))
                            : Theme::font(metrics::textStep, true));
     painter.setPen(digitColour());
     painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip,
@@ -271,7 +295,7 @@ void LaneCard::paintWindow(QPainter& painter, const QRectF& bar) const
 void LaneCard::paintCompact(QPainter& painter)
 {
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
-    const bool tall = height() >= Theme::scaled(tallCompact);
+    const bool tall = isTall(size());
     const int badge = Theme::scaled(badgeWidth);
     const int title = Theme::scaled(20);
     const double titleWidth = inside.width() - 28 - (tall ? badge : 0);
@@ -280,11 +304,9 @@ void LaneCard::paintCompact(QPainter& painter)
                metrics::text);
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setPen(digitColour());
-    // The badge is above the digits where there is room, else beside them.
-    const QRectF digits{inside.left(), inside.top() + title + 2, inside.width() - (tall ? 0 : badge),
-                        inside.height() - title - 2};
-    QFont font = counts ? digitFont(digits.size(), metrics::textStep) : Theme::font(metrics::text);
-    font.setBold(true);
+    const QRectF digits = compactDigitsBox(size());
+    QFont font = counts ? Theme::exactFont(compactDigits(size())) : Theme::font(metrics::text);
+    font.setBold(!tall || !counts);
     painter.setFont(font);
     painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
                      counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));

@@ -21,6 +21,9 @@ public:
     void showLane(const view::LaneView& lane, std::size_t place, const WallClock& clock);
     [[nodiscard]] const view::LaneView& lane() const { return m_lane; }
 
+    /// How large the digits are, as pixels of the typeface, on a compact card of that size.
+    [[nodiscard]] static int compactDigits(const QSize& card);
+
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -36,7 +39,9 @@ private:
     void paintWindow(QPainter& painter, const QRectF& bar) const;
     void paintBadge(QPainter& painter, double right, double top) const;
     void paintTone(QPainter& painter, const QRectF& room) const;
-    [[nodiscard]] static QFont digitFont(const QSizeF& room, int least);
+    [[nodiscard]] static int digitPixels(const QSizeF& room, int least, double width);
+    [[nodiscard]] static bool isTall(const QSize& card);
+    [[nodiscard]] static QRectF compactDigitsBox(const QSize& card);
     [[nodiscard]] QString lookText() const;
     [[nodiscard]] QString toneText() const;
     [[nodiscard]] QString inWords() const;

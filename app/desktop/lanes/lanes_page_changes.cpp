@@ -23,6 +23,9 @@ namespace {
 /// So much lanes can do without before their digits would be cut.
 constexpr int mostSqueezed = 32;
 
+/// The width of a page with text as usual whose last line has room for all its buttons.
+constexpr int leastWide = 1140;
+
 /// The height of a page with text as usual that has room for all there is to say.
 constexpr int leastComfortable = 480;
 
@@ -175,7 +178,7 @@ void LanesPage::showReason()
     const bool brief = alert || cramped || list != ReasonBand::List::Closed || !m_more->isHidden();
     m_now->setBrief(brief);
     m_now->setTerse(cramped);
-    m_corrections->setBrief(brief);
+    m_corrections->setBrief(brief, width() < Theme::scaled(leastWide));
     m_corrections->setTerse(cramped);
     m_corrections->setVisible(!(alert && cramped));
     m_more->arrange(width());

@@ -17,6 +17,18 @@ namespace {
 
 constexpr int mostAgain = 30;
 
+/// As wide as what it asks for; a word that is longer scrolls.
+class ToneBox : public QComboBox {
+public:
+    [[nodiscard]] QSize sizeHint() const override
+    {
+        constexpr int edgesAndArrow = 52;
+        const QString asked = lineEdit() == nullptr ? QString{} : lineEdit()->placeholderText();
+        return {fontMetrics().horizontalAdvance(asked) + edgesAndArrow, metrics::targetLive};
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+};
+
 }  // namespace
 
 LookChoices::LookChoices(QWidget* parent)
@@ -27,7 +39,7 @@ LookChoices::LookChoices(QWidget* parent)
     , m_later{new LiveButton}
     , m_rinse{new LiveButton}
     , m_leaveAll{new LiveButton}
-    , m_tone{new QComboBox}
+    , m_tone{new ToneBox}
 {
     build();
     buildTone();
@@ -70,7 +82,6 @@ void LookChoices::buildTone()
     m_tone->setAccessibleName(tr("Tone seen"));
     m_tone->setEditable(true);
     m_tone->setInsertPolicy(QComboBox::NoInsert);
-    m_tone->setMinimumHeight(metrics::targetLive);
     for (const std::string_view word : view::toneWords)
         m_tone->addItem(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
     clearTone();
@@ -129,10 +140,8 @@ void LookChoices::sayAll()
         m_alone ? tr("Rinse %1 now  (3)").arg(m_zone)
                 : tr("Rinse %1 now  (3)\nwets its neighbours").arg(m_zone),
         m_alone ? tr("Rinse (3)") : tr("Rinse, spreads (3)"), Qt::Key_3);
-    m_tone->lineEdit()->setPlaceholderText(m_terse ? tr("Tone (T)") : tr("Tone seen  (T)"));
-    m_tone->setSizeAdjustPolicy(m_terse ? QComboBox::AdjustToMinimumContentsLengthWithIcon
-                                        : QComboBox::AdjustToContents);
-    m_tone->setMinimumContentsLength(m_terse ? 4 : 8);
+    m_tone->lineEdit()->setPlaceholderText(m_terse ? tr("Tone") : tr("Tone seen  (T)"));
+    m_tone->updateGeometry();
     m_leaveAll->setVisible(!one);
     say(m_leaveAll, tr("Leave all %1  (4)").arg(m_others.size() + 1),
         tr("All %1 (4)").arg(m_others.size() + 1), Qt::Key_4);

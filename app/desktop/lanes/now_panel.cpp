@@ -60,6 +60,7 @@ NowPanel::NowPanel(const Theme& theme, QWidget* parent)
     connect(m_button, &QPushButton::clicked, this, &NowPanel::answerMain);
     connect(m_leaveOut, &QPushButton::clicked, this, &NowPanel::leaveOut);
     connect(m_look, &LookChoices::answered, this, &NowPanel::answered);
+    connect(&theme, &Theme::changed, this, &NowPanel::drawIcon);
 }
 
 void NowPanel::build()
@@ -162,7 +163,7 @@ void NowPanel::showMain(const StepView& step)
     const bool running = step.prompt.asks == Prompt::Asks::Finish;
     const bool look = step.prompt.asks == Prompt::Asks::Look;
     const QString sentence = words::step(step);
-    m_icon->setPixmap(m_theme.icon(words::stepIcon(step)).pixmap(iconSize, iconSize));
+    drawIcon();
     m_sentence->setText(due || running ? sentence : tr("Next: %1").arg(sentence));
     m_detail->setText(detail(step));
     showLatest(step.latest);
@@ -173,6 +174,12 @@ void NowPanel::showMain(const StepView& step)
         m_look->showLook(step);
     m_button->setText(tr("%1  (Enter)").arg(words::stepButton(step)));
     m_button->setRole(due || running ? QStringLiteral("live") : QStringLiteral("choice"));
+}
+
+void NowPanel::drawIcon()
+{
+    const QString name = m_now.main ? words::stepIcon(*m_now.main) : QStringLiteral("done");
+    m_icon->setPixmap(m_theme.icon(name).pixmap(iconSize, iconSize));
 }
 
 void NowPanel::showLatest(const std::optional<view::LatestStart>& latest)
@@ -216,7 +223,7 @@ void NowPanel::showNext(const std::vector<StepView>& steps)
 
 void NowPanel::showNothing(const view::NowView& now)
 {
-    m_icon->setPixmap(m_theme.icon(QStringLiteral("done")).pixmap(iconSize, iconSize));
+    drawIcon();
     m_sentence->setText(now.finished ? tr("All done") : tr("Nothing to do just now"));
     m_detail->setText(now.finished ? tr("Every step of this run is answered.") : QString{});
     m_latest->hide();

@@ -47,6 +47,7 @@ Q_SIGNALS:
 private:
     void build();
     QWidget* makeWords();
+    void drawIcon();
     void showMain(const view::StepView& step);
     void showLatest(const std::optional<view::LatestStart>& latest);
     void showNext(const std::vector<view::StepView>& steps);

@@ -110,8 +110,10 @@ void BasicsPanel::follow()
 {
     const auto& service = m_document.service();
     m_following = true;
-    if (m_name->text().toStdString() != service.name)
+    if (m_name->text().toStdString() != service.name) {
         m_name->setText(QString::fromStdString(service.name));
+        m_name->setCursorPosition(0);  // A long one is read from its beginning.
+    }
     m_kind->setCurrentIndex(static_cast<int>(service.head.kind));
     m_hasReadyBy->setChecked(service.readyBy.has_value());
     for (QWidget* needsPromise : {static_cast<QWidget*>(m_readyBy), m_buffer->parentWidget()})

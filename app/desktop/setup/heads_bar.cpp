@@ -19,7 +19,7 @@ namespace {
 
 /// Apart from the numbers of BasicsPanel, so that typing here is one step back of its own.
 constexpr int mergeHeadName = 101;
-constexpr int nameWidth = 160;
+constexpr int nameWidth = 190;
 
 }  // namespace
 
@@ -56,6 +56,7 @@ HeadsBar::HeadsBar(ServiceDocument& document, QWidget* parent)
     m_practice->setWordWrap(true);
     auto* label = new QLabel{tr("Ca&lled")};
     label->setBuddy(m_name);
+    label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
 
     auto* row = new FlowLayout;
     row->addWidget(m_tabs);
@@ -98,8 +99,10 @@ void HeadsBar::follow()
     m_heads = heads;
     fillTabs();
     const QString name = QString::fromStdString(m_document.service().head.name);
-    if (m_name->text() != name)
+    if (m_name->text() != name) {
         m_name->setText(name);
+        m_name->setCursorPosition(0);  // A long one is read from its beginning.
+    }
     m_remove->setVisible(heads > 1);
     m_practice->setVisible(restsOnCommonPractice(m_document.service()));
 }

@@ -118,6 +118,43 @@ TEST(LanesView, NamesNoHeadWhereThereIsOne)
     EXPECT_EQ(ends(samples::developing(at(22))).head, "");
 }
 
+LaneView laneOf(Urgency urgency, CountsTo countsTo, int left, std::optional<Seconds> untilLook = {})
+{
+    LaneView lane;
+    lane.urgency = urgency;
+    lane.countsTo = countsTo;
+    lane.left = samples::minutes(left);
+    lane.untilLook = untilLook;
+    return lane;
+}
+
+TEST(MostPressing, PutsWhatIsLateFirstAndWhatIsRinsedLast)
+{
+    const std::vector<LaneView> lanes{
+        laneOf(Urgency::Calm, CountsTo::Nothing, 0),
+        laneOf(Urgency::Calm, CountsTo::Water, 20),
+        laneOf(Urgency::Late, CountsTo::Water, -2),
+        laneOf(Urgency::Calm, CountsTo::Water, 25, samples::minutes(3)),
+        laneOf(Urgency::Due, CountsTo::Water, 0),
+    };
+
+    EXPECT_EQ(mostPressing(lanes, 1), (std::vector<std::size_t>{2}));
+    EXPECT_EQ(mostPressing(lanes, 2), (std::vector<std::size_t>{2, 4}));
+    EXPECT_EQ(mostPressing(lanes, 3), (std::vector<std::size_t>{2, 3, 4}));
+    EXPECT_EQ(mostPressing(lanes, 4), (std::vector<std::size_t>{1, 2, 3, 4}));
+    EXPECT_EQ(mostPressing(lanes, 9).size(), 5u);
+    EXPECT_TRUE(mostPressing({}, 3).empty());
+}
+
+TEST(MostPressing, AsksForTheLookWhereThatComesBeforeWater)
+{
+    EXPECT_EQ(untilAsked(laneOf(Urgency::Calm, CountsTo::Water, 25, samples::minutes(3))),
+              samples::minutes(3));
+    EXPECT_EQ(untilAsked(laneOf(Urgency::Calm, CountsTo::Water, 2, samples::minutes(3))),
+              samples::minutes(2));
+    EXPECT_EQ(untilAsked(laneOf(Urgency::Calm, CountsTo::Nothing, 0)), std::nullopt);
+}
+
 TEST(LanesView, StaysOnTheLastCoatWhenEverythingIsRinsed)
 {
     auto state = samples::developing(at(40));

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <fstream>
+#include <sstream>
 
 #include <unistd.h>
 
@@ -275,9 +276,30 @@ void Day::heat()
     tell(answer, "heat");
 }
 
+namespace {
+
+/// One line a fact, so that a difference can be read.
+std::string inWords(const std::vector<core::run::Fact>& facts)
+{
+    std::ostringstream words;
+    for (const core::run::Fact& fact : facts)
+        words << static_cast<std::int64_t>(fact.number) << ": kind " << static_cast<int>(fact.kind)
+              << " of task " << core::stagger::taskIdText(fact.task) << " about "
+              << (fact.about ? static_cast<std::int64_t>(*fact.about) : 0) << " at "
+              << fact.happened.time_since_epoch().count() << " recorded "
+              << fact.recorded.time_since_epoch().count() << " verdict " << static_cast<int>(fact.verdict)
+              << " again " << fact.again.count() << " revision " << fact.revision << " tone '" << fact.tone
+              << "'\n";
+    return words.str();
+}
+
+}  // namespace
+
 /// What the session shows after it was taken up again is what it showed before.
 void Day::killAndTakeUp()
 {
+    if (state().finished)
+        return;  // Whoever lets go of a run that has nothing more to do ends it.
     const core::run::State before = state();
     const auto alarms = m_session->alarms();
     const auto facts = m_session->facts();
@@ -286,6 +308,7 @@ void Day::killAndTakeUp()
     const auto problem = m_session->resume(*m_run);
     ASSERT_FALSE(problem.has_value()) << *problem;
     ++counts["restarts"];
+    ASSERT_EQ(inWords(m_session->facts()), inWords(facts));
     ASSERT_EQ(m_session->facts(), facts);
     ASSERT_EQ(state(), before);
     ASSERT_EQ(m_session->alarms(), alarms);
