@@ -7,6 +7,7 @@
 
 #include <QLabel>
 #include <QPainter>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -90,6 +91,7 @@ void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& no
 {
     m_answer = answerFor(alarm, now);
     const StepView* step = stepFor(alarm, now);
+    setStep(alarm.alarm.subject == core::alarm::Subject::Task && !isLimit(alarm));
     const bool asksForStep = step != nullptr && !isLimit(alarm) && !isRinse(step->prompt);
     m_headline->setText(asksForStep ? words::step(*step) : words::alarmHeadline(alarm));
     // Large text leaves no room for how long it has been standing beside what else is due.
@@ -129,6 +131,19 @@ bool AlertPanel::answers(const Prompt& prompt) const
     return m_answer.kind != Answer::Kind::RinseZoneNow && prompt.task == m_answer.task;
 }
 
+/// A step that nobody has begun has the colour of what is to be done, and no limit is near.
+void AlertPanel::setStep(bool step)
+{
+    if (step == m_step)
+        return;
+    m_step = step;
+    setProperty("role", step ? QStringLiteral("alertStep") : QStringLiteral("alert"));
+    for (QWidget* part : std::initializer_list<QWidget*>{this, m_headline, m_detail, m_button}) {
+        part->style()->unpolish(part);
+        part->style()->polish(part);
+    }
+}
+
 void AlertPanel::setLit(bool lit)
 {
     if (lit == m_lit)
@@ -146,7 +161,10 @@ void AlertPanel::paintEvent(QPaintEvent* event)
 {
     QFrame::paintEvent(event);
     QPainter painter{this};
-    painter.setPen(QPen{m_lit ? m_theme.colours().onLate : m_theme.colours().late, 12});
+    const Colours& colours = m_theme.colours();
+    const QColor ground = m_step ? colours.action : colours.late;
+    const QColor on = m_step ? colours.onAction : colours.onLate;
+    painter.setPen(QPen{m_lit ? on : ground, 12});
     painter.drawRect(rect().adjusted(12, 12, -12, -12));
 }
 

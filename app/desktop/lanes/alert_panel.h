@@ -39,6 +39,7 @@ Q_SIGNALS:
     void answered(const core::run::Answer& answer);
 
 private:
+    void setStep(bool step);
     [[nodiscard]] core::run::Answer answerFor(const view::AlarmView& alarm, const view::NowView& now) const;
     [[nodiscard]] QString buttonFor(const core::run::Answer& answer, const view::AlarmView& alarm,
                                     const view::NowView& now) const;
@@ -50,6 +51,7 @@ private:
     LiveButton* m_button;
     core::run::Answer m_answer;
     bool m_lit = false;
+    bool m_step = false;
 };
 
 }  // namespace app::desktop

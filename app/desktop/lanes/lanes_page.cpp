@@ -29,6 +29,9 @@ constexpr int pulseMilliseconds = 1000;
 /// Longer than a person goes on typing after what is on the screen has changed.
 constexpr int settlingMilliseconds = 1200;
 
+/// Whoever stands before the screen has answered by then, and is not startled.
+constexpr std::chrono::seconds unheeded{5};
+
 /// Texts are as high as their lines, and those depend on the width.
 int heightOf(const QWidget& part, int width)
 {
@@ -177,10 +180,18 @@ QString LanesPage::titleOf(const view::LanesView& lanes) const
         .arg(QString::fromStdString(only.coatName));
 }
 
-bool LanesPage::takesWindow(const view::AlarmView& alarm) const
+bool LanesPage::takesWindow(const view::AlarmView& alarm, const view::NowView& now) const
 {
+    if (alarm.alarm.subject == core::alarm::Subject::Look || alarm.alarm.kind == core::alarm::Kind::GetReady)
+        return false;
     // Where nothing can be heard, the screen has to do for both.
-    return alarm.takesWindow || (!m_sound.isWorking() && alarm.alarm.kind != core::alarm::Kind::GetReady);
+    if (alarm.takesWindow || !m_sound.isWorking())
+        return true;
+    // A step that could be begun, but was not, fills the window in place of what asks for it. Where the hands
+    // have something else to finish, that stays.
+    const bool asksForIt = now.main && now.main->prompt.task == alarm.alarm.task
+        && now.main->prompt.asks == core::run::Prompt::Asks::Start;
+    return asksForIt && alarm.standing >= unheeded;
 }
 
 void LanesPage::showAlarms(const view::NowView& now)
@@ -189,8 +200,7 @@ void LanesPage::showAlarms(const view::NowView& now)
     const bool insists = alarm && alarm->alarm.kind != core::alarm::Kind::GetReady;
     if (insists != m_pulse.isActive())
         insists ? m_pulse.start() : m_pulse.stop();
-    const bool look = alarm && alarm->alarm.subject == core::alarm::Subject::Look;
-    const bool taken = alarm && takesWindow(*alarm) && !look;
+    const bool taken = alarm && takesWindow(*alarm, now);
     if (taken)
         showAlert(*alarm, now);
     const bool changed = taken == m_alert->isHidden();

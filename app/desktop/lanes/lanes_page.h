@@ -82,7 +82,7 @@ private:
     void showMuted();
     void mute();
     void insist();
-    [[nodiscard]] bool takesWindow(const view::AlarmView& alarm) const;
+    [[nodiscard]] bool takesWindow(const view::AlarmView& alarm, const view::NowView& now) const;
     [[nodiscard]] bool pictureIsCurrent() const;
 
     const Theme& m_theme;

@@ -43,6 +43,11 @@ QFrame[role="alert"] QLabel { color: @onLate; background: transparent; }
 QFrame[role="alert"] QPushButton { background: @onLate; color: @late; border: 3px solid @onLate; font-weight: bold;
     border-radius: 14px; min-height: 84px; padding: 6px 30px; font-size: @textAlert; }
 QFrame[role="alert"] QPushButton:focus { border: 5px solid @late; }
+QFrame[role="alertStep"] { background: @action; border: none; }
+QFrame[role="alertStep"] QLabel { color: @onAction; background: transparent; }
+QFrame[role="alertStep"] QPushButton { background: @onAction; color: @action; border: 3px solid @onAction; font-weight: bold;
+    border-radius: 14px; min-height: 84px; padding: 6px 30px; font-size: @textAlert; }
+QFrame[role="alertStep"] QPushButton:focus { border: 5px solid @action; }
 QTableView { background: @surface; alternate-background-color: @surface; gridline-color: @hairline;
     border: 1px solid @line; border-radius: 8px; selection-background-color: @selection;
     selection-color: @onSelection; }

@@ -162,6 +162,32 @@ TEST_F(Window, LetsWaterTakeTheWindowAndKeepsTheLanesInView)
     EXPECT_EQ(stage("lane1"), Stage::Rinsing);
 }
 
+TEST_F(Window, LetsAStepThatNobodyBeginsTakeTheWindowAfterAMoment)
+{
+    start();
+    const auto* alert = rig.find<QWidget>("alert");
+    rig.goOn(std::chrono::seconds{4});
+    EXPECT_FALSE(alert->isVisible()) << "whoever stands before the screen is not startled";
+    rig.goOn(std::chrono::seconds{1});
+
+    ASSERT_TRUE(alert->isVisible());
+    EXPECT_FALSE(rig.find<QWidget>("now")->isVisible()) << "asked for once";
+    EXPECT_TRUE(rig.find<LaneCard>("strip1")->isVisible());
+    const QString asked = rig.find<QLabel>("alertHeadline")->text();
+    EXPECT_TRUE(asked.contains(QStringLiteral("Root"))) << asked.toStdString();
+    const auto begun = rig.session->state().prompts.front().task;
+    rig.find<LiveButton>("alertButton")->click();
+    ASSERT_EQ(rig.session->facts().size(), 1u);
+    EXPECT_EQ(rig.session->facts().back().task, begun);
+    EXPECT_FALSE(alert->isVisible());
+
+    // What is in hand is not hidden by what should have been begun meanwhile.
+    rig.goOn(std::chrono::minutes{40});
+    EXPECT_TRUE(rig.find<QWidget>("now")->isVisible() || alert->isVisible());
+    EXPECT_EQ(rig.session->state().prompts.front().asks, core::run::Prompt::Asks::Finish);
+    EXPECT_TRUE(rig.find<LiveButton>("nowButton")->isVisible());
+}
+
 TEST_F(Window, PutsTheRunAwayWhenAllIsDone)
 {
     start();

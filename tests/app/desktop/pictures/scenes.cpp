@@ -122,6 +122,13 @@ std::vector<Scene> scenes()
              rig.find<QPushButton>("moreButton")->click();
              rig.find<QPushButton>("moreAnswers")->click();
          }},
+        {QStringLiteral("alert-step"),
+         [](Rig& rig) {
+             runDemo(rig, 3);
+             while (rig.session->state().prompts.front().asks != Prompt::Asks::Start)
+                 answer(rig, 1);
+             rig.goOn(std::chrono::minutes{4});
+         }},
         {QStringLiteral("lanes-heads"),
          [](Rig& rig) {
              openPremiere(rig);
