@@ -164,9 +164,12 @@ void Terminal::show()
         return;
     enter();
     tellFacts();
+    tellChanges();
     const auto& services = m_session.services();
     const auto& state = m_session.state();
     std::vector<std::string> now = nowLines(services, state, m_zones);
+    if (m_session.isPlanningLong())
+        now.emplace_back("The plan is being worked out anew; until then the one before goes on.");
     for (const std::string& line : mutedLines())
         now.push_back(line);
     m_screen->showPicture({clockOf(services, m_zones, state.now), now, laneLines(services, state, m_zones)});
@@ -219,7 +222,7 @@ void Terminal::ring(const Call& call)
     m_screen->ring(line);
 }
 
-/// What was answered, once it is kept, and what that changes in the plan.
+/// What was answered, once it is kept.
 void Terminal::tellFacts()
 {
     const auto& facts = m_session.facts();
@@ -234,7 +237,16 @@ void Terminal::tellFacts()
     const core::run::Fact& last = facts.back();
     if (last.kind == core::run::FactKind::Started && last.task.kind == core::stagger::TaskKind::Heat)
         m_screen->say("          " + std::string{view::heatCaution});
-    const std::string changes = core::run::changesText(services, m_session.state().changes, m_zones);
+    m_owesChanges = true;
+}
+
+/// As soon as the plan for what was answered is there.
+void Terminal::tellChanges()
+{
+    if (m_session.state().beingPlanned || !std::exchange(m_owesChanges, false))
+        return;
+    const std::string changes =
+        core::run::changesText(m_session.services(), m_session.state().changes, m_zones);
     if (!changes.empty())
         m_screen->say("          " + changes);
 }

@@ -43,6 +43,7 @@ private:
     [[nodiscard]] std::vector<std::string> mutedLines() const;
     void enter();
     void tellFacts();
+    void tellChanges();
     void tellWhenFinished();
     void close();
     void answer(const Order& order);
@@ -58,6 +59,7 @@ private:
     AlarmRecorder* m_recorder = nullptr;
     std::vector<core::stagger::Choice> m_choices;  ///< As they were listed last.
     std::size_t m_told = 0;                        ///< So many facts were written on the screen.
+    bool m_owesChanges = false;                    ///< What that changes in the plan is still to be said.
     bool m_entered = false;
     bool m_endsByItself = false;
     bool m_toldFinished = false;

@@ -67,11 +67,13 @@ Session::Session(Parts given, QObject* parent)
     m_zones = std::move(parts.zones);
     m_manners = parts.manners;
     m_budget = std::move(parts.budget);
-    m_planner = core::run::remembering(std::move(parts.planner));
+    m_planner = std::move(parts.planner);
+    m_plansApart = parts.plansApart;
     m_safeStarts = core::run::remembering(core::run::SafeStarts{core::stagger::safeStarts});
     m_timer.setSingleShot(true);
     m_timer.setTimerType(Qt::PreciseTimer);
     connect(&m_timer, &QTimer::timeout, this, &Session::tick);
+    preparePatience();
 }
 
 Session::~Session()
@@ -90,6 +92,7 @@ RunId Session::begin(std::vector<Service> services, core::stagger::Preference pr
     leave();
     m_setup = {};
     putClockRight();
+    choosePlanner();
     m_newRun = NewRun{textsOf(services, *m_zones), preference, m_clock->now(), m_clock->isSimulated(),
                       m_clock->base()};
     m_keptAs.reset();
@@ -99,7 +102,7 @@ RunId Session::begin(std::vector<Service> services, core::stagger::Preference pr
                            .preference = preference,
                            .began = m_newRun.began,
                            .budget = m_budget,
-                           .planner = m_planner,
+                           .planner = m_runPlanner,
                            .safeStarts = m_safeStarts};
     m_facts.clear();
     keep();
@@ -142,6 +145,7 @@ std::optional<std::string> Session::resume(RunId run)
     leave();
     const Instant latest = latestMoment(stored->run.began, *facts);
     chooseClock(*stored, latest);
+    choosePlanner();
     m_newRun = stored->run;
     m_keptAs = run;
     m_facts = std::move(*facts);
@@ -153,7 +157,7 @@ std::optional<std::string> Session::resume(RunId run)
            .preference = stored->run.preference,
            .began = stored->run.began,
            .budget = m_budget,
-           .planner = m_planner,
+           .planner = m_runPlanner,
            .safeStarts = m_safeStarts,
            .revisions = std::move(*revisions)},
           from);
@@ -220,6 +224,7 @@ void Session::enter(RunId run, core::run::Setup setup, Instant from)
     m_mutes.forget();
     m_alarms.clear();
     m_lastTry = from;
+    m_entering = true;
     moveTo(from);
     schedule();
 }
@@ -282,6 +287,7 @@ void Session::leave()
              + " answers: the journal could not be written.");
     m_run.reset();
     m_timer.stop();
+    stopPlanning();
     Q_EMIT left();
 }
 
@@ -346,7 +352,8 @@ void Session::moveTo(Instant moment)
     if (m_failing && moment - m_lastTry >= retryEvery)
         keep();
     const std::size_t audibleBefore = audible().size();
-    m_state = core::run::stateAt(m_setup, m_facts, moment);
+    m_state = stateAt(moment);
+    followPlanning();
     auto alarms = core::alarm::alarmsAt(m_state, m_manners, moment);
     bool same = std::equal(alarms.begin(), alarms.end(), m_alarms.begin(), m_alarms.end(), isSameButForTime);
     m_alarms = std::move(alarms);

@@ -2,6 +2,7 @@
 
 #include "app/session/clock.h"
 #include "app/session/journal.h"
+#include "app/session/planning_apart.h"
 #include "app/session/sounding.h"
 #include "core/alarm/call.h"
 #include "core/alarm/mutes.h"
@@ -23,6 +24,10 @@ namespace app::session {
 /// journal keep the facts, and only then lets the state change. It owns the
 /// clock, and wakes at whole seconds while a run is under way, else not at all.
 ///
+/// In real time plans are worked out apart, and nothing waits for them but the beginning of a run: an answer
+/// counts at once, and `state()` goes by the plan before until the new one is found (`State::beingPlanned`).
+/// In simulated time the clock waits for each plan, so that a run that is played is the same at any speed.
+///
 /// If the journal fails, the run goes on in memory: `warningRaised` says so in
 /// plain words, and what is not yet kept is offered to the journal again with
 /// every further answer.
@@ -30,8 +35,8 @@ class Session : public QObject {
     Q_OBJECT
 
 public:
-    /// While lanes run the clock waits for the planner, so it gets about a second at the most: what it has
-    /// not proved by then is the best found so far, and says so.
+    /// While lanes run somebody waits for the plan, so there is about a second for it: what is not proved by
+    /// then is the best found so far, and says so.
     static constexpr std::uint64_t liveConflicts = 20'000;
 
     struct Parts {
@@ -40,7 +45,8 @@ public:
         std::shared_ptr<const core::measure::TimeZones> zones;
         core::alarm::Manners manners = {};
         core::stagger::Budget budget = {.conflicts = liveConflicts, .stop = {}};
-        core::run::Planner planner = core::stagger::plan;
+        core::run::Planner planner = core::stagger::plan;  ///< May be called in another thread.
+        std::optional<bool> plansApart = {};  ///< Absent: in real time apart, in simulated time at once.
     };
 
     explicit Session(Parts parts, QObject* parent = nullptr);
@@ -82,6 +88,12 @@ public:
     /// Facts of this run that the journal could not keep so far.
     [[nodiscard]] std::size_t notKept() const { return m_facts.size() - m_kept; }
 
+    /// Whether a plan is being worked out: the one in force, or an earlier one that is needed to tell what
+    /// changed and since when something is due.
+    [[nodiscard]] bool isPlanning() const { return m_apart && m_apart->isBusy(); }
+    /// The plan in force has been worked out for so long that it should be said.
+    [[nodiscard]] bool isPlanningLong() const { return m_planningLong; }
+
     /// Tells what happened. Nothing when it was taken, else why it was not.
     std::optional<core::run::Refusal> answer(const core::run::Answer& answer);
 
@@ -106,7 +118,8 @@ public:
     [[nodiscard]] const Clock& clock() const { return *m_clock; }
 
 Q_SIGNALS:
-    /// After every answer and every second of a run: `state()` is another.
+    /// After every answer, every second of a run and every plan that was found: `state()` is another. Or
+    /// `isPlanningLong()` is.
     void stateChanged();
     /// `alarms()` is another set, or an insistence rose, or one was muted or may sound again.
     void alarmsChanged();
@@ -128,6 +141,13 @@ private:
     void moveTo(Instant moment);
     void sound();
     void schedule();
+    void preparePatience();
+    void choosePlanner();
+    [[nodiscard]] core::run::State stateAt(Instant moment);
+    void followPlanning();
+    void takePlan();
+    void stopWaiting();
+    void stopPlanning();
     void warn(const std::string& warning);
     void chooseClock(const StoredRun& stored, Instant latest);
     void putClockRight();
@@ -141,7 +161,10 @@ private:
     std::shared_ptr<const core::measure::TimeZones> m_zones;
     core::alarm::Manners m_manners;
     core::stagger::Budget m_budget;
-    core::run::Planner m_planner;
+    core::run::Planner m_planner;  ///< As it was handed in.
+    std::optional<bool> m_plansApart;
+    core::run::Planner m_runPlanner;         ///< The same with a memory, apart or not.
+    std::unique_ptr<PlanningApart> m_apart;  ///< Where the run is planned apart.
     core::run::SafeStarts m_safeStarts;
 
     std::optional<RunId> m_run;
@@ -159,7 +182,10 @@ private:
     core::alarm::Mutes m_mutes;
     Sounding m_sounding;
     bool m_moving = false;
+    bool m_entering = false;  ///< There is no plan to go by yet.
+    bool m_planningLong = false;
     QTimer m_timer;
+    QTimer m_patience;
 };
 
 }  // namespace app::session

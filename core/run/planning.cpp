@@ -4,6 +4,7 @@
 #include "core/run/looks_together.h"
 #include "core/run/waiting.h"
 #include "core/run/zone_record.h"
+#include "core/stagger/carried_on.h"
 
 #include <algorithm>
 
@@ -13,7 +14,7 @@ namespace {
 /// A start that is overdue by that long is planned again, and again after as long.
 constexpr Seconds planAgainAfter{30};
 
-/// How many plans back the beginning of being due is looked for. Insistence has
+/// How many plans back the beginning of being due is looked for, or one to carry on. Insistence has
 /// long reached its most by then, and a call must not plan without end.
 constexpr std::size_t mostLooksBack = 20;
 
@@ -32,13 +33,14 @@ Planning planFor(const Setup& setup, std::span<const Fact> facts, Instant moment
         .madeFor = moment, .services = &servicesAt(setup, facts), .progress = progressOf(setup, facts)};
     stagger::Question question = questionOf(setup, planning);
     auto answer = setup.planner(question, setup.budget);
-    if (!answer) {
-        planning.reason = std::move(answer.error());
+    if (answer && !*answer) {
+        planning.reason = std::move(answer->error());
         question.mayBreakLimits = true;
         answer = setup.planner(question, setup.budget);
     }
-    if (answer) {
-        planning.plan = std::move(*answer);
+    planning.pending = !answer;
+    if (answer && *answer) {
+        planning.plan = std::move(**answer);
         planning.looks = looksTogether(*planning.services, *planning.plan);
     }
     return planning;
@@ -91,7 +93,31 @@ const Planning& PlanHistory::at(std::size_t count, Instant moment)
 
 const Planning& PlanHistory::afterFacts(std::size_t count)
 {
-    return at(count, momentOf(count));
+    const Planning& planning = at(count, momentOf(count));
+    return planning.pending ? carriedTo(count) : planning;
+}
+
+/// What was in force before the last of so many facts, told what has happened since. That of a plan before
+/// it, if that is not known either.
+const Planning& PlanHistory::carriedTo(std::size_t count)
+{
+    const auto known = m_carried.find(count);
+    if (known != m_carried.end())
+        return known->second;
+    Planning carried = at(count, momentOf(count));
+    carried.reason.reset();
+    for (std::size_t back = 1; back <= std::min(count, mostLooksBack); ++back) {
+        if (at(count - back, momentOf(count - back)).pending)
+            continue;
+        const Planning& before = inForce(count - back, momentOf(count));
+        carried.reason = before.reason;
+        if (before.plan) {
+            carried.plan = stagger::carriedOn(*before.plan, questionOf(m_setup, carried));
+            carried.looks = looksTogether(*carried.services, *carried.plan);
+        }
+        break;
+    }
+    return m_carried.emplace(count, std::move(carried)).first->second;
 }
 
 bool PlanHistory::isOverdue(const Planning& planning, Instant now) const
@@ -104,19 +130,26 @@ bool PlanHistory::isOverdue(const Planning& planning, Instant now) const
     });
 }
 
-const Planning& PlanHistory::inForce(Instant now)
+const Planning& PlanHistory::inForce(std::size_t count, Instant now)
 {
-    const Planning& first = afterFacts(m_facts.size());
-    if (!isOverdue(first, now))
+    const Planning& first = afterFacts(count);
+    if (first.pending || !isOverdue(first, now))
         return first;
     const Seconds gone = now - first.madeFor;
-    return at(m_facts.size(), first.madeFor + gone / planAgainAfter * planAgainAfter);
+    Instant moment = first.madeFor + gone / planAgainAfter * planAgainAfter;
+    for (std::size_t back = 0; back < mostLooksBack && moment > first.madeFor; ++back) {
+        const Planning& again = at(count, moment);
+        if (!again.pending)
+            return again;
+        moment -= planAgainAfter;
+    }
+    return first;
 }
 
 std::vector<stagger::SafeStart> PlanHistory::safeStarts(Instant now)
 {
     const Planning& planning = inForce(now);
-    if (!planning.plan)
+    if (!planning.plan || planning.pending)
         return {};
     return m_setup.safeStarts(questionOf(m_setup, planning), *planning.plan);
 }

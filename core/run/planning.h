@@ -15,6 +15,9 @@ struct Planning {
     std::optional<stagger::Plan> plan{};
     std::optional<stagger::NoPlan> reason{};
     std::map<TaskId, Instant> looks{};  ///< When those of the plan are asked for, which is with others.
+    /// It is still being worked out; what stands here until then is an earlier plan carried on, if there was
+    /// one.
+    bool pending = false;
 
     /// `task` must be an open one of the plan.
     [[nodiscard]] Instant askedAt(const stagger::PlannedTask& task) const;
@@ -32,8 +35,9 @@ public:
     /// What was planned as the first `count` facts were known and no later.
     const Planning& afterFacts(std::size_t count);
 
-    /// What is planned at `now`, all facts being known.
-    const Planning& inForce(Instant now);
+    /// What is planned at `now`, all facts being known. As long as that is still being worked out: the plan
+    /// before, where nothing was told since; else that plan carried on with what was.
+    const Planning& inForce(Instant now) { return inForce(m_facts.size(), now); }
 
     /// Of the tasks that are open in the plan in force.
     std::vector<stagger::SafeStart> safeStarts(Instant now);
@@ -48,6 +52,8 @@ public:
 
 private:
     const Planning& at(std::size_t count, Instant moment);
+    const Planning& inForce(std::size_t count, Instant now);
+    const Planning& carriedTo(std::size_t count);
     [[nodiscard]] Instant momentOf(std::size_t count) const;
     std::optional<Instant> dueWithin(std::size_t count, const TaskId& id, Instant until);
     Instant dueSinceLastFact(const TaskId& id, Instant now);
@@ -57,6 +63,7 @@ private:
     std::span<const Fact> m_facts;
     const std::vector<service::Service>& m_services;
     std::map<std::pair<std::size_t, Instant>, Planning> m_known;
+    std::map<std::size_t, Planning> m_carried;
 };
 
 }  // namespace core::run

@@ -38,16 +38,17 @@ bool isTheAnswer(const Remembered& known, const stagger::Budget& budget)
 Planner remembering(Planner planner, std::size_t most)
 {
     const auto memory = std::make_shared<std::deque<Remembered>>();
-    return [planner = std::move(planner), most, memory](const stagger::Question& question,
-                                                        const stagger::Budget& budget) {
+    return [planner = std::move(planner), most, memory](
+               const stagger::Question& question,
+               const stagger::Budget& budget) -> std::optional<tl::expected<stagger::Plan, stagger::NoPlan>> {
         const auto known = std::ranges::find_if(*memory, [&](const Remembered& each) {
             return isTheAnswer(each, budget) && isSame(each.question, question);
         });
         if (known != memory->end())
             return known->answer;
         auto answer = planner(question, budget);
-        if (isFinal(answer) || !budget.stop) {
-            memory->push_front({question, budget.conflicts, answer});
+        if (answer && (isFinal(*answer) || !budget.stop)) {
+            memory->push_front({question, budget.conflicts, *answer});
             if (memory->size() > most)
                 memory->pop_back();
         }

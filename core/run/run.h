@@ -130,9 +130,10 @@ std::string changeText(const std::vector<service::Service>& services, const Chan
 std::string changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
                         const measure::TimeZones& zones, std::size_t most = 3);
 
-/// Makes plans: `stagger::plan`, or a stand-in with the same promises.
-using Planner = std::function<tl::expected<stagger::Plan, stagger::NoPlan>(const stagger::Question&,
-                                                                           const stagger::Budget&)>;
+/// Makes plans: `stagger::plan`, or a stand-in with the same promises. Nothing means "not yet": it is being
+/// worked out apart, and the answer will be known when the same is asked again later.
+using Planner = std::function<std::optional<tl::expected<stagger::Plan, stagger::NoPlan>>(
+    const stagger::Question&, const stagger::Budget&)>;
 
 /// Says when the tasks of a plan can be started: `stagger::safeStarts`, or a stand-in.
 using SafeStarts =
@@ -164,6 +165,9 @@ struct State {
     /// What the last fact, and the time that has gone by since, changed in the plan. Empty where
     /// no start moved by the clock's minutes; else water that stays is named too.
     std::vector<Change> changes{};
+    /// The plan for the last fact is still being worked out. Until it is there `plan` is the one before,
+    /// carried on in its order with what has happened since, and `changes` is empty.
+    bool beingPlanned = false;
     bool finished = false;  ///< Every task is done or dropped, or the run was ended.
 
     friend bool operator==(const State&, const State&) = default;
@@ -175,6 +179,8 @@ struct State {
 /// The plan is the one made for the moment the last fact was recorded at. Once a
 /// start of it is overdue by 30 s, it is the one made for the last whole 30 s
 /// since then, so that a plan never lies in the past and moves only now and then.
+/// A planner that says "not yet" holds up nothing: stages, development and limits come from the facts alone,
+/// and what is asked for goes by the plan before until the new one is known.
 State stateAt(const Setup& setup, std::span<const Fact> facts, Instant now);
 
 /// What facts amount to, before any planning: undone ones gone, moved ones moved.

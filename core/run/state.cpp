@@ -48,7 +48,7 @@ std::vector<Change> changesAt(PlanHistory& history, std::size_t count, Instant n
 {
     const Planning& after = history.inForce(now);
     const Planning& before = history.afterFacts(count == 0 ? 0 : count - 1);
-    if (!before.plan || !after.plan)
+    if (!before.plan || !after.plan || after.pending)
         return {};
     std::vector<Change> changes = changesBetween(*before.plan, *after.plan, after.progress);
     // What came with a change that was taken back has no name any more.
@@ -68,6 +68,7 @@ State stateAt(const Setup& setup, std::span<const Fact> facts, Instant now)
     const std::vector<Service>& watched = setup.revisions.empty() ? services : limited;
     const Planning& planning = history.inForce(now);
     State state{.now = now, .progress = planning.progress, .plan = planning.plan, .reason = planning.reason};
+    state.beingPlanned = planning.pending;
     state.finished = wasEnded(facts) || allIsOver(services, planning.progress, now);
     state.changes = changesAt(history, facts.size(), now);
     state.lanes = lanesAt(watched, planning.progress, planning.plan ? &*planning.plan : nullptr, now);

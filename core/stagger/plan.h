@@ -89,6 +89,8 @@ struct PlanData {
     friend bool operator==(const PlanData&, const PlanData&) = default;
 };
 
+struct Question;
+
 /// A finished plan. Only the planner makes one.
 class Plan {
 public:
@@ -104,6 +106,7 @@ public:
 private:
     friend class PlanBuilder;
     friend class PlanForTests;
+    friend Plan carriedOn(const Plan& plan, const Question& question);
     explicit Plan(PlanData data)
         : m_data{std::move(data)}
     {
@@ -173,6 +176,8 @@ struct Question {
     bool mayBreakLimits = false;
     /// Seek the greatest give before all else.
     bool guarantee = true;
+
+    friend bool operator==(const Question&, const Question&) = default;
 };
 
 struct Budget {

@@ -268,6 +268,8 @@ void LanesPage::showChanges()
         said << tr("Planned again: %1").arg(QString::fromStdString(changes));
     if (!m_chosen.isEmpty() && m_chosenFacts == m_session.facts().size())
         said.prepend(m_chosen);
+    if (m_session.isPlanningLong())
+        said << tr("The plan is being worked out anew; until then the one before goes on.");
     m_changes->say(said.join(QLatin1Char{' '}));
 }
 

@@ -29,7 +29,8 @@ Rig::Rig()
     , session{std::make_unique<app::session::Session>(
           app::session::Session::Parts{.journal = std::make_unique<app::session::MemoryJournal>(),
                                        .clock = clock,
-                                       .zones = std::make_shared<app::session::QtTimeZones>()})}
+                                       .zones = std::make_shared<app::session::QtTimeZones>(),
+                                       .plansApart = false})}
 {
     openWindow();
 }

@@ -2,6 +2,8 @@
 
 #include "core/service/service_file.h"
 
+#include <QTest>
+
 #include <gtest/gtest.h>
 
 namespace app::session::samples {
@@ -39,7 +41,8 @@ core::service::Service twoZones()
     return read.value_or(core::service::Service{});
 }
 
-Stage::Stage(std::shared_ptr<Clock> clock, std::shared_ptr<MemoryJournal> memory)
+Stage::Stage(std::shared_ptr<Clock> clock, std::shared_ptr<MemoryJournal> memory, bool plansApart,
+             core::run::Planner planner)
     : kept{std::move(memory)}
 {
     auto watched = std::make_unique<WatchedJournal>(kept);
@@ -48,6 +51,8 @@ Stage::Stage(std::shared_ptr<Clock> clock, std::shared_ptr<MemoryJournal> memory
     parts.journal = std::move(watched);
     parts.clock = std::move(clock);
     parts.zones = std::make_shared<core::measure::UtcOnly>();
+    parts.plansApart = plansApart;
+    parts.planner = std::move(planner);
     session = std::make_unique<Session>(std::move(parts));
     QObject::connect(session.get(), &Session::warningRaised, session.get(),
                      [this](const QString& warning) { warnings.push_back(warning.toStdString()); });
@@ -61,6 +66,18 @@ Answer answerTo(const Prompt& prompt)
         : prompt.asks == Prompt::Asks::Finish        ? Answer::Kind::Finish
                                                      : Answer::Kind::Leave;
     return answer;
+}
+
+void answerFirst(Session& session)
+{
+    ASSERT_FALSE(session.state().prompts.empty());
+    const auto refusal = session.answer(answerTo(session.state().prompts.front()));
+    ASSERT_FALSE(refusal.has_value()) << refusal->what;
+}
+
+bool await(const std::function<bool()>& holds)
+{
+    return QTest::qWaitFor(holds, 60'000);
 }
 
 void settleAt(Session& session, Instant moment)

@@ -77,10 +77,11 @@ Instant noon();
 /// Two zones, one with looks, a bowl each, one pair of hands.
 core::service::Service twoZones();
 
-/// A session over `kept`, which may be taken up by another one later.
+/// A session over `kept`, which may be taken up by another one later. It plans at once unless told otherwise.
 struct Stage {
     explicit Stage(std::shared_ptr<Clock> clock,
-                   std::shared_ptr<MemoryJournal> kept = std::make_shared<MemoryJournal>());
+                   std::shared_ptr<MemoryJournal> kept = std::make_shared<MemoryJournal>(),
+                   bool plansApart = false, core::run::Planner planner = core::stagger::plan);
 
     std::shared_ptr<MemoryJournal> kept;
     WatchedJournal* journal = nullptr;  ///< Owned by the session.
@@ -89,6 +90,12 @@ struct Stage {
 };
 
 core::run::Answer answerTo(const core::run::Prompt& prompt);
+
+/// Answers the most pressing prompt and expects that it is taken.
+void answerFirst(Session& session);
+
+/// Lets the events of the session happen until `holds`, for at most a minute. Whether it does.
+bool await(const std::function<bool()>& holds);
 
 /// Has the session go on to `moment`, which is the clock's now.
 void settleAt(Session& session, Instant moment);

@@ -13,6 +13,7 @@ using core::measure::Seconds;
 using core::run::Answer;
 using core::run::FactKind;
 using core::stagger::Preference;
+using samples::answerFirst;
 using samples::answerTo;
 using samples::HandClock;
 using samples::noon;
@@ -26,14 +27,6 @@ using std::chrono_literals::operator""s;
 std::shared_ptr<HandClock> clockAtNoon(bool simulated = true)
 {
     return std::make_shared<HandClock>(noon(), simulated);
-}
-
-/// Answers the most pressing prompt and expects that it is taken.
-void answerFirst(Session& session)
-{
-    ASSERT_FALSE(session.state().prompts.empty());
-    const auto refusal = session.answer(answerTo(session.state().prompts.front()));
-    ASSERT_FALSE(refusal.has_value()) << refusal->what;
 }
 
 /// The same without the plan's changes in time: a fold from nothing, with a planner that remembers nothing.

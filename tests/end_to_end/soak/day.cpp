@@ -107,6 +107,7 @@ void Day::openSession()
     parts.clock = m_clock;
     parts.zones = std::make_shared<core::measure::UtcOnly>();
     parts.budget.conflicts = mostConflicts;
+    parts.plansApart = false;  // Else what is read of a moment would hang on how fast the machine is.
     m_session = std::make_unique<Session>(std::move(parts));
     QObject::connect(
         m_session.get(), &Session::called, m_session.get(), [this](const core::alarm::Call& call) {
