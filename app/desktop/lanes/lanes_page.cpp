@@ -30,7 +30,7 @@ constexpr int pulseMilliseconds = 1000;
 constexpr int settlingMilliseconds = 1200;
 
 /// Whoever stands before the screen has answered by then, and is not startled.
-constexpr std::chrono::seconds unheeded{5};
+constexpr std::chrono::duration<double> unheeded{5};
 
 /// Texts are as high as their lines, and those depend on the width.
 int heightOf(const QWidget& part, int width)
@@ -191,7 +191,8 @@ bool LanesPage::takesWindow(const view::AlarmView& alarm, const view::NowView& n
     // have something else to finish, that stays.
     const bool asksForIt = now.main && now.main->prompt.task == alarm.alarm.task
         && now.main->prompt.asks == core::run::Prompt::Asks::Start;
-    return asksForIt && alarm.standing >= unheeded;
+    // A run that is played fast is still watched by people.
+    return asksForIt && std::chrono::duration<double>{alarm.standing} >= unheeded * m_session.clock().speed();
 }
 
 void LanesPage::showAlarms(const view::NowView& now)
