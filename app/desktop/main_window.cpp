@@ -231,6 +231,7 @@ void MainWindow::beginRun()
     m_session.begin(m_document.services(), core::stagger::Preference::AsAsked);
     followRun();
     showPage(Page::Lanes);
+    m_lanes->cameAsAsked();
 }
 
 bool MainWindow::resume(const session::StoredRun& run)
@@ -246,6 +247,7 @@ bool MainWindow::resume(const session::StoredRun& run)
         m_document.replaceAll(std::move(heads));
     followRun();
     showPage(Page::Lanes);
+    m_lanes->cameAsAsked();
     m_lanes->sayResumed(tr("Taken up where it stopped. If something happened meanwhile, answer it and say "
                            "how long ago it was."));
     return true;

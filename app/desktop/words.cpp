@@ -70,6 +70,7 @@ QString startButton(const StepView& step)
     case TaskKind::Rinse:
     case TaskKind::RinseAlone: return Text::tr("Water is on");
     case TaskKind::Apply: return Text::tr("First strand is covered");
+    case TaskKind::Mix: return Text::tr("Mixing has begun");
     default: return Text::tr("Started");
     }
 }
@@ -219,7 +220,7 @@ QString countsTo(const view::LaneView& lane)
 {
     const bool late = lane.left < Seconds{0};
     switch (lane.countsTo) {
-    case CountsTo::Application: return late ? Text::tr("late to apply") : Text::tr("until applied");
+    case CountsTo::Application: return late ? Text::tr("late to apply") : Text::tr("until you apply");
     case CountsTo::ApplicationEnd:
         return late ? Text::tr("longer than planned") : Text::tr("of applying left");
     case CountsTo::Water: return late ? Text::tr("past planned water") : Text::tr("until water");
@@ -274,7 +275,7 @@ QString alarmDetail(const view::AlarmView& alarm)
 {
     const QString since = alarm.standing < Seconds{60}
         ? Text::tr("Due now.")
-        : Text::tr("Standing for %1 min.").arg(alarm.standing.count() / 60);
+        : Text::tr("Waiting for you: %1 min.").arg(alarm.standing.count() / 60);
     return alarm.also.empty() ? since : since + QStringLiteral("  ") + alarmAlso(alarm);
 }
 

@@ -152,6 +152,7 @@ StepView stepView(const std::vector<Service>& services, const State& state, cons
         if (step.zones.empty()) {
             step.development = developmentOf(state, prompt.task, zone);
             step.alone = coat.zones[zone].alone;
+            step.shortOfLeast = std::max(Seconds{0}, coat.zones[zone].develop.least - step.development);
         }
         step.zones.push_back(coat.zones[zone].name);
     }

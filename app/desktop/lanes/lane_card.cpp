@@ -4,6 +4,7 @@
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -65,6 +66,23 @@ QSize LaneCard::minimumSizeHint() const
 {
     return m_compact ? QSize{Theme::scaled(compactWidth), compactHeightNow()}
                      : QSize{Theme::scaled(leastWidth), digitsRoom + Theme::scaled(wordsHeight)};
+}
+
+/// What is overdue counts up, and must not look as if it were left.
+QString LaneCard::digitsText() const
+{
+    const QString digits = words::digits(m_lane.left);
+    return m_lane.left < view::Seconds{0} ? QLatin1Char{'+'} + digits : digits;
+}
+
+/// Of the typeface's height, with a little room beside.
+double LaneCard::widthOf(const QString& figures, bool bold)
+{
+    constexpr int size = 100;
+    QFont font = Theme::exactFont(size);
+    font.setBold(bold);
+    const double needed = QFontMetricsF{font}.horizontalAdvance(figures) / size + 0.1;
+    return std::max(needed, bold ? widthOfBoldFigures : widthOfFigures);
 }
 
 QString LaneCard::lookText() const
@@ -231,11 +249,13 @@ void LaneCard::paintFull(QPainter& painter)
     const QRectF digits{inside.left() - 12, inside.top() + title, inside.width() + 24,
                         inside.height() - title - below};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
-    painter.setFont(counts ? Theme::exactFont(digitPixels(digits.size(), metrics::textDigits, widthOfFigures))
+    const bool isLong = digitsText().size() > 5 || m_lane.left < view::Seconds{0};
+    const int least = isLong ? metrics::textStep : metrics::textDigits;
+    painter.setFont(counts ? Theme::exactFont(digitPixels(digits.size(), least, widthOf(digitsText(), false)))
                            : Theme::font(metrics::textStep, true));
     painter.setPen(digitColour());
     painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip,
-                     counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
+                     counts ? digitsText() : words::stage(m_lane.stage));
 
     painter.setFont(Theme::font(metrics::textLane));
     painter.setPen(colours.ink);
@@ -305,11 +325,13 @@ void LaneCard::paintCompact(QPainter& painter)
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setPen(digitColour());
     const QRectF digits = compactDigitsBox(size());
-    QFont font = counts ? Theme::exactFont(compactDigits(size())) : Theme::font(metrics::text);
+    QFont font = counts
+        ? Theme::exactFont(digitPixels(digits.size(), metrics::textStep, widthOf(digitsText(), !tall)))
+        : Theme::font(metrics::text);
     font.setBold(!tall || !counts);
     painter.setFont(font);
     painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
-                     counts ? words::digits(m_lane.left) : words::stage(m_lane.stage));
+                     counts ? digitsText() : words::stage(m_lane.stage));
     paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - Theme::scaled(26));
 }
 

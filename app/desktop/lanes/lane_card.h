@@ -40,8 +40,10 @@ private:
     void paintBadge(QPainter& painter, double right, double top) const;
     void paintTone(QPainter& painter, const QRectF& room) const;
     [[nodiscard]] static int digitPixels(const QSizeF& room, int least, double width);
+    [[nodiscard]] static double widthOf(const QString& figures, bool bold);
     [[nodiscard]] static bool isTall(const QSize& card);
     [[nodiscard]] static QRectF compactDigitsBox(const QSize& card);
+    [[nodiscard]] QString digitsText() const;
     [[nodiscard]] QString lookText() const;
     [[nodiscard]] QString toneText() const;
     [[nodiscard]] QString inWords() const;

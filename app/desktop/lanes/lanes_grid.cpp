@@ -13,7 +13,10 @@ namespace app::desktop {
 namespace {
 
 /// Below an alarm, and where little room is left, more rows would leave none for what matters more.
-constexpr int rowsNeeded = 2;
+int rowsNeeded()
+{
+    return Theme::textSize() > 150 ? 1 : 2;
+}
 
 int rowsOf(int lanes, int columns)
 {
@@ -79,7 +82,7 @@ int LanesGrid::leastHeight(int width) const
     if (m_cards.empty())
         return 0;
     const int rows = rowsOf(static_cast<int>(m_cards.size()), columnsFor(width));
-    const int needed = m_compact ? std::min(rows, rowsNeeded) : rows;
+    const int needed = m_compact ? std::min(rows, rowsNeeded()) : rows;
     return needed * (m_cards.front()->minimumSizeHint().height() + m_layout->spacing()) - m_layout->spacing();
 }
 

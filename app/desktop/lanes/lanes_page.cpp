@@ -143,7 +143,7 @@ void LanesPage::refresh()
     m_clock = WallClock{m_zones, services.front().timeZone};
     const view::LanesView lanes = view::lanesView(services, m_session.state());
     const view::NowView now = view::nowView(services, m_session.state());
-    Q_EMIT serviceShown(titleOf(lanes));
+    Q_EMIT serviceShown(tr("%1  ·  %2").arg(titleOf(lanes), m_clock.text(m_session.state().now)));
     m_now->showNow(now, m_clock);
     Q_EMIT stepShown(words::title(now));
     m_lanes->showLanes(lanes, m_clock);

@@ -40,6 +40,8 @@ public:
     /// The page came into view though nobody asked for it: what is typed in the next moment was meant for
     /// something else, and answers nothing.
     void cameByItself() { m_cameByItself.start(); }
+    /// Somebody asked for it, though an alarm was quicker to bring it.
+    void cameAsAsked() { m_cameByItself.invalidate(); }
 
     /// Says something that stays until it is put away.
     void warn(const QString& warning);

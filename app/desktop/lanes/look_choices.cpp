@@ -120,6 +120,7 @@ void LookChoices::showLook(const view::StepView& look)
         m_others.push_back(other.task);
     m_zone = words::joined(look.zones);
     m_alone = look.alone;
+    m_short = look.shortOfLeast;
     sayAll();
 }
 
@@ -134,21 +135,36 @@ void LookChoices::setTerse(bool terse)
 void LookChoices::sayAll()
 {
     const bool one = m_others.empty();
-    say(m_leave, one ? tr("Leave it  (1)") : tr("Leave %1  (1)").arg(m_zone), tr("Leave (1)"), Qt::Key_1);
+    say(m_leave, one ? tr("Leave it on  (1)") : tr("Leave %1 on  (1)").arg(m_zone), tr("Leave (1)"),
+        Qt::Key_1);
     say(m_lookAgain, tr("Look again in %1 min  (2)").arg(m_again), tr("%1 min (2)").arg(m_again), Qt::Key_2);
-    say(m_rinse,
-        m_alone ? tr("Rinse %1 now  (3)").arg(m_zone)
-                : tr("Rinse %1 now  (3)\nwets its neighbours").arg(m_zone),
-        m_alone ? tr("Rinse (3)") : tr("Rinse, spreads (3)"), Qt::Key_3);
+    sayRinse();
     m_tone->lineEdit()->setPlaceholderText(m_terse ? tr("Tone") : tr("Tone seen  (T)"));
     m_tone->updateGeometry();
     m_leaveAll->setVisible(!one);
-    say(m_leaveAll, tr("Leave all %1  (4)").arg(m_others.size() + 1),
+    say(m_leaveAll, tr("Leave all %1 on  (4)").arg(m_others.size() + 1),
         tr("All %1 (4)").arg(m_others.size() + 1), Qt::Key_4);
+}
+
+/// With what is to be thought of first.
+void LookChoices::sayRinse()
+{
+    QStringList notes;
+    if (!m_alone)
+        notes << tr("wets its neighbours");
+    if (m_short > core::measure::Seconds{0})
+        notes << tr("%1 short of its least").arg(words::digits(m_short));
+    const QString terse = notes.isEmpty() ? tr("Rinse (3)")
+        : m_alone                         ? tr("Rinse, short (3)")
+                                          : tr("Rinse, spreads (3)");
+    notes.prepend(tr("Rinse %1 now  (3)").arg(m_zone));
+    say(m_rinse, notes.join(QLatin1Char{'\n'}), terse, Qt::Key_3);
 }
 
 void LookChoices::say(LiveButton* button, const QString& whole, const QString& terse, Qt::Key key)
 {
+    if (button->text() == (m_terse ? terse : whole))
+        return;
     button->setText(m_terse ? terse : whole);
     button->setAccessibleName(QString{whole}.replace(QLatin1Char{'\n'}, QLatin1String{", "}));
     button->setShortcut(QKeySequence{key});  // Setting a text drops the shortcut.

@@ -33,6 +33,7 @@ Q_SIGNALS:
 private:
     void build();
     void sayAll();
+    void sayRinse();
     void say(LiveButton* button, const QString& whole, const QString& terse, Qt::Key key);
     void setAgain(int minutes);
     void buildTone();
@@ -43,7 +44,8 @@ private:
 
     core::stagger::TaskId m_look;
     QString m_zone;
-    bool m_alone = true;  ///< Its water reaches no other zone.
+    bool m_alone = true;                ///< Its water reaches no other zone.
+    core::measure::Seconds m_short{0};  ///< Of its least, if it were rinsed now.
     bool m_terse = false;
     std::vector<core::stagger::TaskId> m_others;  ///< That are to be made with it.
     int m_again = 3;

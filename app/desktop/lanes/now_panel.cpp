@@ -51,7 +51,7 @@ NowPanel::NowPanel(const Theme& theme, QWidget* parent)
     , m_latest{new QLabel}
     , m_button{new LiveButton}
     , m_look{new LookChoices}
-    , m_leaveOut{new QPushButton{tr("Leave it out  (Del)")}}
+    , m_leaveOut{new QPushButton{tr("Skip it  (Del)")}}
     , m_nextTitle{new QLabel{tr("Then")}}
 {
     setProperty("role", QStringLiteral("card"));

@@ -52,8 +52,10 @@ Edit windowEdit(const Question& question, const TaskId& zone, CureKind kind)
                        },
                        .words =
                            [name, isMost](const std::string& wanted, const std::string& now) {
-                               return "Let " + name + " develop " + (isMost ? "up to " : "at least ") + wanted
-                                   + " (now " + now + ")";
+                               return isMost
+                                   ? "Let " + name + " develop up to " + wanted + " (now " + now + ")"
+                                   : "Let " + name + " be rinsed from " + wanted + " on (now from " + now
+                                       + ")";
                            },
                        .note = leaflet});
 }

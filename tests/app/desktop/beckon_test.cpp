@@ -81,6 +81,18 @@ TEST_F(Beckoning, ShowsANoticeOnlyWhereTheWindowIsNotLookedAt)
     EXPECT_TRUE(rig::Rig::wait([&] { return beckon->notice().isShown(); }));
 }
 
+// The first step of a run is due as it begins, so an alarm brings the lanes before the window shows them.
+TEST_F(Beckoning, LanesThatWereAskedForTakeTheFirstAnswerAtOnce)
+{
+    rig.session->end();
+    rig.session->leave();
+    rig.find<QPushButton>("toSetup")->click();
+    rig.startLanes();
+    ASSERT_TRUE(rig.window->showsLanes());
+    QTest::keyClick(rig.window->focusWidget(), Qt::Key_Return);
+    EXPECT_EQ(rig.session->facts().size(), 1u);
+}
+
 TEST_F(Beckoning, ANoticeGoesWithItsAlarmAndBringsTheWindowWhenItIsPressed)
 {
     begin();

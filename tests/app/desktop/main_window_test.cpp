@@ -10,6 +10,7 @@
 
 #include <QCloseEvent>
 #include <QComboBox>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QLabel>
 #include <QPushButton>
@@ -186,6 +187,30 @@ TEST_F(Window, LetsAStepThatNobodyBeginsTakeTheWindowAfterAMoment)
     EXPECT_TRUE(rig.find<QWidget>("now")->isVisible() || alert->isVisible());
     EXPECT_EQ(rig.session->state().prompts.front().asks, core::run::Prompt::Asks::Finish);
     EXPECT_TRUE(rig.find<LiveButton>("nowButton")->isVisible());
+}
+
+// WCAG 2.2, success criterion 2.3.1, allows three flashes a second; we allow one.
+TEST_F(Window, FlashesAtMostOnceASecond)
+{
+    start();
+    rig.goOn(std::chrono::seconds{5});
+    auto* alert = rig.find<QWidget>("alert");
+    ASSERT_TRUE(alert->isVisible());
+    constexpr QPoint onTheFrame{12, 60};
+    std::vector<std::chrono::milliseconds> changes;
+    QRgb before = alert->grab().toImage().pixel(onTheFrame);
+    QElapsedTimer since;
+    since.start();
+    while (since.elapsed() < 4500) {
+        QTest::qWait(20);
+        const QRgb now = alert->grab().toImage().pixel(onTheFrame);
+        if (now != before)
+            changes.emplace_back(since.elapsed());
+        before = now;
+    }
+    ASSERT_GE(changes.size(), 2u) << "it does flash";
+    for (std::size_t change = 2; change < changes.size(); ++change)
+        EXPECT_GE(changes[change] - changes[change - 2], std::chrono::milliseconds{1000});
 }
 
 TEST_F(Window, PutsTheRunAwayWhenAllIsDone)

@@ -55,7 +55,7 @@ TEST(Explanation, ListsCuresWithTheirNumbers)
     // Mids 14:00 to 14:10, ends to 14:18, water after 10 of ends at 14:28, when mids have 18; rinsed by
     // 14:33.
     EXPECT_THAT(text,
-                HasSubstr("1   Let Ends develop at least 10 min (now 12 min). Only if the product's "
+                HasSubstr("1   Let Ends be rinsed from 10 min on (now from 12 min). Only if the product's "
                           "leaflet allows it.\n"
                           "    Then off target by 8 zone-minutes in all, from 14:00 to 14:33.\n"));
     EXPECT_THAT(text, HasSubstr("3   Call another pair of hands for 8 min, from 14:"));

@@ -78,8 +78,8 @@ TEST(Cures, AreRankedByHowLittleTheyChange)
     const std::vector<Cure> cures = curesOf(twoToners());
 
     EXPECT_THAT(sentences(cures),
-                ElementsAre("Let Ends develop at least 10 min (now 12 min)",
-                            "Let Mids develop at least 8 min (now 12 min)",
+                ElementsAre("Let Ends be rinsed from 10 min on (now from 12 min)",
+                            "Let Mids be rinsed from 8 min on (now from 12 min)",
                             "Call another pair of hands for 8 min",
                             "Let Mids develop up to 20 min (now 18 min)",
                             "Let Ends develop up to 22 min (now 18 min)"));
@@ -164,7 +164,7 @@ TEST(Cures, OfAPromisePutItOffByTheLeastMinutes)
     const std::vector<Cure> cures = curesOf(question);
 
     EXPECT_THAT(sentences(cures),
-                ElementsAre("Promise it 5 min later", "Let Root develop at least 23 min (now 30 min)"));
+                ElementsAre("Promise it 5 min later", "Let Root be rinsed from 23 min on (now from 30 min)"));
     EXPECT_EQ(cures[0].services.front().readyBy, at(55));
     EXPECT_EQ(cures[0].services.front().buffer, minutes{0});
     EXPECT_EQ(cures[0].steps.front().note, "The 2 min to spare are used up as well.");
@@ -263,7 +263,7 @@ TEST(Cures, WidenWhatTheFirstStrandCarries)
     const std::vector<Cure> cures = curesOf(fromOpening({zone}));
 
     EXPECT_THAT(sentences(cures),
-                ElementsAre("Let Root develop at least 25 min (now 30 min)",
+                ElementsAre("Let Root be rinsed from 25 min on (now from 30 min)",
                             "Let the first strand of Root carry the mixture up to 50 min (now 45 min)"));
 }
 
@@ -354,10 +354,9 @@ TEST(Cures, AreTwoChangesOnlyWhereNoSingleOneHelps)
     ASSERT_EQ(cures.size(), 4u);
     for (const Cure& cure : cures)
         EXPECT_EQ(cure.steps.size(), 2u);
-    EXPECT_EQ(
-        cures[0].what(),
-        "Gloss: let Root develop at least 25 min (now 30 min); and: Coat 1: let Root develop at least 25 "
-        "min (now 30 min)");
+    EXPECT_EQ(cures[0].what(),
+              "Gloss: let Root be rinsed from 25 min on (now from 30 min); and: Coat 1: let Root be "
+              "rinsed from 25 min on (now from 30 min)");
     for (const Cure& cure : curesOf(twoToners()))
         EXPECT_EQ(cure.steps.size(), 1u);
 }
