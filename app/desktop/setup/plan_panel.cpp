@@ -33,6 +33,13 @@ QLabel* makeLabel(const char* name)
     return label;
 }
 
+/// What is done on another head is told by its name alone.
+QString jobName(const std::vector<core::service::Service>& services, std::size_t head, const view::TaskId& id)
+{
+    return QString::fromStdString(id.service == head ? core::stagger::taskName(services[id.service], id)
+                                                     : core::stagger::headName(services, id.service));
+}
+
 }  // namespace
 
 PlanPanel::PlanPanel(const Theme& theme, ServiceDocument& document,
@@ -229,8 +236,11 @@ void PlanPanel::showPlan()
     auto picture = view::plannedPicture(services, plan, {m_document.shownHead(), m_coat});
     if (m_forecast)
         view::addForecast(picture, services, *m_forecast);
+    // The picture stays for a moment when a zone of it is gone from the document, so it keeps what it names.
     m_strands->showPicture(std::move(picture), clock(),
-                           [this](const view::TaskId& id) { return jobName(id); });
+                           [services, head = m_document.shownHead()](const view::TaskId& id) {
+                               return jobName(services, head, id);
+                           });
     say(*m_summary, plan_text::summary(plan, services.size(), clock()));
     showHolding();
 }
@@ -244,17 +254,6 @@ void PlanPanel::showHolding()
     said.removeAll(QString{});
     say(*m_holding, said.join(QLatin1Char{' '}));
     m_holding->setVisible(!said.isEmpty());
-}
-
-/// What is done on another head is told by its name alone.
-QString PlanPanel::jobName(const view::TaskId& id) const
-{
-    const auto& services = m_document.services();
-    if (id.service >= services.size())
-        return {};
-    return QString::fromStdString(id.service == m_document.shownHead()
-                                      ? core::stagger::taskName(services[id.service], id)
-                                      : core::stagger::headName(services, id.service));
 }
 
 void PlanPanel::showReason(const core::stagger::NoPlan& reason)

@@ -60,7 +60,6 @@ private:
     /// One of the list, the reason and the strands.
     void showOnly(const QWidget* part);
     void stand(Standing standing);
-    [[nodiscard]] QString jobName(const view::TaskId& id) const;
     [[nodiscard]] WallClock clock() const;
     [[nodiscard]] core::stagger::Question question() const;
 

@@ -70,6 +70,18 @@ TEST_F(SetUp, NeverShowsThePlanOfWhatWas)
     EXPECT_EQ(strands()->picture().strands[0].development(), std::chrono::minutes{22});
 }
 
+// The picture of before is drawn again, pale, until the plan without the zone is there.
+TEST_F(SetUp, DrawsThePictureOfAZoneThatIsGone)
+{
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+    rig.window->document().edit(QStringLiteral("a zone"),
+                                [](auto& service) { service.coats[0].zones.pop_back(); });
+    ASSERT_TRUE(strands()->isStale());
+    EXPECT_FALSE(strands()->grab().isNull());
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+    EXPECT_EQ(strands()->picture().strands.size(), 1u);
+}
+
 TEST_F(SetUp, SaysWhatIsWrongAndGoesThere)
 {
     type(0, mostColumn, "12");
