@@ -176,6 +176,37 @@ RC_GTEST_PROP(PlannerProperty, AWiderWindowNeverHurts, ())
     assertNoWorse(question, wider);
 }
 
+/// Closer to the usual length on either side.
+void narrow(service::Application& apply)
+{
+    apply.quickest = Seconds{*rc::gen::inRange(apply.quickest.count(), apply.usual.count() + 1)};
+    apply.slowest = Seconds{*rc::gen::inRange(apply.usual.count(), apply.slowest.count() + 1)};
+}
+
+RC_GTEST_PROP(PlannerProperty, WhatHoldsStillHoldsWhenLengthsAreLessUncertain, ())
+{
+    const auto seed = *rc::gen::inRange<std::uint64_t>(1, 1'000'000);
+    const Question question = oracle::randomQuestion(seed, {.mostZones = 3, .uncertain = true});
+    Question surer = question;
+    for (service::Service& service : surer.services) {
+        for (service::Coat& coat : service.coats) {
+            for (Zone& zone : coat.zones)
+                narrow(zone.apply);
+        }
+    }
+    const Answer before = plan(question);
+    if (!before)
+        return;  // Whether anything fits is a matter of the usual lengths, which are the same.
+    const Answer after = plan(surer);
+    RC_LOG() << oracle::questionText(question) << oracle::questionText(surer);
+    RC_ASSERT(after);
+    if ((*before)->give && (*after)->giveProved) {
+        // Where nothing is uncertain any more there is no give to speak of, and everything holds.
+        constexpr int everything = 100;
+        RC_ASSERT((*after)->give.value_or(everything) >= *(*before)->give);
+    }
+}
+
 RC_GTEST_PROP(PlannerProperty, ALaterPromiseNeverCostsDevelopment, ())
 {
     const Question question = anyQuestion();
