@@ -178,7 +178,7 @@ TEST(TaskId, TextStaysAsItIs)
         written.push_back(taskIdText(idOf(kind)));
     EXPECT_THAT(written,
                 ElementsAre("0.0.apply.0.0", "0.0.look.0.0", "0.0.late.0.0", "0.0.mix.0.0", "0.0.rinse.0.0",
-                            "0.0.rinse-alone.0.0", "0.0.dry.0.0", "0.0.assess.0.0"));
+                            "0.0.rinse-alone.0.0", "0.0.dry.0.0", "0.0.assess.0.0", "0.0.heat.0.0"));
 }
 
 }  // namespace
