@@ -5,3 +5,5 @@ set(CMAKE_BUILD_TYPE Debug CACHE STRING "")
 set(CMAKE_CXX_FLAGS_DEBUG "-O0" CACHE STRING "")
 set(BUILD_APP OFF CACHE BOOL "")
 set(CMAKE_DISABLE_PRECOMPILE_HEADERS ON CACHE BOOL "")
+# A library is built without those that it will be linked with.
+set(CMAKE_OPTIMIZE_DEPENDENCIES ON CACHE BOOL "")
