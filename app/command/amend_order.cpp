@@ -99,7 +99,7 @@ Result<Order> heat(const std::vector<std::string>& words, const State& state)
         return answered(answer);
     }
     for (const core::run::Lane& lane : state.lanes) {
-        if (lane.stage == Stage::Applying || lane.stage == Stage::Developing)
+        if (core::run::carriesMixture(lane.stage))
             answer.task.coat = lane.coat;
     }
     if (words.size() == 1)

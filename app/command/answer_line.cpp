@@ -129,9 +129,7 @@ private:
         for (const core::run::Lane& lane : m_state.lanes) {
             const bool beside =
                 lane.service == task.service && lane.coat == task.coat && lane.zone != task.item;
-            const bool carries =
-                lane.stage == core::run::Stage::Applying || lane.stage == core::run::Stage::Developing;
-            if (beside && carries && !zones.at(task.item).alone)
+            if (beside && core::run::carriesMixture(lane.stage) && !zones.at(task.item).alone)
                 wet.push_back(zones.at(lane.zone).name);
         }
         return wet;
@@ -161,11 +159,9 @@ std::size_t takeNumber(std::vector<std::string>& words)
 std::string toneOf(const std::string& said)
 {
     const std::string tone = nameFrom(wordsOf(said), 0);
-    std::size_t number = 0;
-    const auto [end, error] = std::from_chars(tone.data(), tone.data() + tone.size(), number);
-    const bool picks = error == std::errc{} && end == tone.data() + tone.size() && number > 0
-        && number <= view::toneWords.size();
-    return picks ? std::string{view::toneWords[number - 1]} : tone;
+    const std::int64_t number = numberIn(tone).value_or(0);
+    const bool picks = number > 0 && number <= static_cast<std::int64_t>(view::toneWords.size());
+    return picks ? std::string{view::toneWords[static_cast<std::size_t>(number) - 1]} : tone;
 }
 
 /// Whether words after a colon go with it: a time of day has a colon too, and so may a name.

@@ -3,7 +3,6 @@
 #include "app/command/words_of_line.h"
 
 #include <algorithm>
-#include <charconv>
 
 namespace app::command {
 
@@ -17,14 +16,6 @@ template <typename T>
 using Result = tl::expected<T, std::string>;
 
 namespace {
-
-std::optional<std::int64_t> numberIn(std::string_view text)
-{
-    std::int64_t number = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    const bool whole = !text.empty() && error == std::errc{} && end == text.data() + text.size();
-    return whole ? std::optional{number} : std::nullopt;
-}
 
 /// Takes "#12" off the end of the words: which answer is meant. Nothing there means the last.
 std::optional<FactNumber> takeAbout(std::vector<std::string>& words)

@@ -60,8 +60,8 @@ std::string untilText(const Lane& lane, Instant now)
 
 std::string lookText(const Lane& lane, Instant now)
 {
-    const bool toCome = lane.stage == Stage::Applying || lane.stage == Stage::Developing;
-    return toCome && lane.nextLook ? "look " + dueText(*lane.nextLook - now) : std::string{};
+    return core::run::carriesMixture(lane.stage) && lane.nextLook ? "look " + dueText(*lane.nextLook - now)
+                                                                  : std::string{};
 }
 
 /// "heat on for 10 min", "heat off"

@@ -40,6 +40,14 @@ std::string lowered(std::string text)
     return text;
 }
 
+std::optional<std::int64_t> numberIn(std::string_view text)
+{
+    std::int64_t number = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    const bool whole = !text.empty() && error == std::errc{} && end == text.data() + text.size();
+    return whole ? std::optional{number} : std::nullopt;
+}
+
 tl::expected<Seconds, std::string> minutesOf(const std::vector<std::string>& words,
                                              const std::string& example)
 {

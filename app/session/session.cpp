@@ -128,8 +128,8 @@ std::optional<std::string> Session::resume(RunId run)
         return stored.error().what;
     if (stored->damaged)
         return "This run is damaged in the journal: its service was changed there. It cannot be taken up "
-               "again; the "
-               "journal has been left as it is.";
+               "again; "
+               "the journal has been left as it is.";
     if (!stored->run.simulated && m_clock->isSimulated())
         return "This run goes by the time of day and cannot be played at another speed.";
     auto services = servicesOf(stored->run.services, stored->run.began, *m_zones);

@@ -36,11 +36,6 @@ Preference preferenceOf(const std::string& text)
     return found == preferenceWords.end() ? Preference::AsAsked : found->first;
 }
 
-std::int64_t numberOf(RunId run)
-{
-    return static_cast<std::int64_t>(run);
-}
-
 core::measure::Instant instantOf(std::int64_t seconds)
 {
     return core::measure::Instant{core::measure::Seconds{seconds}};
@@ -124,6 +119,11 @@ Database::Result<StoredRun> readRun(Database& database, const Statement& row)
 }
 
 }  // namespace
+
+std::int64_t numberOf(RunId run)
+{
+    return static_cast<std::int64_t>(run);
+}
 
 Database::Result<std::vector<StoredRun>> readRuns(Database& database, const char* which,
                                                   std::optional<RunId> id)

@@ -10,6 +10,8 @@ namespace app::storage {
 // Runs as rows of the journal: what they were begun with, their services, and what amendments made of those,
 // each with a seal. What an older program wrote has none and is taken as it is.
 
+std::int64_t numberOf(session::RunId run);
+
 /// `which` is the end of a query over the table `run`, with at most one place to fill in, for `id`.
 Database::Result<std::vector<session::StoredRun>> readRuns(Database& database, const char* which,
                                                            std::optional<session::RunId> id = {});

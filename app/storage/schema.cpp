@@ -60,8 +60,7 @@ constexpr std::array steps{
     ALTER TABLE run ADD COLUMN wall_minus_elapsed INTEGER;
     )",
     // What was seen at a look, in words: apart from the facts, since words may be about a person. From here
-    // on
-    // a fact may also be about heat, and services have seals as facts have.
+    // on a fact may also be about heat, and services have seals as facts have.
     R"(
     ALTER TABLE run ADD COLUMN seal INTEGER;
     ALTER TABLE service ADD COLUMN seal INTEGER;

@@ -22,11 +22,6 @@ using session::StoredRun;
 
 namespace {
 
-std::int64_t numberOf(RunId run)
-{
-    return static_cast<std::int64_t>(run);
-}
-
 JournalError notThere(RunId run)
 {
     return {JournalError::Kind::NotThere, "The journal knows no run " + std::to_string(numberOf(run)) + "."};

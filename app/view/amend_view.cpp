@@ -14,12 +14,7 @@ using core::service::Service;
 
 bool isDry(Stage stage)
 {
-    return stage == Stage::Waiting || stage == Stage::Applying || stage == Stage::Developing;
-}
-
-bool carriesMixture(Stage stage)
-{
-    return stage == Stage::Applying || stage == Stage::Developing;
+    return stage == Stage::Waiting || core::run::carriesMixture(stage);
 }
 
 /// Whether others of its rinse group are still to be rinsed with it.
@@ -49,7 +44,7 @@ void addHeat(const std::vector<Service>& services, const State& state, AmendView
         const std::string name =
             headOf(services, head).empty() ? services[head].name : headOf(services, head);
         const auto lane = std::ranges::find_if(state.lanes, [head](const Lane& each) {
-            return each.service == head && carriesMixture(each.stage);
+            return each.service == head && core::run::carriesMixture(each.stage);
         });
         if (on != state.heats.end())
             view.heatOff.push_back({on->task, name});

@@ -1,7 +1,6 @@
 #include "app/view/answers_view.h"
 
 #include "core/run/answers.h"
-#include "core/run/zone_record.h"
 
 namespace app::view {
 namespace {
@@ -12,7 +11,7 @@ using core::service::Service;
 std::vector<ZoneOption> othersThan(const std::vector<Service>& services, const Fact& fact)
 {
     std::vector<ZoneOption> others;
-    if (fact.revision != 0 || !core::run::isOfZone(fact.task) || fact.kind == core::run::FactKind::Ended)
+    if (fact.revision != 0 || !core::stagger::isOfZone(fact.task) || fact.kind == core::run::FactKind::Ended)
         return others;
     const auto& zones = services.at(fact.task.service).coats.at(fact.task.coat).zones;
     for (std::size_t zone = 0; zone < zones.size(); ++zone)

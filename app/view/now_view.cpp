@@ -29,8 +29,7 @@ std::vector<std::size_t> zonesOf(const Coat& coat, const State& state, const Tas
         const bool ofGroup = id.kind == TaskKind::Rinse && coat.zones[zone].group == id.item
             && !isAlreadyRinsed(state, id, zone);
         const bool underHeat = id.kind == TaskKind::Heat && !isAlreadyRinsed(state, id, zone);
-        const bool itself = id.kind != TaskKind::Mix && id.kind != TaskKind::Rinse && id.kind != TaskKind::Dry
-            && id.kind != TaskKind::Assess && id.kind != TaskKind::Heat && zone == id.item;
+        const bool itself = core::stagger::isOfZone(id) && zone == id.item;
         if (ofBowl || ofGroup || underHeat || itself)
             zones.push_back(zone);
     }

@@ -37,8 +37,8 @@ struct StepView {
     std::vector<core::run::Prompt> together;  ///< For looks: the others that are to be made with it.
     std::vector<std::string> togetherZones;   ///< The zone of each of them.
     Seconds development{0};                   ///< For looks and rinses: of the first zone it touches, by now.
-    Seconds shortOfLeast{
-        0};  ///< For looks: how much longer the zone has to develop to come to its least; 0 once it has.
+    /// For looks: how much longer the zone has to develop to come to its least; 0 once it has.
+    Seconds shortOfLeast{0};
 
     friend bool operator==(const StepView&, const StepView&) = default;
 };

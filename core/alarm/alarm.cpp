@@ -21,8 +21,7 @@ Subject subjectOf(const stagger::TaskId& task)
 {
     if (task.kind == TaskKind::Look)
         return Subject::Look;
-    const bool water = task.kind == TaskKind::Rinse || task.kind == TaskKind::RinseAlone;
-    return water ? Subject::Water : Subject::Task;
+    return isWater(task) ? Subject::Water : Subject::Task;
 }
 
 /// A soft notice and then the alarm itself. What ends needs no notice ahead: whoever does it knows. An
@@ -114,14 +113,12 @@ int insistenceAt(const Alarm& alarm, const Manners& manners, Instant now)
 /// is about a whole coat has that of its first zone.
 int voiceOf(const run::State& state, const stagger::TaskId& task)
 {
-    const bool zone = task.kind == TaskKind::Apply || task.kind == TaskKind::Look
-        || task.kind == TaskKind::Late || task.kind == TaskKind::RinseAlone;
     std::map<std::size_t, std::size_t> zonesOf;
     for (const run::Lane& lane : state.lanes) {
         if (lane.service < task.service)
             zonesOf[lane.service] = std::max(zonesOf[lane.service], lane.zone + 1);
     }
-    std::size_t place = zone ? task.item : 0;
+    std::size_t place = isOfZone(task) ? task.item : 0;
     for (const auto& [service, zones] : zonesOf)
         place += zones;
     return static_cast<int>(place % voices);

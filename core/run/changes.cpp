@@ -1,6 +1,5 @@
 #include "core/run/changes.h"
 
-#include "core/run/zone_record.h"
 #include "core/stagger/head_name.h"
 
 #include <algorithm>
@@ -22,14 +21,9 @@ std::vector<Change> worthSaying(const std::vector<Change>& all)
     std::vector<Change> said;
     const bool anyMoved = std::ranges::any_of(all, [](const Change& change) { return !change.stays(); });
     std::ranges::copy_if(all, std::back_inserter(said), [&](const Change& change) {
-        return anyMoved && (!change.stays() || isRinse(change.task));
+        return anyMoved && (!change.stays() || isWater(change.task));
     });
     return said;
-}
-
-std::string clockTime(const service::Service& service, Instant moment, const measure::TimeZones& zones)
-{
-    return measure::clockText(zones.localAt(moment, service.timeZone));
 }
 
 std::string briefly(const std::vector<service::Service>& services, const Change& change,
@@ -50,6 +44,11 @@ std::string briefly(const std::vector<service::Service>& services, const Change&
 }
 
 }  // namespace
+
+std::string clockTime(const service::Service& service, Instant moment, const measure::TimeZones& zones)
+{
+    return measure::clockText(zones.localAt(moment, service.timeZone));
+}
 
 bool Change::stays() const
 {
@@ -72,7 +71,7 @@ std::vector<Change> changesBetween(const stagger::Plan& before, const stagger::P
         const bool known = std::ranges::find(all, id, &Change::task) != all.end();
         const Change change{.task = id, .from = openStart(before, id), .to = openStart(after, id)};
         const bool isOpen = (change.from || change.to) && !progress.find(id);
-        if (isOpen && !known && id.kind != TaskKind::Look)
+        if (isOpen && !known && id.kind != stagger::TaskKind::Look)
             all.push_back(change);
     }
     return worthSaying(all);
@@ -83,7 +82,7 @@ std::string changesText(const std::vector<service::Service>& services, const std
 {
     std::vector<Change> ordered = changes;
     // Water is what everything else waits for.
-    std::ranges::stable_partition(ordered, [](const Change& change) { return isRinse(change.task); });
+    std::ranges::stable_partition(ordered, [](const Change& change) { return isWater(change.task); });
     const std::size_t named = ordered.size() > most ? most : ordered.size();
     std::string text;
     for (std::size_t place = 0; place < named; ++place)
@@ -91,23 +90,6 @@ std::string changesText(const std::vector<service::Service>& services, const std
     if (const std::size_t more = ordered.size() - named; more > 0)
         text += " and " + std::to_string(more) + " more";
     return text.empty() ? text : text + ".";
-}
-
-std::string changeText(const std::vector<service::Service>& services, const Change& change,
-                       const measure::TimeZones& zones)
-{
-    const service::Service& service = services.at(change.task.service);
-    const std::string head =
-        services.size() > 1 ? stagger::headName(services, change.task.service) + ", " : std::string{};
-    const std::string name = head + stagger::taskName(service, change.task);
-    if (!change.to)
-        return name + " is no longer planned.";
-    const std::string to = clockTime(service, *change.to, zones);
-    if (!change.from)
-        return name + " is planned at " + to + ".";
-    if (change.stays())
-        return name + " stays at " + to + ".";
-    return name + " at " + to + " instead of " + clockTime(service, *change.from, zones) + ".";
 }
 
 }  // namespace core::run

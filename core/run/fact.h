@@ -45,13 +45,13 @@ struct Fact {
     FactNumber number{0};  ///< 0 until the journal has given it one.
     FactKind kind = FactKind::Started;
     TaskId task{};  ///< Not used by Undone, Moved, Ended, Amended.
-    std::optional<FactNumber>
-        about{};  ///< For Undone and Moved; else what was said of the wrong zone before.
+    /// For Undone and Moved; else what was said of the wrong zone before.
+    std::optional<FactNumber> about{};
     Instant happened{};
     Instant recorded{};
     Verdict verdict = Verdict::Leave;  ///< For Looked.
-    Seconds again{
-        0};  ///< For Looked with Again. For `Heat` that Started: how long it is to stay; 0 if nobody said.
+    /// For Looked with Again. For `Heat` that Started: how long it is to stay; 0 if nobody said.
+    Seconds again{0};
     std::size_t revision = 0;  ///< Of `Setup::revisions`, from 1; 0 for what amends nothing.
     std::string tone{};        ///< For Looked: what was seen, in words; empty where nobody said.
 

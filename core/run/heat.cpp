@@ -1,6 +1,5 @@
 #include "core/run/heat.h"
 
-#include "core/run/amend/revisions.h"
 #include "core/run/standing.h"
 #include "core/run/zone_record.h"
 
@@ -14,15 +13,15 @@ namespace {
 bool wasEndedByWater(const Progress& progress, const Heat& heat)
 {
     return std::ranges::any_of(progress.tasks, [&](const stagger::TaskProgress& task) {
-        return isRinse(task.id) && task.id.service == heat.task.service && task.start >= heat.since;
+        return isWater(task.id) && task.id.service == heat.task.service && task.start >= heat.since;
     });
 }
 
 }  // namespace
 
-std::vector<Heat> heatsOf(const Setup& setup, std::span<const Fact> facts)
+std::vector<Heat> heatsOf(const std::vector<Service>& services, const Progress& progress,
+                          std::span<const Fact> facts)
 {
-    const std::vector<Service>& services = servicesAt(setup, facts);
     std::map<std::size_t, Heat> on;  // By the place of the service.
     for (const Fact& fact : standingFacts(facts)) {
         if (fact.task.kind != TaskKind::Heat || !exists(services, fact.task))
@@ -37,7 +36,6 @@ std::vector<Heat> heatsOf(const Setup& setup, std::span<const Fact> facts)
         if (fact.kind == FactKind::Finished && known != on.end() && known->second.task == fact.task)
             on.erase(known);
     }
-    const Progress progress = progressOf(setup, facts);
     std::vector<Heat> heats;
     for (const auto& [service, heat] : on) {
         if (!wasEndedByWater(progress, heat))

@@ -67,6 +67,11 @@ Lane laneOf(const std::vector<Service>& services, const Progress& progress, cons
 
 }  // namespace
 
+bool carriesMixture(Stage stage)
+{
+    return stage == Stage::Applying || stage == Stage::Developing;
+}
+
 std::vector<Lane> lanesAt(const std::vector<Service>& services, const Progress& progress,
                           const stagger::Plan* plan, Instant now)
 {

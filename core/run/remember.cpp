@@ -13,14 +13,6 @@ struct Remembered {
     tl::expected<stagger::Plan, stagger::NoPlan> answer;
 };
 
-/// What differs most often is compared first; the services are the same all through a run.
-bool isSame(const stagger::Question& one, const stagger::Question& other)
-{
-    return one.now == other.now && one.mayBreakLimits == other.mayBreakLimits
-        && one.progress == other.progress && one.preference == other.preference
-        && one.services == other.services;
-}
-
 bool isFinal(const tl::expected<stagger::Plan, stagger::NoPlan>& answer)
 {
     return answer ? (*answer)->proved : !answer.error().stopped;
@@ -42,7 +34,7 @@ Planner remembering(Planner planner, std::size_t most)
                const stagger::Question& question,
                const stagger::Budget& budget) -> std::optional<tl::expected<stagger::Plan, stagger::NoPlan>> {
         const auto known = std::ranges::find_if(*memory, [&](const Remembered& each) {
-            return isTheAnswer(each, budget) && isSame(each.question, question);
+            return isTheAnswer(each, budget) && each.question == question;
         });
         if (known != memory->end())
             return known->answer;
@@ -67,7 +59,7 @@ SafeStarts remembering(SafeStarts safeStarts, std::size_t most)
     return [safeStarts = std::move(safeStarts), most, memory](const stagger::Question& question,
                                                               const stagger::Plan& plan) {
         const auto known = std::ranges::find_if(
-            *memory, [&](const Known& each) { return isSame(each.question, question) && each.plan == plan; });
+            *memory, [&](const Known& each) { return each.question == question && each.plan == plan; });
         if (known != memory->end())
             return known->starts;
         std::vector<stagger::SafeStart> starts = safeStarts(question, plan);

@@ -26,6 +26,9 @@ enum class Stage {
     Dropped,
 };
 
+/// Whether there is mixture on the hair.
+bool carriesMixture(Stage stage);
+
 /// The tone of a zone as somebody saw it at a look.
 struct SeenTone {
     std::string what{};  ///< In words, never empty.
@@ -120,13 +123,10 @@ struct Change {
     friend bool operator==(const Change&, const Change&) = default;
 };
 
-/// A sentence: "Apply Ends at 14:36 instead of 14:31.", with the head before it where there are several. The
-/// task must be one of `services`, and `zones` must know the time zone of its service.
-std::string changeText(const std::vector<service::Service>& services, const Change& change,
-                       const measure::TimeZones& zones);
-
 /// All of them in one sentence, water first: "Rinse All together stays at 14:52, Apply Ends moves to 14:36
-/// (from 14:31)." Of more than `most` only so many are named. Empty where nothing changed.
+/// (from 14:31).", each with its head where there are several. Of more than `most` only so many are named.
+/// Empty where nothing changed. Every task must be one of `services`, and `zones` must know the time zones of
+/// these.
 std::string changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
                         const measure::TimeZones& zones, std::size_t most = 3);
 

@@ -76,7 +76,7 @@ State stateAt(const Setup& setup, std::span<const Fact> facts, Instant now)
     if (wasEnded(facts))
         return state;
     state.extraLooks = extraLooksOf(setup, facts);
-    state.heats = heatsOf(setup, facts);
+    state.heats = heatsOf(services, planning.progress, facts);
     state.prompts = promptsAt(history, state.extraLooks, state.heats, now);
     state.limits = limitsAt(watched, planning.progress, state.prompts, now);
     nameNextLooks(state.lanes, state.prompts);

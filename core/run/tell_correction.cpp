@@ -9,22 +9,6 @@
 namespace core::run {
 namespace {
 
-/// What is meant: the fact that was named, else the last that stands and is of a kind that can be meant.
-template <class Meant>
-std::optional<Place> placeMeant(const Telling& telling, const Meant& canBeMeant)
-{
-    const std::vector<bool> stands = whichStand(telling.facts);
-    if (telling.answer.about) {
-        const auto place = placeOf(telling.facts, telling.answer.about);
-        return place && stands[*place] ? place : std::nullopt;
-    }
-    for (Place place = telling.facts.size(); place-- > 0;) {
-        if (stands[place] && canBeMeant(telling.facts[place]))
-            return place;
-    }
-    return {};
-}
-
 /// An end cannot stand without its start.
 void addEndOf(const Telling& telling, Place start, std::vector<Place>& places)
 {
@@ -158,6 +142,21 @@ Told tellMove(const Telling& telling)
 }
 
 }  // namespace
+
+std::optional<std::size_t> placeMeant(const Telling& telling,
+                                      const std::function<bool(const Fact&)>& canBeMeant)
+{
+    const std::vector<bool> stands = whichStand(telling.facts);
+    if (telling.answer.about) {
+        const auto place = placeOf(telling.facts, telling.answer.about);
+        return place && stands[*place] ? place : std::nullopt;
+    }
+    for (Place place = telling.facts.size(); place-- > 0;) {
+        if (stands[place] && canBeMeant(telling.facts[place]))
+            return place;
+    }
+    return {};
+}
 
 std::vector<Fact> undoing(const Telling& telling, std::size_t place)
 {

@@ -12,7 +12,7 @@ constexpr Seconds longestHeat = std::chrono::hours{24};
 /// The heat that is on the head of the task that is named.
 std::optional<Heat> heatOn(const Telling& telling)
 {
-    const std::vector<Heat> heats = heatsOf(telling.setup, telling.facts);
+    const std::vector<Heat> heats = heatsOf(telling.services, telling.progress, telling.facts);
     const auto mine = std::ranges::find_if(
         heats, [&](const Heat& heat) { return heat.task.service == telling.answer.task.service; });
     return mine == heats.end() ? std::nullopt : std::optional{*mine};

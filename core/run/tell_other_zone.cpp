@@ -8,20 +8,6 @@
 namespace core::run {
 namespace {
 
-/// The last answer that stands about a zone, or the one that is meant.
-std::optional<Place> placeMeant(const Telling& telling)
-{
-    const std::vector<bool> stands = whichStand(telling.facts);
-    const auto about = placeOf(telling.facts, telling.answer.about);
-    if (telling.answer.about)
-        return about && stands[*about] ? about : std::nullopt;
-    for (Place place = telling.facts.size(); place-- > 0;) {
-        if (stands[place] && !isCorrection(telling.facts[place]) && isOfZone(telling.facts[place].task))
-            return place;
-    }
-    return {};
-}
-
 /// The same task of the other zone; of looks the first that was not made. Nothing where it has none.
 std::optional<TaskId> sameOf(const Telling& telling, const stagger::Progress& progress, const TaskId& id)
 {
@@ -120,7 +106,8 @@ private:
 
 Told tellOtherZone(const Telling& telling)
 {
-    const auto place = placeMeant(telling);
+    const auto place =
+        placeMeant(telling, [](const Fact& fact) { return !isCorrection(fact) && isOfZone(fact.task); });
     if (!place)
         return refuse("There is no such answer about a zone.");
     const Fact& meant = telling.facts[*place];

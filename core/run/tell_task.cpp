@@ -48,7 +48,7 @@ std::optional<std::string> whyNoStart(const Telling& telling, const TaskId& id)
         return name + (begun->end ? " has been done already." : " was started already.");
     if (id.kind == TaskKind::Apply)
         return whyNoApplying(telling, id);
-    if (id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone)
+    if (isWater(id))
         return whyNoWater(telling, id);
     return {};
 }

@@ -2,6 +2,8 @@
 
 #include "core/run/run.h"
 
+#include <functional>
+
 /// What `decide` is made of: one answer beside what is known when it is given.
 namespace core::run {
 
@@ -44,6 +46,11 @@ Told tellCorrection(const Telling& telling);
 
 /// OtherZone. The task exists.
 Told tellOtherZone(const Telling& telling);
+
+/// The place of the fact that is meant: the one that was named, else the last that stands and is of a kind
+/// that can be meant.
+std::optional<std::size_t> placeMeant(const Telling& telling,
+                                      const std::function<bool(const Fact&)>& canBeMeant);
 
 /// What takes back the answer that the fact at `place` came of, with the end of what it started.
 std::vector<Fact> undoing(const Telling& telling, std::size_t place);

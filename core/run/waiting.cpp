@@ -37,8 +37,8 @@ bool buildsOn(const std::vector<Service>& services, const Progress& progress, co
     case TaskKind::Late: return running == applyOf(id);
     case TaskKind::Rinse:
     case TaskKind::RinseAlone: return holdsUpWater(services, progress, id, running);
-    case TaskKind::Dry: return isRinse(running);
-    case TaskKind::Assess: return isRinse(running) || running.kind == TaskKind::Dry;
+    case TaskKind::Dry: return isWater(running);
+    case TaskKind::Assess: return isWater(running) || running.kind == TaskKind::Dry;
     case TaskKind::Mix:
     case TaskKind::Heat: return false;
     }
@@ -47,7 +47,7 @@ bool buildsOn(const std::vector<Service>& services, const Progress& progress, co
 
 bool keepsItsHands(const stagger::Plan* plan, const TaskId& id, const TaskId& running)
 {
-    const bool canLeave = id.kind == TaskKind::Look || isRinse(id);
+    const bool canLeave = id.kind == TaskKind::Look || isWater(id);
     const auto* planned = plan && !canLeave ? plan->find(id) : nullptr;
     const auto* busy = planned ? plan->find(running) : nullptr;
     return busy && busy->hands && busy->hands == planned->hands;

@@ -80,17 +80,6 @@ ZoneRecord zoneRecord(const std::vector<Service>& services, const Progress& prog
     return record;
 }
 
-bool isOfZone(const TaskId& id)
-{
-    return id.kind == TaskKind::Apply || id.kind == TaskKind::Look || id.kind == TaskKind::Late
-        || id.kind == TaskKind::RinseAlone;
-}
-
-bool isRinse(const TaskId& id)
-{
-    return id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone;
-}
-
 std::vector<TaskId> zonesOf(const std::vector<Service>& services)
 {
     std::vector<TaskId> zones;

@@ -27,14 +27,8 @@ struct ZoneRecord {
     [[nodiscard]] bool isOn(Instant now) const { return firstContact && !rinsed && (!water || *water > now); }
 };
 
-/// The `Apply` of the zone that a task of a zone (`Apply`, `Look`, `Late`, `RinseAlone`) is about.
+/// The `Apply` of the zone that a task of a zone (`isOfZone`) is about.
 TaskId applyOf(const TaskId& id);
-
-/// Whether it is about one zone: those of `applyOf`.
-bool isOfZone(const TaskId& id);
-
-/// Whether it is water: of a rinse group, or of a zone alone.
-bool isRinse(const TaskId& id);
 
 /// `apply` must be the `Apply` of a zone of `services`.
 ZoneRecord zoneRecord(const std::vector<Service>& services, const Progress& progress, const TaskId& apply);

@@ -189,7 +189,7 @@ void Drafter::addRunning(const TaskId& id, const TaskProgress& progress, Time en
                             .length = end - start,
                             .due = {},
                             .state = TaskState::Running,
-                            .needsBasin = id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone});
+                            .needsBasin = isWater(id)});
 }
 
 void Drafter::addOpen(const TaskId& id, const Moment& start, Time length, std::optional<Lag> due)
@@ -200,7 +200,7 @@ void Drafter::addOpen(const TaskId& id, const Moment& start, Time length, std::o
                             .length = length,
                             .due = due,
                             .state = TaskState::Open,
-                            .needsBasin = id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone});
+                            .needsBasin = isWater(id)});
 }
 
 /// When the service can begin: never before now, nor before it may.

@@ -177,7 +177,13 @@ struct Question {
     /// Seek the greatest give before all else.
     bool guarantee = true;
 
-    friend bool operator==(const Question&, const Question&) = default;
+    /// What differs most often is compared first; the services are the same all through a run.
+    friend bool operator==(const Question& one, const Question& other)
+    {
+        return one.now == other.now && one.mayBreakLimits == other.mayBreakLimits
+            && one.guarantee == other.guarantee && one.progress == other.progress
+            && one.preference == other.preference && one.services == other.services;
+    }
 };
 
 struct Budget {

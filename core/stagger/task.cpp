@@ -186,6 +186,17 @@ std::vector<TaskId> tasksOf(const service::Service& service, std::size_t service
     return tasks;
 }
 
+bool isOfZone(const TaskId& id)
+{
+    return id.kind == TaskKind::Apply || id.kind == TaskKind::Look || id.kind == TaskKind::Late
+        || id.kind == TaskKind::RinseAlone;
+}
+
+bool isWater(const TaskId& id)
+{
+    return id.kind == TaskKind::Rinse || id.kind == TaskKind::RinseAlone;
+}
+
 service::Work workOf(TaskKind kind)
 {
     switch (kind) {

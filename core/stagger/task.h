@@ -64,6 +64,12 @@ Seconds usualLength(const service::Service& service, const TaskId& id);
 /// whether or not they fall due; without `RinseAlone` and `Heat`.
 std::vector<TaskId> tasksOf(const service::Service& service, std::size_t serviceIndex = 0);
 
+/// Whether it is about one zone: `Apply`, `Look`, `Late`, `RinseAlone`.
+bool isOfZone(const TaskId& id);
+
+/// Whether it is water: of a rinse group, or of a zone alone.
+bool isWater(const TaskId& id);
+
 /// The kind of work a task is, for who may do it. Heat takes no hands, so anything may be said of it.
 service::Work workOf(TaskKind kind);
 

@@ -17,7 +17,6 @@ namespace {
 
 using core::run::Answer;
 using core::run::Prompt;
-using core::stagger::TaskKind;
 using view::StepView;
 
 bool isLimit(const view::AlarmView& alarm)
@@ -28,8 +27,7 @@ bool isLimit(const view::AlarmView& alarm)
 
 bool isRinse(const Prompt& prompt)
 {
-    return prompt.asks == Prompt::Asks::Start
-        && (prompt.task.kind == TaskKind::Rinse || prompt.task.kind == TaskKind::RinseAlone);
+    return prompt.asks == Prompt::Asks::Start && core::stagger::isWater(prompt.task);
 }
 
 /// The step that answers the alarm: the alarm's own, or for a limit the rinse that ends the zone's
@@ -74,7 +72,7 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     m_button->setFont(Theme::font(metrics::textStep, true));
     m_button->setMinimumSize(420, 110);
     auto* layout = new QVBoxLayout{this};
-    const bool large = Theme::textSize() > 125;
+    const bool large = Theme::textIsLarge();
     const int edge = large ? 14 : 24;  // Just inside the frame that pulses.
     layout->setContentsMargins(40, edge, 40, edge);
     layout->setSpacing(large ? metrics::gapTiny : metrics::gap);
@@ -96,7 +94,7 @@ void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& no
     m_headline->setText(asksForStep ? words::step(*step) : words::alarmHeadline(alarm));
     // Large text leaves no room for how long it has been standing beside what else is due.
     QString detail =
-        Theme::textSize() > 125 && !alarm.also.empty() ? words::alarmAlso(alarm) : words::alarmDetail(alarm);
+        Theme::textIsLarge() && !alarm.also.empty() ? words::alarmAlso(alarm) : words::alarmDetail(alarm);
     if (step != nullptr && step->latest)
         detail += QLatin1Char{'\n'} + words::latest(*step->latest, clock.text(step->latest->at));
     m_detail->setText(detail);

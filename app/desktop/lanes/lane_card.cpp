@@ -249,9 +249,10 @@ void LaneCard::paintFull(QPainter& painter)
     const QRectF digits{inside.left() - 12, inside.top() + title, inside.width() + 24,
                         inside.height() - title - below};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
-    const bool isLong = digitsText().size() > 5 || m_lane.left < view::Seconds{0};
-    const int least = isLong ? metrics::textStep : metrics::textDigits;
-    painter.setFont(counts ? Theme::exactFont(digitPixels(digits.size(), least, widthOf(digitsText(), false)))
+    const double wide = widthOf(digitsText(), false);
+    // What is longer than four digits is never so large that it sticks out.
+    const int least = wide > widthOfFigures ? metrics::textStep : metrics::textDigits;
+    painter.setFont(counts ? Theme::exactFont(digitPixels(digits.size(), least, wide))
                            : Theme::font(metrics::textStep, true));
     painter.setPen(digitColour());
     painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip,

@@ -187,6 +187,8 @@ void LanesGrid::setOut(const std::vector<std::size_t>& places)
 void LanesGrid::sayRest(const std::vector<std::size_t>& places)
 {
     const std::size_t others = m_cards.size() - places.size();
+    if (others == 0)
+        return;
     std::optional<view::Seconds> next;
     for (std::size_t place = 0; place < m_cards.size(); ++place)
         if (std::ranges::find(places, place) == places.end())

@@ -223,7 +223,8 @@ bool LanesPage::pictureIsCurrent() const
 {
     const auto& reach = m_strands->picture().reach;
     const auto pixel = (reach.until - reach.from) / std::max(1, m_strands->width());
-    return m_factsDrawn == m_session.facts().size() + 1 && m_session.state().now >= m_momentDrawn
+    return m_runDrawn == m_session.current() && m_factsDrawn == m_session.facts().size() + 1
+        && m_session.state().now >= m_momentDrawn
         && m_session.state().now - m_momentDrawn < std::max(pixel, view::Seconds{1});
 }
 
@@ -250,6 +251,7 @@ void LanesPage::showPicture(const view::LanesView& lanes)
     m_strands->setVisible(m_alert->isHidden() && roomLeft(*m_lanes) >= StrandGeometry::leastHeight(picture));
     if (!m_strands->isVisibleTo(this) || pictureIsCurrent())
         return;
+    m_runDrawn = m_session.current();
     m_factsDrawn = m_session.facts().size() + 1;
     m_momentDrawn = m_session.state().now;
     m_strands->showPicture(picture, m_clock, [this](const view::TaskId& id) {

@@ -113,6 +113,7 @@ private:
     QElapsedTimer m_cameByItself;
     QTimer m_pulse;
     bool m_lit = false;
+    std::optional<session::RunId> m_runDrawn;
     std::size_t m_factsDrawn = 0;
     core::measure::Instant m_momentDrawn;
 };

@@ -139,11 +139,20 @@ void LookChoices::sayAll()
         Qt::Key_1);
     say(m_lookAgain, tr("Look again in %1 min  (2)").arg(m_again), tr("%1 min (2)").arg(m_again), Qt::Key_2);
     sayRinse();
-    m_tone->lineEdit()->setPlaceholderText(m_terse ? tr("Tone") : tr("Tone seen  (T)"));
-    m_tone->updateGeometry();
+    sayTone();
     m_leaveAll->setVisible(!one);
     say(m_leaveAll, tr("Leave all %1 on  (4)").arg(m_others.size() + 1),
         tr("All %1 (4)").arg(m_others.size() + 1), Qt::Key_4);
+}
+
+/// Only where it is another: the whole page is laid out anew.
+void LookChoices::sayTone()
+{
+    const QString asked = m_terse ? tr("Tone") : tr("Tone seen  (T)");
+    if (m_tone->lineEdit()->placeholderText() == asked)
+        return;
+    m_tone->lineEdit()->setPlaceholderText(asked);
+    m_tone->updateGeometry();
 }
 
 /// With what is to be thought of first.

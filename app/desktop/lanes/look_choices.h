@@ -33,6 +33,7 @@ Q_SIGNALS:
 private:
     void build();
     void sayAll();
+    void sayTone();
     void sayRinse();
     void say(LiveButton* button, const QString& whole, const QString& terse, Qt::Key key);
     void setAgain(int minutes);

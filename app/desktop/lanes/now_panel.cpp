@@ -113,7 +113,7 @@ QWidget* NowPanel::makeWords()
     QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Preferred};
     policy.setHeightForWidth(true);
     part->setSizePolicy(policy);
-    part->setMinimumWidth(Theme::textSize() > 125 ? Theme::scaled(200) : 380);
+    part->setMinimumWidth(Theme::textIsLarge() ? Theme::scaled(200) : 380);
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     words->addWidget(m_sentence);

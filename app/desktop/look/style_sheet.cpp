@@ -38,15 +38,16 @@ QFrame[role="notice"] { background: @waterWash; border: 2px solid @water; border
 QFrame[role="warning"] { background: @soon; border: 2px solid @onSoon; border-radius: 8px; }
 QFrame[role="warning"] QLabel { color: @onSoon; font-weight: bold; }
 QFrame[role="warning"] QPushButton { background: @soon; color: @onSoon; border: 2px solid @onSoon; }
-QFrame[role="alert"] { background: @late; border: none; }
+QFrame[role="alert"], QFrame[role="alertStep"] { border: none; }
+QFrame[role="alert"] QPushButton, QFrame[role="alertStep"] QPushButton { font-weight: bold; border-radius: 14px;
+    min-height: 84px; padding: 6px 30px; font-size: @textAlert; }
+QFrame[role="alert"] { background: @late; }
 QFrame[role="alert"] QLabel { color: @onLate; background: transparent; }
-QFrame[role="alert"] QPushButton { background: @onLate; color: @late; border: 3px solid @onLate; font-weight: bold;
-    border-radius: 14px; min-height: 84px; padding: 6px 30px; font-size: @textAlert; }
+QFrame[role="alert"] QPushButton { background: @onLate; color: @late; border: 3px solid @onLate; }
 QFrame[role="alert"] QPushButton:focus { border: 5px solid @late; }
-QFrame[role="alertStep"] { background: @action; border: none; }
+QFrame[role="alertStep"] { background: @action; }
 QFrame[role="alertStep"] QLabel { color: @onAction; background: transparent; }
-QFrame[role="alertStep"] QPushButton { background: @onAction; color: @action; border: 3px solid @onAction; font-weight: bold;
-    border-radius: 14px; min-height: 84px; padding: 6px 30px; font-size: @textAlert; }
+QFrame[role="alertStep"] QPushButton { background: @onAction; color: @action; border: 3px solid @onAction; }
 QFrame[role="alertStep"] QPushButton:focus { border: 5px solid @action; }
 QTableView { background: @surface; alternate-background-color: @surface; gridline-color: @hairline;
     border: 1px solid @line; border-radius: 8px; selection-background-color: @selection;

@@ -42,6 +42,8 @@ public:
     /// again.
     void setTextSize(int percent);
     [[nodiscard]] static int textSize() { return s_textSize; }
+    /// So large that what is good to know has to give way to what must be read.
+    [[nodiscard]] static bool textIsLarge() { return s_textSize > 125; }
 
     /// The typeface in a size of `metrics`, larger where text is. What is large already grows no further than
     /// it must to be larger than the rest.

@@ -1,6 +1,7 @@
 #include "app/desktop/setup/basics_panel.h"
 
 #include "app/desktop/look/flow_layout.h"
+#include "app/desktop/setup/moments.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -98,14 +99,6 @@ void BasicsPanel::build()
     row->addPair(labelFor(m_basins, tr("&Basins")), m_basins);
 }
 
-QDateTime BasicsPanel::wallTime(Instant instant) const
-{
-    const std::string& zone = m_document.service().timeZone;
-    const LocalTime local =
-        m_zones->knows(zone) ? m_zones->localAt(instant, zone) : LocalTime{instant.time_since_epoch()};
-    return QDateTime::fromSecsSinceEpoch(local.time_since_epoch().count(), Qt::UTC);
-}
-
 void BasicsPanel::follow()
 {
     const auto& service = m_document.service();
@@ -119,7 +112,7 @@ void BasicsPanel::follow()
     for (QWidget* needsPromise : {static_cast<QWidget*>(m_readyBy), m_buffer->parentWidget()})
         needsPromise->setVisible(service.readyBy.has_value());
     if (service.readyBy)
-        m_readyBy->setDateTime(wallTime(*service.readyBy));
+        m_readyBy->setDateTime(Moments{m_zones, m_now}.wall(*service.readyBy, service.timeZone));
     m_buffer->setValue(static_cast<int>(service.buffer.count() / 60));
     m_basins->setValue(static_cast<int>(service.crew.basins));
     m_following = false;

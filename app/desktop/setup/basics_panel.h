@@ -27,7 +27,6 @@ private:
     void follow();
     void setReadyBy();
     void offerReadyBy(bool wanted);
-    [[nodiscard]] QDateTime wallTime(core::measure::Instant instant) const;
 
     ServiceDocument& m_document;
     std::shared_ptr<const core::measure::TimeZones> m_zones;

@@ -1,24 +1,15 @@
 #include "app/desktop/setup/moments.h"
 
-#include <QDateTime>
 #include <QRegularExpression>
 
 #include <algorithm>
 
 namespace app::desktop {
-namespace {
 
 using core::measure::Instant;
 using core::measure::Interval;
 using core::measure::LocalTime;
 using core::measure::Seconds;
-
-QDateTime wall(LocalTime local)
-{
-    return QDateTime::fromSecsSinceEpoch(local.time_since_epoch().count(), Qt::UTC);
-}
-
-}  // namespace
 
 Moments::Moments(std::shared_ptr<const core::measure::TimeZones> zones, std::function<Instant()> now)
     : m_zones{std::move(zones)}
@@ -26,15 +17,17 @@ Moments::Moments(std::shared_ptr<const core::measure::TimeZones> zones, std::fun
 {
 }
 
-LocalTime Moments::local(Instant moment, const std::string& zone) const
+QDateTime Moments::wall(Instant moment, const std::string& zone) const
 {
-    return m_zones->knows(zone) ? m_zones->localAt(moment, zone) : LocalTime{moment.time_since_epoch()};
+    const LocalTime local =
+        m_zones->knows(zone) ? m_zones->localAt(moment, zone) : LocalTime{moment.time_since_epoch()};
+    return QDateTime::fromSecsSinceEpoch(local.time_since_epoch().count(), Qt::UTC);
 }
 
 QString Moments::text(Instant moment, const std::string& zone, Instant base) const
 {
-    const QDateTime shown = wall(local(moment, zone));
-    const bool sameDay = shown.date() == wall(local(base, zone)).date();
+    const QDateTime shown = wall(moment, zone);
+    const bool sameDay = shown.date() == wall(base, zone).date();
     const bool wholeMinute = shown.time().second() == 0;
     const QString time = wholeMinute ? QStringLiteral("HH:mm") : QStringLiteral("HH:mm:ss");
     return shown.toString(sameDay ? time : QStringLiteral("yyyy-MM-dd ") + time);
@@ -47,7 +40,7 @@ std::optional<Instant> Moments::of(const QString& entry, const std::string& zone
     const auto match = shape.match(entry);
     if (!match.hasMatch())
         return std::nullopt;
-    const QDate day = match.captured(1).isEmpty() ? wall(local(base, zone)).date()
+    const QDate day = match.captured(1).isEmpty() ? wall(base, zone).date()
                                                   : QDate::fromString(match.captured(1), Qt::ISODate);
     const QTime time{match.captured(2).toInt(), match.captured(3).toInt(), match.captured(4).toInt()};
     const QDateTime typed{day, time, Qt::UTC};

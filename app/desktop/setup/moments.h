@@ -2,6 +2,7 @@
 
 #include "core/measure/time.h"
 
+#include <QDateTime>
 #include <QString>
 
 #include <functional>
@@ -35,11 +36,12 @@ public:
     [[nodiscard]] std::optional<std::vector<core::measure::Interval>>
     spansOf(const QString& entry, const std::string& zone, Instant base) const;
 
+    /// What a wall clock in `zone` shows, as if it were UTC; where the zone is not known, UTC itself.
+    [[nodiscard]] QDateTime wall(Instant moment, const std::string& zone) const;
+
     [[nodiscard]] Instant now() const { return m_now ? m_now() : Instant{}; }
 
 private:
-    [[nodiscard]] core::measure::LocalTime local(Instant moment, const std::string& zone) const;
-
     std::shared_ptr<const core::measure::TimeZones> m_zones = std::make_shared<core::measure::UtcOnly>();
     std::function<Instant()> m_now;
 };

@@ -192,8 +192,8 @@ void SetupPage::followStanding()
     switch (m_plan->standing()) {
     case PlanPanel::Standing::Planned:
         // Good to know, and the first to go where text is large.
-        m_hint->setText(Theme::textSize() > 125 ? QString{}
-                                                : tr("Once the lanes run, every answer is saved by itself."));
+        m_hint->setText(Theme::textIsLarge() ? QString{}
+                                             : tr("Once the lanes run, every answer is saved by itself."));
         break;
     case PlanPanel::Standing::Planning: m_hint->setText(tr("Planning …")); break;
     case PlanPanel::Standing::NothingFits:

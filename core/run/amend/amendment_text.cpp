@@ -2,6 +2,7 @@
 
 #include "core/run/amend/amend.h"
 #include "core/run/amend/revisions.h"
+#include "core/run/changes.h"
 #include "core/stagger/head_name.h"
 
 #include <algorithm>
@@ -37,7 +38,7 @@ public:
 private:
     [[nodiscard]] std::string clock(const Service& service, Instant moment) const
     {
-        return measure::clockText(m_zones.localAt(moment, service.timeZone));
+        return clockTime(service, moment, m_zones);
     }
 
     void crew(const Service& before, const Service& after)

@@ -209,6 +209,21 @@ TEST(SqliteJournal, GivesBackWhatAmendmentsMadeOfTheServicesAndErasesIt)
     EXPECT_FALSE(standsAnywhere(folder, "Berit"));
 }
 
+void change(const samples::Folder& folder, const char* statements)
+{
+    const auto database = Database::open(folder.journal());
+    ASSERT_TRUE((*database)->run(statements).has_value());
+}
+
+/// As the layout before words and seals of services was.
+void goBackToLayoutThree(const samples::Folder& folder)
+{
+    change(folder,
+           "DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER TABLE run DROP COLUMN seal; "
+           "ALTER TABLE service DROP COLUMN seal; ALTER TABLE revision DROP COLUMN seal; PRAGMA user_version "
+           "= 3;");
+}
+
 // The first layout had no revisions; what was written in it reads as it did, and its seals hold.
 TEST(SqliteJournal, TakesUpAJournalOfTheFirstLayout)
 {
@@ -218,18 +233,10 @@ TEST(SqliteJournal, TakesUpAJournalOfTheFirstLayout)
         fact.tone.clear();
     const RunId run = opened(folder)->begin(newRun()).value();
     opened(folder)->append(run, facts).value();
-    {
-        const auto database = Database::open(folder.journal());
-        ASSERT_TRUE(
-            (*database)
-                ->run(
-                    "DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER TABLE run DROP COLUMN seal; "
-                    "ALTER TABLE service DROP COLUMN seal; "
-                    "DROP TABLE revision; ALTER TABLE fact DROP COLUMN revision; "
-                    "ALTER TABLE run DROP COLUMN boot; ALTER TABLE run DROP COLUMN "
-                    "wall_minus_elapsed; PRAGMA user_version = 1;")
-                .has_value());
-    }
+    goBackToLayoutThree(folder);
+    change(folder,
+           "DROP TABLE revision; ALTER TABLE fact DROP COLUMN revision; ALTER TABLE run DROP COLUMN boot; "
+           "ALTER TABLE run DROP COLUMN wall_minus_elapsed; PRAGMA user_version = 1;");
 
     EXPECT_EQ(opened(folder)->facts(run).value(), facts);
     EXPECT_TRUE(opened(folder)->run(run).value().revisions.empty());
@@ -247,16 +254,7 @@ TEST(SqliteJournal, TakesUpAJournalWithoutWordsAndGoesOnWithThem)
         fact.tone.clear();
     const RunId run = opened(folder)->begin(newRun()).value();
     opened(folder)->append(run, facts).value();
-    {
-        const auto database = Database::open(folder.journal());
-        ASSERT_TRUE(
-            (*database)
-                ->run(
-                    "DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER TABLE run DROP COLUMN seal; "
-                    "ALTER TABLE service DROP COLUMN seal; ALTER TABLE revision DROP COLUMN seal; "
-                    "PRAGMA user_version = 3;")
-                .has_value());
-    }
+    goBackToLayoutThree(folder);
 
     EXPECT_EQ(opened(folder)->facts(run).value(), facts);
     opened(folder)->append(run, std::vector{withWords}).value();

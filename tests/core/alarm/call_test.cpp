@@ -80,12 +80,7 @@ TEST(Calls, SoundAsTheFirstAndAsLoudAsTheOneThatWaitedLongest)
 // Every alarm is in one call, whatever stands.
 TEST(Calls, LoseNoAlarm)
 {
-    Service service = wig();
-    service.coats[0].zones[1].looks = service.coats[0].zones[2].looks;
-    Teller teller{service};
-    applyZone(teller, 0, clockAt(0), clockAt(10));
-    applyZone(teller, 1, clockAt(10), clockAt(16));
-    applyZone(teller, 2, clockAt(16), clockAt(21));
+    Teller teller = twoLooks();
     for (Instant now = clockAt(21); now < clockAt(70); now += Seconds{7}) {
         const auto alarms = alarmsAt(teller.at(now), manners, now);
         std::vector<Alarm> called;

@@ -104,12 +104,7 @@ TEST(Answers, OfAnotherZoneCanBeMovedOneByOne)
 
 TEST(Answers, OfARinseThatALookAskedForGoOverWithTheLook)
 {
-    Service service = wig();
-    service.coats[0].zones[1].looks = service.coats[0].zones[2].looks;
-    Teller teller{service};
-    applyZone(teller, 0, clockAt(0), clockAt(10));
-    applyZone(teller, 1, clockAt(10), clockAt(16));
-    applyZone(teller, 2, clockAt(16), clockAt(21));
+    Teller teller = twoLooks();
     mustTell(teller, {.kind = Kind::RinseZoneNow, .task = look(2), .tone = "even"}, clockAt(29));
     mustTell(teller, {.kind = Kind::OtherZone, .task = apply(1)}, clockAt(30));
     const State state = teller.at(clockAt(30));

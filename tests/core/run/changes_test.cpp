@@ -28,7 +28,7 @@ std::vector<std::string> sentences(const Teller& teller, const State& state)
 {
     std::vector<std::string> texts;
     for (const Change& change : state.changes)
-        texts.push_back(changeText(teller.setup.services, change, measure::UtcOnly{}));
+        texts.push_back(changesText(teller.setup.services, {change}, measure::UtcOnly{}));
     return texts;
 }
 
@@ -38,9 +38,9 @@ TEST(Changes, ALateEndMovesWhatFollows)
     Teller teller{wig()};
     applyZone(teller, 0, clockAt(0), clockAt(13));
     EXPECT_THAT(sentences(teller, teller.at(clockAt(13))),
-                testing::ElementsAre("Apply Mids at 14:13 instead of 14:10.",
-                                     "Apply Ends at 14:19 instead of 14:16.",
-                                     "Rinse All together at 14:48 instead of 14:45."));
+                testing::ElementsAre("Apply Mids moves to 14:13 (from 14:10).",
+                                     "Apply Ends moves to 14:19 (from 14:16).",
+                                     "Rinse All together moves to 14:48 (from 14:45)."));
 }
 
 // Mids takes 3 min more, so Ends starts at 14:19 and Mids is at its target at 14:19 + 28 = 14:47.
@@ -50,8 +50,8 @@ TEST(Changes, WaterThatMovesIsSaid)
     applyZone(teller, 0, clockAt(0), clockAt(10));
     applyZone(teller, 1, clockAt(10), clockAt(19));
     EXPECT_THAT(sentences(teller, teller.at(clockAt(19))),
-                testing::ElementsAre("Apply Ends at 14:19 instead of 14:16.",
-                                     "Rinse All together at 14:47 instead of 14:45."));
+                testing::ElementsAre("Apply Ends moves to 14:19 (from 14:16).",
+                                     "Rinse All together moves to 14:47 (from 14:45)."));
 }
 
 TEST(Changes, WaterThatStaysIsNamedBesideWhatMoved)
@@ -59,9 +59,9 @@ TEST(Changes, WaterThatStaysIsNamedBesideWhatMoved)
     Teller teller{wig()};
     applyZone(teller, 0, clockAt(0), clockAt(10));
     applyZone(teller, 1, clockAt(10), clockAt(17));
-    EXPECT_THAT(
-        sentences(teller, teller.at(clockAt(17))),
-        testing::ElementsAre("Apply Ends at 14:17 instead of 14:16.", "Rinse All together stays at 14:45."));
+    EXPECT_THAT(sentences(teller, teller.at(clockAt(17))),
+                testing::ElementsAre("Apply Ends moves to 14:17 (from 14:16).",
+                                     "Rinse All together stays at 14:45."));
 }
 
 TEST(Changes, AreOneSentenceWaterFirst)
@@ -102,8 +102,8 @@ TEST(Changes, AmongSeveralHeadsEachIsNamed)
     const Change moved{.task = apply(1), .from = clockAt(0), .to = clockAt(10)};
     std::vector services{wig(), wig()};
     services[0].head.name = "The ghost";
-    EXPECT_EQ(changeText(services, moved, measure::UtcOnly{}),
-              "The ghost, " + changeText({wig()}, moved, measure::UtcOnly{}));
+    EXPECT_EQ(changesText(services, {moved}, measure::UtcOnly{}),
+              "The ghost: " + changesText({wig()}, {moved}, measure::UtcOnly{}));
 }
 
 // IANA time zone data, Europe/London: clocks go back from 02:00 to 01:00 at 01:00Z on 25 October 2026.
@@ -112,7 +112,7 @@ TEST(Changes, ClockTimesAreThoseOfTheWall)
     using namespace std::chrono_literals;
     const Instant change = std::chrono::sys_days{2026y / 10 / 25} + 1h;
     const Change moved{.task = apply(1), .from = change - minutes(5), .to = change + minutes(10)};
-    EXPECT_EQ(changeText({wig()}, moved, AutumnClock{}), "Apply Mids at 01:10 instead of 01:55.");
+    EXPECT_EQ(changesText({wig()}, {moved}, AutumnClock{}), "Apply Mids moves to 01:10 (from 01:55).");
 }
 
 }  // namespace

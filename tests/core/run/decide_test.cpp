@@ -125,12 +125,7 @@ TEST(Decide, AnEndedRunTakesOnlyAnUndo)
 // One word for all that were looked at; taken back as one, put right as one.
 TEST(Decide, SeveralLooksAreLeftWithOneAnswer)
 {
-    Service service = wig();
-    service.coats[0].zones[1].looks = service.coats[0].zones[2].looks;
-    Teller teller{service};
-    applyZone(teller, 0, clockAt(0), clockAt(10));
-    applyZone(teller, 1, clockAt(10), clockAt(16));
-    applyZone(teller, 2, clockAt(16), clockAt(21));
+    Teller teller = twoLooks();
     const std::size_t before = teller.facts.size();
     ASSERT_FALSE(teller.tell({.kind = Kind::Leave, .task = look(1), .also = {look(2)}}, clockAt(29)));
     ASSERT_EQ(teller.facts.size(), before + 2);

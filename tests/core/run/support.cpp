@@ -263,6 +263,17 @@ void applyZone(Teller& teller, std::size_t zone, Instant from, Instant until)
     teller.mustTell(Answer::Kind::Finish, apply(zone), until);
 }
 
+Teller twoLooks()
+{
+    Service service = wig();
+    service.coats[0].zones[1].looks = service.coats[0].zones[2].looks;
+    Teller teller{service};
+    applyZone(teller, 0, clockAt(0), clockAt(10));
+    applyZone(teller, 1, clockAt(10), clockAt(16));
+    applyZone(teller, 2, clockAt(16), clockAt(21));
+    return teller;
+}
+
 const Prompt* findPrompt(const State& state, Prompt::Asks asks, const TaskId& task)
 {
     const auto found = std::ranges::find_if(

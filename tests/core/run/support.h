@@ -76,6 +76,10 @@ public:
 /// Start and Finish of an application.
 void applyZone(Teller& teller, std::size_t zone, Instant from, Instant until);
 
+/// The wig with the looks of its Ends at its Mids too, all of it applied by 14:21: both are to be looked at
+/// together.
+Teller twoLooks();
+
 const Prompt* findPrompt(const State& state, Prompt::Asks asks, const TaskId& task);
 
 }  // namespace core::run

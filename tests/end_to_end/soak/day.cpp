@@ -50,11 +50,6 @@ void vary(core::service::Zone& zone, std::mt19937_64& random)
     zone.alone = random() % 2 == 0;
 }
 
-bool carries(const Lane& lane)
-{
-    return lane.stage == Stage::Applying || lane.stage == Stage::Developing;
-}
-
 TaskId applyOf(const Lane& lane)
 {
     return {lane.service, lane.coat, TaskKind::Apply, lane.zone, 0};
@@ -242,11 +237,11 @@ void Day::change()
     case 0: tell({.kind = Answer::Kind::Interrupt, .task = applyOf(lane)}, "interruptions"); break;
     case 1: tell({.kind = Answer::Kind::RinseZoneNow, .task = applyOf(lane)}, "early rinses"); break;
     case 2:
-        if (carries(lane) || lane.stage == Stage::Waiting)
+        if (core::run::carriesMixture(lane.stage) || lane.stage == Stage::Waiting)
             tell(core::run::apartAnswer(services, applyOf(lane)), "zones apart");
         break;
     default:
-        if (carries(lane) && state().lanes.size() < 12)
+        if (core::run::carriesMixture(lane.stage) && state().lanes.size() < 12)
             tell(core::run::zoneLikeAnswer(services, state().progress, applyOf(lane), "More", minutes(3)),
                  "zones added");
         break;
