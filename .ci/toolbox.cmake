@@ -53,6 +53,9 @@ find_package(Threads REQUIRED)
 
 if(BUILD_APP)
     find_package(Qt6 6.4 REQUIRED COMPONENTS Core DBus Gui Widgets Network Multimedia Svg Test)
+    # From where this Qt keeps its tools first: one in the path may be of another Qt.
+    find_program(LRELEASE lrelease HINTS ${QT6_INSTALL_PREFIX}/${QT6_INSTALL_BINS} NO_DEFAULT_PATH)
+    find_program(LRELEASE NAMES lrelease-qt6 lrelease REQUIRED)
     find_package(SQLite3 REQUIRED)
     find_path(SPEECHD_INCLUDE speech-dispatcher/libspeechd.h REQUIRED)
     find_library(SPEECHD_LIBRARY speechd REQUIRED)

@@ -4,6 +4,7 @@
 #include "app/desktop/look/theme.h"
 #include "app/session/cautions.h"
 
+#include <QCoreApplication>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -18,7 +19,7 @@ QWidget* cautionsText()
     auto* layout = new QVBoxLayout{page};
     layout->setSpacing(metrics::gap);
     for (const std::string& caution : session::cautions()) {
-        auto* label = new QLabel{QString::fromStdString(caution)};
+        auto* label = new QLabel{QCoreApplication::translate("Cautions", caution.c_str())};
         label->setWordWrap(true);
         label->setTextFormat(Qt::PlainText);
         label->setFont(Theme::font(metrics::text));

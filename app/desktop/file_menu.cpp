@@ -3,6 +3,7 @@
 #include "app/desktop/setup/edits.h"
 #include "app/desktop/setup/starting_points.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -18,6 +19,22 @@ QString demoPath(const QString& name)
     return QStringLiteral(":/demo/%1.json").arg(name);
 }
 
+/// "Wig room three zones" of wig-room-three-zones, in the language of the window.
+QString demoTitle(const QString& name)
+{
+    [[maybe_unused]] static constexpr const char* titles[] = {
+        QT_TRANSLATE_NOOP("Demos", "Actor root and toners"),
+        QT_TRANSLATE_NOOP("Demos", "Wefts two basins"),
+        QT_TRANSLATE_NOOP("Demos", "Wig room darker over a day"),
+        QT_TRANSLATE_NOOP("Demos", "Wig room lightening in sections"),
+        QT_TRANSLATE_NOOP("Demos", "Wig room three zones"),
+    };
+    QString title = name;
+    title.replace(QLatin1Char{'-'}, QLatin1Char{' '});
+    title[0] = title[0].toUpper();
+    return QCoreApplication::translate("Demos", title.toUtf8().constData());
+}
+
 }  // namespace
 
 FileMenu::FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, QWidget& window)
@@ -26,17 +43,24 @@ FileMenu::FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& set
     , m_files{std::move(files)}
     , m_settings{settings}
     , m_window{window}
-    , m_menu{new QMenu{tr("&File"), &window}}
-    , m_recent{new QMenu{tr("Open &recent"), &window}}
-    , m_demos{new QMenu{tr("&Demo"), &window}}
-    , m_add{new QMenu{tr("&Add a head"), &window}}
 {
     build();
     connect(&m_document, &ServiceDocument::stateChanged, this, &FileMenu::rememberOpen);
 }
 
+void FileMenu::rebuild()
+{
+    for (QMenu* menu : {m_recent, m_add, m_demos, m_menu})
+        delete menu;
+    build();
+}
+
 void FileMenu::build()
 {
+    m_menu = new QMenu{tr("&File"), &m_window};
+    m_recent = new QMenu{tr("Open &recent"), &m_window};
+    m_demos = new QMenu{tr("&Demo"), &m_window};
+    m_add = new QMenu{tr("Add a &head"), &m_window};
     const auto add = [this](const QString& text, const QKeySequence& keys, const QString& name, auto&& what) {
         QAction* action = m_menu->addAction(text);
         action->setShortcut(keys);
@@ -102,10 +126,7 @@ void FileMenu::fillDemos(QMenu& menu, const QString& prefix,
                          const std::function<void(const QString&)>& chosen)
 {
     for (const QString& name : demoNames()) {
-        QString title = name;
-        title.replace(QLatin1Char{'-'}, QLatin1Char{' '});
-        title[0] = title[0].toUpper();
-        QAction* action = menu.addAction(title);
+        QAction* action = menu.addAction(demoTitle(name));
         action->setObjectName(prefix + name);
         connect(action, &QAction::triggered, this, [chosen, name] { chosen(name); });
     }
@@ -144,7 +165,7 @@ void FileMenu::rememberOpen()
 
 void FileMenu::fillNew()
 {
-    QMenu* points = m_menu->addMenu(tr("New, from a &starting point"));
+    QMenu* points = m_menu->addMenu(tr("New, &from a starting point"));
     for (const StartingPoint& point : startingPoints()) {
         QAction* action = points->addAction(point.name);
         action->setObjectName(QStringLiteral("new-") + point.key);

@@ -21,6 +21,9 @@ public:
     [[nodiscard]] QMenu* menu() const { return m_menu; }
     [[nodiscard]] QMenu* demoMenu() const { return m_demos; }
 
+    /// Makes the menus anew, in the language that is used now.
+    void rebuild();
+
     /// What can be added to what is there: files, a new head, the same once more, a demo.
     [[nodiscard]] QMenu* addMenu() const { return m_add; }
 
@@ -76,10 +79,10 @@ private:
     ServiceFiles m_files;
     QSettings& m_settings;
     QWidget& m_window;
-    QMenu* m_menu;
-    QMenu* m_recent;
-    QMenu* m_demos;
-    QMenu* m_add;
+    QMenu* m_menu = nullptr;
+    QMenu* m_recent = nullptr;
+    QMenu* m_demos = nullptr;
+    QMenu* m_add = nullptr;
     QStringList m_open;  ///< The files that the program opens again when it is started.
 };
 

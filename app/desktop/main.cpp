@@ -1,6 +1,7 @@
 #include "app/desktop/beckon.h"
 #include "app/desktop/front_door.h"
 #include "app/desktop/keep_awake.h"
+#include "app/desktop/language.h"
 #include "app/desktop/look/system_look.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/options.h"
@@ -14,7 +15,6 @@
 #include "app/storage/open_journal.h"
 
 #include <QApplication>
-#include <QLocale>
 #include <QMenu>
 #include <QMessageBox>
 #include <QTimer>
@@ -64,17 +64,20 @@ private:
 /// Speaks by the speech program, in the language of the window.
 class SpokenVoice final : public desktop::Voice {
 public:
-    SpokenVoice()
-        : m_player{speech::SpeechPlayer::usualProgram(),
-                   QLocale{QLocale::English, QLocale::UnitedKingdom}.bcp47Name()}
+    SpokenVoice() { followLanguage(); }
+
+    /// Speaks with a voice of the window's language from now on.
+    void followLanguage()
     {
-        connect(&m_player, &speech::SpeechPlayer::voiceKnown, this, &Voice::known);
+        m_player = std::make_unique<speech::SpeechPlayer>(speech::SpeechPlayer::usualProgram(),
+                                                          desktop::language::voice());
+        connect(m_player.get(), &speech::SpeechPlayer::voiceKnown, this, &Voice::known);
     }
-    void say(const QString& text) override { m_player.say(text); }
-    void stop() override { m_player.stop(); }
+    void say(const QString& text) override { m_player->say(text); }
+    void stop() override { m_player->stop(); }
 
 private:
-    speech::SpeechPlayer m_player;
+    std::unique_ptr<speech::SpeechPlayer> m_player;
 };
 
 /// What calls somebody besides the sounds. The bus is asked for once the window has been painted.
@@ -84,6 +87,11 @@ public:
     {
         m_beckon = std::make_unique<desktop::Beckon>(window, session, m_voice, QDBusConnection::sessionBus());
         offerSpeech(window.viewMenu(), settings);
+        QObject::connect(&window, &desktop::MainWindow::menusBuilt, m_beckon.get(),
+                         [this, &window, &settings] {
+                             m_voice.followLanguage();
+                             offerSpeech(window.viewMenu(), settings);
+                         });
     }
 
 private:
@@ -126,6 +134,18 @@ int refuse(const QString& what)
     return 1;
 }
 
+/// Where the program is open already, it comes to the front.
+int refuseJournal(const session::JournalError& error, const std::filesystem::path& folder)
+{
+    if (error.kind == session::JournalError::Kind::InUse && desktop::FrontDoor::knock(folder)) {
+        std::fputs("Basinbell is open already; its window has come to the front.\n", stderr);
+        return 0;
+    }
+    const QString what = QString::fromStdString(error.what);
+    QMessageBox::critical(nullptr, QStringLiteral("Basinbell"), what);
+    return refuse(what);
+}
+
 }  // namespace
 
 int main(int argc, char* argv[])
@@ -135,6 +155,7 @@ int main(int argc, char* argv[])
     QApplication::setApplicationDisplayName(QStringLiteral("Basinbell"));
     QApplication::setApplicationVersion(QStringLiteral(BASINBELL_VERSION));
     QApplication::setDesktopFileName(QStringLiteral("basinbell"));
+    desktop::language::use({});
     const desktop::Options options = desktop::readOptions(QApplication::arguments());
     if (!options.error.isEmpty())
         return refuse(options.error);
@@ -142,17 +163,12 @@ int main(int argc, char* argv[])
     desktop::Theme theme{application};
     QApplication::setWindowIcon(QIcon{QStringLiteral(":/icons/basinbell.svg")});
     const std::filesystem::path folder = session::dataFolder(options.data.toStdString());
-    auto opened = storage::openJournal(folder);
-    if (!opened) {
-        if (opened.error().kind == session::JournalError::Kind::InUse && desktop::FrontDoor::knock(folder)) {
-            std::fputs("Basinbell is open already; its window has come to the front.\n", stderr);
-            return 0;
-        }
-        QMessageBox::critical(nullptr, QStringLiteral("Basinbell"),
-                              QString::fromStdString(opened.error().what));
-        return refuse(QString::fromStdString(opened.error().what));
-    }
     QSettings settings{QString::fromStdString((folder / "window.ini").string()), QSettings::IniFormat};
+    desktop::language::use(options.language.isEmpty() ? desktop::ViewMenu::chosenLanguage(settings)
+                                                      : options.language);
+    auto opened = storage::openJournal(folder);
+    if (!opened)
+        return refuseJournal(opened.error(), folder);
     desktop::ViewMenu::restore(theme, settings);
     const auto zones = std::make_shared<session::QtTimeZones>();
     session::Session session{

@@ -131,11 +131,12 @@ void MainWindow::buildMenus()
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
     check->setShortcut(QKeySequence{Qt::Key_F3});
     run->addAction(tr("&End this run …"), this, &MainWindow::askToEnd);
-    auto* view = new ViewMenu{m_theme, m_settings, this};
+    auto* view = new ViewMenu{m_theme, m_settings, menuBar()};
     m_view = view;
     menuBar()->addMenu(view);
     // Not while the menu that it was chosen in is still open.
     connect(view, &ViewMenu::textSizeChanged, this, &MainWindow::rebuildPages, Qt::QueuedConnection);
+    connect(view, &ViewMenu::languageChanged, this, &MainWindow::rebuildAll, Qt::QueuedConnection);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     QAction* cautions = help->addAction(tr("&Cautions"), this, &MainWindow::showCautions);
     cautions->setShortcut(QKeySequence{Qt::Key_F2});
@@ -148,8 +149,21 @@ void MainWindow::rebuildPages()
     delete takeCentralWidget();
     m_pages = new QStackedWidget;
     buildPages();
+    centralWidget()->show();  // What is not there to be seen cannot take the keyboard.
     followRun();
     showPage(lanes ? Page::Lanes : Page::Setup);
+}
+
+/// Words are set when parts are built. Lanes go on meanwhile: they are the session's, not the window's.
+void MainWindow::rebuildAll()
+{
+    QMenuBar* const old = menuBar();
+    setMenuBar(new QMenuBar);
+    delete old;
+    m_files->rebuild();
+    buildMenus();
+    rebuildPages();
+    Q_EMIT menusBuilt();
 }
 
 void MainWindow::connectRun()

@@ -64,6 +64,10 @@ public:
     /// The menu that says how the window looks, for what is added to it.
     [[nodiscard]] QMenu& viewMenu() { return *m_view; }
 
+Q_SIGNALS:
+    /// The menus are new, and what was added to them is gone.
+    void menusBuilt();
+
 protected:
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -76,6 +80,7 @@ private:
     QWidget* makeBar();
     void buildMenus();
     void rebuildPages();
+    void rebuildAll();
     void connectRun();
     void showPage(Page page);
     void followDocument();

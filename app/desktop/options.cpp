@@ -1,5 +1,6 @@
 #include "app/desktop/options.h"
 
+#include "app/desktop/language.h"
 #include "app/session/clock.h"
 
 #include <QCommandLineParser>
@@ -10,6 +11,14 @@ namespace {
 struct Text {
     Q_DECLARE_TR_FUNCTIONS(Options)
 };
+
+QStringList codes()
+{
+    QStringList codes;
+    for (const language::Offered& each : language::offered())
+        codes << each.code;
+    return codes;
+}
 
 }  // namespace
 
@@ -34,7 +43,11 @@ Options readOptions(const QStringList& arguments)
         QStringLiteral("resume"),
         Text::tr("Take up the latest unfinished run, however long ago it was begun.")};
     const QCommandLineOption demo{QStringLiteral("demo"), Text::tr("Open the demo.")};
-    parser.addOptions({data, speed, resume, demo});
+    const QCommandLineOption spoken{
+        QStringLiteral("language"),
+        Text::tr("Speak the language CODE this time: %1.").arg(codes().join(QStringLiteral(", "))),
+        QStringLiteral("CODE")};
+    parser.addOptions({data, speed, resume, demo, spoken});
     parser.process(arguments);
 
     Options options;
@@ -42,6 +55,10 @@ Options readOptions(const QStringList& arguments)
     options.resume = parser.isSet(resume);
     options.demo = parser.isSet(demo);
     options.files = parser.positionalArguments();
+    options.language = parser.value(spoken);
+    if (parser.isSet(spoken) && !language::isOffered(options.language))
+        options.error = Text::tr("--language %1: it must be one of %2.")
+                            .arg(options.language, codes().join(QStringLiteral(", ")));
     if (parser.isSet(speed)) {
         bool isNumber = false;
         options.speed = parser.value(speed).toDouble(&isNumber);

@@ -1,5 +1,7 @@
 #include "app/desktop/view_menu.h"
 
+#include "app/desktop/language.h"
+
 #include <QActionGroup>
 
 namespace app::desktop {
@@ -7,6 +9,7 @@ namespace {
 
 const QString themeKey = QStringLiteral("theme");
 const QString textSizeKey = QStringLiteral("textSize");
+const QString languageKey = QStringLiteral("language");
 constexpr int usualSize = 100;
 
 }  // namespace
@@ -19,6 +22,8 @@ ViewMenu::ViewMenu(Theme& theme, QSettings& settings, QWidget* parent)
     addThemes();
     addSeparator();
     addTextSizes();
+    addSeparator();
+    addLanguages();
 }
 
 void ViewMenu::restore(Theme& theme, const QSettings& settings)
@@ -54,7 +59,7 @@ void ViewMenu::addTextSizes()
     auto* group = new QActionGroup{this};
     for (const int percent : {usualSize, 125, 150, 200}) {
         QAction* action =
-            addAction(percent == usualSize ? tr("Text as &usual") : tr("Text at &%1 %").arg(percent));
+            addAction(percent == usualSize ? tr("Text as &usual") : tr("Text at %1 %").arg(percent));
         action->setObjectName(QStringLiteral("text%1").arg(percent));
         action->setCheckable(true);
         action->setActionGroup(group);
@@ -65,6 +70,35 @@ void ViewMenu::addTextSizes()
             Q_EMIT textSizeChanged();
         });
     }
+}
+
+/// A language is named in itself: whoever reads no other finds it.
+void ViewMenu::addLanguages()
+{
+    QMenu* menu = addMenu(tr("La&nguage"));
+    menu->setObjectName(QStringLiteral("languages"));
+    auto* group = new QActionGroup{this};
+    const QString chosen = m_settings.value(languageKey).toString();
+    const auto add = [&](const QString& name, const QString& code) {
+        QAction* action = menu->addAction(name);
+        action->setObjectName(QStringLiteral("language-") + code);
+        action->setCheckable(true);
+        action->setActionGroup(group);
+        action->setChecked(code == chosen);
+        connect(action, &QAction::triggered, this, [this, code] {
+            m_settings.setValue(languageKey, code);
+            language::use(code);
+            Q_EMIT languageChanged();
+        });
+    };
+    add(tr("As the &system"), {});
+    for (const language::Offered& each : language::offered())
+        add(each.name, each.code);
+}
+
+QString ViewMenu::chosenLanguage(const QSettings& settings)
+{
+    return settings.value(languageKey).toString();
 }
 
 }  // namespace app::desktop

@@ -7,7 +7,7 @@
 
 namespace app::desktop {
 
-/// Which colours, and how large text is. Both are kept.
+/// Which colours, how large text is, and in which language. All are kept.
 class ViewMenu : public QMenu {
     Q_OBJECT
 
@@ -17,13 +17,18 @@ public:
     /// What was chosen when the program was used last.
     static void restore(Theme& theme, const QSettings& settings);
 
+    /// The code of the language that was chosen; empty for that of the system.
+    static QString chosenLanguage(const QSettings& settings);
+
 Q_SIGNALS:
     /// What is on the screen is to be built again.
     void textSizeChanged();
+    void languageChanged();
 
 private:
     void addThemes();
     void addTextSizes();
+    void addLanguages();
 
     Theme& m_theme;
     QSettings& m_settings;

@@ -1,5 +1,8 @@
 #include "app/desktop/wall_clock.h"
 
+#include <QLocale>
+#include <QTime>
+
 namespace app::desktop {
 
 WallClock::WallClock(std::shared_ptr<const core::measure::TimeZones> zones, std::string zone)
@@ -10,7 +13,19 @@ WallClock::WallClock(std::shared_ptr<const core::measure::TimeZones> zones, std:
 
 QString WallClock::text(core::measure::Instant instant) const
 {
-    return m_zones ? QString::fromStdString(core::measure::clockText(local(instant))) : QString{};
+    if (!m_zones)
+        return {};
+    constexpr int secondsOfADay = 24 * 3600;
+    const auto passed = local(instant).time_since_epoch() % std::chrono::seconds{secondsOfADay};
+    return QLocale{}.toString(QTime{0, 0}.addSecs(static_cast<int>(passed.count())), format());
+}
+
+QString WallClock::format()
+{
+    // Qt has a format with seconds for nobody's language, which tests and programs without a language use.
+    const QLocale locale;
+    return locale.language() == QLocale::C ? QStringLiteral("HH:mm")
+                                           : locale.timeFormat(QLocale::ShortFormat);
 }
 
 core::measure::LocalTime WallClock::local(core::measure::Instant instant) const

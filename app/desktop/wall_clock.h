@@ -15,8 +15,11 @@ public:
     WallClock() = default;
     WallClock(std::shared_ptr<const core::measure::TimeZones> zones, std::string zone);
 
-    /// "14:05". Empty while no time zones are known.
+    /// "14:05", or as the language of the window writes it. Empty while no time zones are known.
     [[nodiscard]] QString text(core::measure::Instant instant) const;
+
+    /// How that is written, for QTime: "HH:mm".
+    [[nodiscard]] static QString format();
 
     [[nodiscard]] core::measure::LocalTime local(core::measure::Instant instant) const;
 

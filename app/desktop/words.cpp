@@ -358,13 +358,13 @@ QString choice(const view::ChoiceView& choice)
 QString outcome(const view::ChoiceView& choice)
 {
     const auto zoneMinutes = [](double minutes) {
-        return QLocale::c().toString(std::round(minutes * 10) / 10, 'g', QLocale::FloatingPointShortest);
+        return QLocale{}.toString(std::round(minutes * 10) / 10, 'g', QLocale::FloatingPointShortest);
     };
-    const auto passed = static_cast<qulonglong>(choice.limitsPassed);
+    const auto passed = static_cast<int>(choice.limitsPassed);
     const QString limits = passed == 0 ? Text::tr("Every limit holds")
         : passed == 1
         ? Text::tr("1 limit is passed by %1").arg(length(choice.passedBy))
-        : Text::tr("%1 limits are passed by %2 in all").arg(passed).arg(length(choice.passedBy));
+        : Text::tr("%n limits are passed by %1 in all", nullptr, passed).arg(length(choice.passedBy));
     return limits
         + Text::tr("  ·  zone-minutes: %1 short, %2 past the targets")
               .arg(zoneMinutes(choice.minutesShort), zoneMinutes(choice.minutesPast));

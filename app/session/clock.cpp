@@ -1,5 +1,7 @@
 #include "app/session/clock.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <cmath>
 #include <fstream>
@@ -12,6 +14,10 @@ using std::chrono::milliseconds;
 using std::chrono::nanoseconds;
 
 namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Session)
+};
 
 nanoseconds read(clockid_t clock)
 {
@@ -136,13 +142,15 @@ std::optional<std::string> setClockText(core::measure::Seconds ahead, core::meas
     if (std::chrono::abs(ahead - told) < leastTold)
         return std::nullopt;
     if (std::chrono::abs(ahead) < leastTold)
-        return "The clock of this machine agrees with this run again.";
-    return "The clock of this machine was set, or is wrong: it is "
-        + core::measure::lengthText(std::chrono::abs(ahead))
-        + (ahead > core::measure::Seconds{0} ? " ahead of" : " behind")
-        + " this run. Nothing is lost: the run goes on by the time that really passes, and by the clock as "
-          "it "
-          "was.";
+        return Text::tr("The clock of this machine agrees with this run again.").toStdString();
+    const QString by = QString::fromStdString(core::measure::lengthText(std::chrono::abs(ahead)));
+    const QString set = ahead > core::measure::Seconds{0}
+        ? Text::tr("The clock of this machine was set, or is wrong: it is %1 ahead of this run.")
+        : Text::tr("The clock of this machine was set, or is wrong: it is %1 behind this run.");
+    return (set.arg(by) + QLatin1Char{' '}
+            + Text::tr("Nothing is lost: the run goes on by the time that really passes, and by the clock as "
+                       "it was."))
+        .toStdString();
 }
 
 }  // namespace app::session

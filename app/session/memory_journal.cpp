@@ -1,14 +1,20 @@
 #include "app/session/journal.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 namespace app::session {
 
 namespace {
 
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Journal)
+};
+
 JournalError notThere()
 {
-    return {JournalError::Kind::NotThere, "There is no such run."};
+    return {JournalError::Kind::NotThere, Text::tr("There is no such run.").toStdString()};
 }
 
 }  // namespace
@@ -103,7 +109,8 @@ Journal::Result<void> MemoryJournal::eraseServices(RunId run)
         return tl::unexpected{notThere()};
     if (!kept->stored.ended)
         return tl::unexpected{
-            JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
+            JournalError{JournalError::Kind::Other,
+                         Text::tr("The run is still open. End it before erasing it.").toStdString()}};
     kept->stored.run.services.clear();
     kept->stored.revisions.clear();
     for (Fact& fact : kept->facts)

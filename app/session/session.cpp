@@ -7,6 +7,8 @@
 #include "core/run/amend/revisions.h"
 #include "core/run/remember.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <utility>
 
@@ -18,6 +20,10 @@ using core::run::Refusal;
 using core::service::Service;
 
 namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Session)
+};
 
 /// While a run is played fast, the screen need not be newer than this.
 constexpr std::chrono::milliseconds shortestSleep{20};
@@ -127,11 +133,12 @@ std::optional<std::string> Session::resume(RunId run)
     if (!stored)
         return stored.error().what;
     if (stored->damaged)
-        return "This run is damaged in the journal: its service was changed there. It cannot be taken up "
-               "again; "
-               "the journal has been left as it is.";
+        return Text::tr("This run is damaged in the journal: its service was changed there. It cannot be "
+                        "taken up again; the journal has been left as it is.")
+            .toStdString();
     if (!stored->run.simulated && m_clock->isSimulated())
-        return "This run goes by the time of day and cannot be played at another speed.";
+        return Text::tr("This run goes by the time of day and cannot be played at another speed.")
+            .toStdString();
     auto services = servicesOf(stored->run.services, stored->run.began, *m_zones);
     if (!services)
         return services.error();
@@ -175,8 +182,9 @@ void Session::chooseClock(const StoredRun& stored, Instant latest)
     putClockRight();
     goOnBy(stored);
     if (m_clock->now() < latest)
-        warn("The clock of this machine shows an earlier time than when this run was last answered. Put the "
-             "clock right and start again, or every time that is shown will be wrong.");
+        warn(Text::tr("The clock of this machine shows an earlier time than when this run was last answered. "
+                      "Put the clock right and start again, or every time that is shown will be wrong.")
+                 .toStdString());
     noticeSetClock();
 }
 
@@ -199,8 +207,9 @@ void Session::goOnBy(const StoredRun& stored)
     const auto base = m_clock->base();
     if (!base)
         return;
-    warn("This machine was started anew since this run was last led, so the run goes by the machine's clock "
-         "again. If that clock is wrong, so is every time that is shown.");
+    warn(Text::tr("This machine was started anew since this run was last led, so the run goes by the "
+                  "machine's clock again. If that clock is wrong, so is every time that is shown.")
+             .toStdString());
     if (const auto kept = m_journal->rebase(stored.id, *base); !kept)
         warn(kept.error().what);
 }
@@ -283,8 +292,9 @@ void Session::leave()
         end();
     keep();
     if (m_run && notKept() > 0)
-        warn("Leaving this run loses its last " + std::to_string(notKept())
-             + " answers: the journal could not be written.");
+        warn(Text::tr("Leaving this run loses its last %n answers: the journal could not be written.",
+                      nullptr, static_cast<int>(notKept()))
+                 .toStdString());
     m_run.reset();
     m_timer.stop();
     stopPlanning();
@@ -315,17 +325,18 @@ void Session::keep()
         m_kept = m_facts.size();
     }
     if (std::exchange(m_failing, false))
-        warn("The journal can be written again, and everything of this run is in it.");
+        warn(
+            Text::tr("The journal can be written again, and everything of this run is in it.").toStdString());
 }
 
 void Session::notKeptBecause(const JournalError& error)
 {
     m_lastTry = m_state.now;
     if (!std::exchange(m_failing, true))
-        warn(error.what
-             + " This run goes on, but what is answered now is lost if the program stops. It is written as "
-               "soon as that "
-               "is possible again.");
+        warn(error.what + ' '
+             + Text::tr("This run goes on, but what is answered now is lost if the program stops. It is "
+                        "written as soon as that is possible again.")
+                   .toStdString());
 }
 
 void Session::tick()

@@ -3,26 +3,38 @@
 #include "app/session/time_zones.h"
 #include "core/service/service_file.h"
 
+#include <QCoreApplication>
+
 #include <sstream>
 
 namespace app::session {
 
 using core::service::Service;
 
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Session)
+};
+
+}  // namespace
+
 tl::expected<std::vector<Service>, std::string>
 servicesOf(const std::vector<std::string>& texts, Instant began, const core::measure::TimeZones& zones)
 {
     if (texts.empty())
         return tl::unexpected{
-            std::string{"The service of this run was erased, so it cannot be taken up again."}};
+            Text::tr("The service of this run was erased, so it cannot be taken up again.").toStdString()};
     const auto today =
         std::chrono::local_days{std::chrono::floor<std::chrono::days>(began).time_since_epoch()};
     std::vector<Service> services;
     for (const std::string& text : texts) {
         auto service = core::service::readService(text, {zones, localZone(), today});
         if (!service)
-            return tl::unexpected{"The service of this run cannot be read any more: "
-                                  + core::service::problemText(service.error().front())};
+            return tl::unexpected{
+                Text::tr("The service of this run cannot be read any more: %1")
+                    .arg(QString::fromStdString(core::service::problemText(service.error().front())))
+                    .toStdString()};
         services.push_back(std::move(*service));
     }
     return services;

@@ -2,6 +2,8 @@
 
 #include "app/storage/disk_error.h"
 
+#include <QCoreApplication>
+
 #include <cerrno>
 
 #include <sqlite3.h>
@@ -12,19 +14,26 @@ using session::JournalError;
 
 namespace {
 
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Journal)
+};
+
 JournalError damaged(const std::filesystem::path& file, const std::string& detail)
 {
     return {JournalError::Kind::Damaged,
-            "The journal " + file.string() + " is damaged (" + detail
-                + "). It has been left as it is. Bring back a copy of it, or give another "
-                  "folder with --data."};
+            Text::tr(
+                "The journal %1 is damaged (%2). It has been left as it is. Bring back a copy of it, or give "
+                "another folder with --data.")
+                .arg(QString::fromStdString(file.string()), QString::fromStdString(detail))
+                .toStdString()};
 }
 
 JournalError locked(const std::filesystem::path& file)
 {
     return {JournalError::Kind::InUse,
-            "Another program has " + file.string()
-                + " open and locked. Close it, or give another folder with --data."};
+            Text::tr("Another program has %1 open and locked. Close it, or give another folder with --data.")
+                .arg(QString::fromStdString(file.string()))
+                .toStdString()};
 }
 
 }  // namespace
@@ -97,7 +106,9 @@ JournalError Database::error() const
     default: break;
     }
     return {JournalError::Kind::Other,
-            "The journal " + m_file.string() + " failed: " + sqlite3_errmsg(m_handle) + "."};
+            Text::tr("The journal %1 failed: %2.")
+                .arg(QString::fromStdString(m_file.string()), QString::fromUtf8(sqlite3_errmsg(m_handle)))
+                .toStdString()};
 }
 
 Statement::Statement(Database& database, std::string_view command, std::string_view more,

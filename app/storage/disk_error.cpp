@@ -1,5 +1,7 @@
 #include "app/storage/disk_error.h"
 
+#include <QCoreApplication>
+
 #include <cerrno>
 #include <system_error>
 
@@ -7,26 +9,40 @@ namespace app::storage {
 
 using session::JournalError;
 
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Journal)
+};
+
+}  // namespace
+
 JournalError diskError(int systemError, const std::filesystem::path& place)
 {
-    const std::string at = place.string();
+    const QString at = QString::fromStdString(place.string());
     switch (systemError) {
     case ENOSPC:
     case EDQUOT:
     case EFBIG:
         return {JournalError::Kind::NoSpace,
-                "There is no space left to write " + at
-                    + ". Free some space on that disk, or give another folder with --data."};
+                Text::tr("There is no space left to write %1. Free some space on that disk, or give another "
+                         "folder with --data.")
+                    .arg(at)
+                    .toStdString()};
     case EACCES:
     case EPERM:
     case EROFS:
         return {
             JournalError::Kind::ReadOnly,
-            at + " may not be written. Allow this user to write there, or give another folder with --data."};
+            Text::tr(
+                "%1 may not be written. Allow this user to write there, or give another folder with --data.")
+                .arg(at)
+                .toStdString()};
     default:
         return {JournalError::Kind::Other,
-                at + " cannot be used (" + std::generic_category().message(systemError)
-                    + "). Give another folder with --data."};
+                Text::tr("%1 cannot be used (%2). Give another folder with --data.")
+                    .arg(at, QString::fromStdString(std::generic_category().message(systemError)))
+                    .toStdString()};
     }
 }
 

@@ -2,6 +2,8 @@
 
 #include "app/storage/disk_error.h"
 
+#include <QCoreApplication>
+
 #include <cerrno>
 #include <string>
 
@@ -14,6 +16,10 @@
 namespace app::storage {
 
 namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Journal)
+};
 
 /// "ada", or the number of a user that has no name.
 std::string userName()
@@ -38,8 +44,11 @@ std::string holder(int descriptor)
         return {};
     // Whoever wrote only a number was a program of an older version.
     if (end == std::string::npos || text[end] != ' ')
-        return "process " + process;
-    return "process " + process + " of " + text.substr(end + 1, text.find('\n', end) - end - 1);
+        return Text::tr("process %1").arg(QString::fromStdString(process)).toStdString();
+    const std::string user = text.substr(end + 1, text.find('\n', end) - end - 1);
+    return Text::tr("process %1 of %2", "of a user")
+        .arg(QString::fromStdString(process), QString::fromStdString(user))
+        .toStdString();
 }
 
 /// For the message of the next program only: a failure to write it does no harm.
@@ -52,10 +61,13 @@ void writeHolder(int descriptor)
 
 session::JournalError inUse(const std::filesystem::path& folder, const std::string& holder)
 {
-    return {session::JournalError::Kind::InUse,
-            "Another Basinbell" + (holder.empty() ? std::string{} : " (" + holder + ")")
-                + " is using the folder " + folder.string()
-                + ". Close it first, or give this one a folder of its own with --data."};
+    return {
+        session::JournalError::Kind::InUse,
+        Text::tr("Another Basinbell%1 is using the folder %2. Close it first, or give this one a folder of "
+                 "its own with --data.")
+            .arg(QString::fromStdString(holder.empty() ? std::string{} : " (" + holder + ")"),
+                 QString::fromStdString(folder.string()))
+            .toStdString()};
 }
 
 /// What is said to somebody who may not write the folder: who holds it, where somebody does.

@@ -3,6 +3,8 @@
 #include "app/storage/disk_error.h"
 #include "app/storage/sqlite_journal.h"
 
+#include <QCoreApplication>
+
 #include <chrono>
 #include <system_error>
 
@@ -12,6 +14,10 @@ using session::JournalError;
 using session::MemoryJournal;
 
 namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Journal)
+};
 
 namespace fs = std::filesystem;
 
@@ -45,9 +51,11 @@ OpenedJournal inMemory(const JournalError& error)
     OpenedJournal opened;
     opened.journal = std::make_unique<MemoryJournal>();
     opened.warnings.push_back(
-        error.what
-        + " Nothing can be kept meanwhile: if the program stops, its run is lost. Write down when "
-          "each application began.");
+        error.what + ' '
+        + Text::tr(
+              "Nothing can be kept meanwhile: if the program stops, its run is lost. Write down when each "
+              "application began.")
+              .toStdString());
     return opened;
 }
 
@@ -61,8 +69,11 @@ tl::expected<OpenedJournal, JournalError> afresh(const fs::path& folder, const J
         return inMemory(journal.error());
     OpenedJournal opened;
     opened.journal = std::move(*journal);
-    opened.warnings.push_back("The journal was damaged. It was set aside, untouched, as " + aside.string()
-                              + " and a new one begun. Runs in the old one cannot be taken up again.");
+    opened.warnings.push_back(
+        Text::tr("The journal was damaged. It was set aside, untouched, as %1 and a new "
+                 "one begun. Runs in the old one cannot be taken up again.")
+            .arg(QString::fromStdString(aside.string()))
+            .toStdString());
     return opened;
 }
 

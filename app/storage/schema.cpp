@@ -1,5 +1,7 @@
 #include "app/storage/schema.h"
 
+#include <QCoreApplication>
+
 #include <array>
 #include <string>
 
@@ -8,6 +10,10 @@ namespace app::storage {
 using session::JournalError;
 
 namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Journal)
+};
 
 /// Marks the file as ours for `file` and for us: "BBel".
 constexpr std::int64_t applicationId = 0x4242656c;
@@ -85,10 +91,13 @@ Database::Result<std::int64_t> pragma(Database& database, const std::string& nam
 
 JournalError tooNew(std::int64_t version)
 {
-    return {JournalError::Kind::TooNew,
-            "The journal was written by a newer Basinbell (layout " + std::to_string(version)
-                + ", this one knows " + std::to_string(steps.size())
-                + "). Use the newer program, or give another folder with --data."};
+    return {
+        JournalError::Kind::TooNew,
+        Text::tr("The journal was written by a newer Basinbell (layout %1, this one knows %2). Use the newer "
+                 "program, or give another folder with --data.")
+            .arg(version)
+            .arg(steps.size())
+            .toStdString()};
 }
 
 Database::Result<void> checkIntegrity(Database& database)
@@ -97,8 +106,9 @@ Database::Result<void> checkIntegrity(Database& database)
     if (!verdict)
         return tl::unexpected{verdict.error()};
     if (*verdict != "ok")
-        return tl::unexpected{
-            JournalError{JournalError::Kind::Damaged, "The journal is damaged: " + *verdict + "."}};
+        return tl::unexpected{JournalError{
+            JournalError::Kind::Damaged,
+            Text::tr("The journal is damaged: %1.").arg(QString::fromStdString(*verdict)).toStdString()}};
     return {};
 }
 
@@ -113,8 +123,8 @@ Database::Result<void> checkOwner(Database& database, std::int64_t version)
     const bool fresh = *owner == 0 && version == 0 && *tables == "0";
     if (fresh || *owner == applicationId)
         return {};
-    return tl::unexpected{
-        JournalError{JournalError::Kind::Damaged, "The file is not a journal of Basinbell."}};
+    return tl::unexpected{JournalError{JournalError::Kind::Damaged,
+                                       Text::tr("The file is not a journal of Basinbell.").toStdString()}};
 }
 
 Database::Result<void> upgrade(Database& database, std::size_t from)

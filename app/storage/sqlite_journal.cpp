@@ -7,6 +7,8 @@
 #include "app/storage/said_words.h"
 #include "app/storage/schema.h"
 
+#include <QCoreApplication>
+
 #include <system_error>
 #include <utility>
 
@@ -22,18 +24,25 @@ using session::StoredRun;
 
 namespace {
 
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Journal)
+};
+
 JournalError notThere(RunId run)
 {
-    return {JournalError::Kind::NotThere, "The journal knows no run " + std::to_string(numberOf(run)) + "."};
+    return {JournalError::Kind::NotThere,
+            Text::tr("The journal knows no run %1.").arg(numberOf(run)).toStdString()};
 }
 
 JournalError damagedAt(RunId run, std::size_t place)
 {
-    return {JournalError::Kind::Damaged,
-            "Run " + std::to_string(numberOf(run)) + " is damaged in the journal: its record "
-                + std::to_string(place)
-                + " is missing or was changed. It cannot be taken up again; the journal has "
-                  "been left as it is."};
+    return {
+        JournalError::Kind::Damaged,
+        Text::tr("Run %1 is damaged in the journal: its record %2 is missing or was changed. It cannot be "
+                 "taken up again; the journal has been left as it is.")
+            .arg(numberOf(run))
+            .arg(place)
+            .toStdString()};
 }
 
 /// Whether a file is too short to be a database, though not empty. SQLite would take it for a new one and
@@ -129,7 +138,9 @@ SqliteJournal::Result<std::unique_ptr<SqliteJournal>> SqliteJournal::open(const 
         return tl::unexpected{lock.error()};
     if (isStump(folder / fileName))
         return tl::unexpected{JournalError{JournalError::Kind::Damaged,
-                                           "The journal " + (folder / fileName).string() + " was cut off."}};
+                                           Text::tr("The journal %1 was cut off.")
+                                               .arg(QString::fromStdString((folder / fileName).string()))
+                                               .toStdString()}};
     auto database = Database::open(folder / fileName);
     if (!database)
         return tl::unexpected{database.error()};
@@ -237,7 +248,8 @@ SqliteJournal::Result<void> SqliteJournal::eraseServices(RunId run)
         return tl::unexpected{stored.error()};
     if (!stored->ended)
         return tl::unexpected{
-            JournalError{JournalError::Kind::Other, "The run is still open. End it before erasing it."}};
+            JournalError{JournalError::Kind::Other,
+                         Text::tr("The run is still open. End it before erasing it.").toStdString()}};
     Transaction transaction{*m_database};
     auto done = transaction.begun();
     for (const char* const table : {"said", "revision", "service"})

@@ -7,6 +7,7 @@
 #include "app/view/tone_words.h"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QLineEdit>
 #include <QShortcut>
 
@@ -83,7 +84,7 @@ void LookChoices::buildTone()
     m_tone->setEditable(true);
     m_tone->setInsertPolicy(QComboBox::NoInsert);
     for (const std::string_view word : view::toneWords)
-        m_tone->addItem(QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
+        m_tone->addItem(QCoreApplication::translate("Tones", word.data()));
     clearTone();
     m_tone->lineEdit()->setMaxLength(mostLetters);
     const auto backToAnswers = [this] { m_leave->setFocus(Qt::OtherFocusReason); };
@@ -141,8 +142,8 @@ void LookChoices::sayAll()
     sayRinse();
     sayTone();
     m_leaveAll->setVisible(!one);
-    say(m_leaveAll, tr("Leave all %1 on  (4)").arg(m_others.size() + 1),
-        tr("All %1 (4)").arg(m_others.size() + 1), Qt::Key_4);
+    const int all = static_cast<int>(m_others.size()) + 1;
+    say(m_leaveAll, tr("Leave all %n on  (4)", nullptr, all), tr("All %n (4)", nullptr, all), Qt::Key_4);
 }
 
 /// Only where it is another: the whole page is laid out anew.

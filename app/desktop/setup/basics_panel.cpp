@@ -2,6 +2,7 @@
 
 #include "app/desktop/look/flow_layout.h"
 #include "app/desktop/setup/moments.h"
+#include "app/desktop/wall_clock.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -83,7 +84,8 @@ void BasicsPanel::build()
     m_readyBy->setObjectName(QStringLiteral("readyBy"));
     m_readyBy->setAccessibleName(tr("Ready by"));
     m_readyBy->setTimeSpec(Qt::UTC);  // Stands for the wall clock of the service's zone.
-    m_readyBy->setDisplayFormat(QStringLiteral("ddd d MMM HH:mm"));
+    m_readyBy->setDisplayFormat(tr("ddd d MMM", "a day, as QDate::toString writes it") + QLatin1Char{' '}
+                                + WallClock::format());
     m_buffer->setObjectName(QStringLiteral("buffer"));
     m_buffer->setRange(0, 600);
     m_buffer->setSuffix(tr(" min"));

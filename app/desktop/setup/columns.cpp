@@ -109,12 +109,12 @@ Column awayColumn(const Moments& moments)
         return spans.has_value();
     };
     return {Text::tr("Away"),
-            Text::tr("When nothing can be asked of them, such as 13:00\u201313:30; empty for never"),
+            Text::tr("When nothing can be asked of them, such as 13:00–13:30; empty for never"),
             "away",
             read,
             write,
             {},
-            Text::tr("Type from when to when, such as 13:00\u201313:30, with commas between several.")};
+            Text::tr("Type from when to when, such as 13:00–13:30, with commas between several.")};
 }
 
 /// In the order of `core::service::Work`.

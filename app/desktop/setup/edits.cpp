@@ -1,5 +1,7 @@
 #include "app/desktop/setup/edits.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <string>
 
@@ -10,6 +12,16 @@ using core::measure::Seconds;
 using core::service::After;
 using core::service::Zone;
 
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Edits)
+};
+
+/// What somebody may call otherwise afterwards.
+std::string name(const QString& text)
+{
+    return text.toStdString();
+}
+
 constexpr Seconds minutes(int count)
 {
     return Seconds{count * 60};
@@ -17,10 +29,10 @@ constexpr Seconds minutes(int count)
 
 /// "Zone 3", or the next number that is free.
 template <typename List>
-std::string freeName(const List& list, const std::string& word)
+std::string freeName(const List& list, const QString& word)
 {
     for (std::size_t number = list.size() + 1;; ++number) {
-        const std::string name = word + ' ' + std::to_string(number);
+        const std::string name = QStringLiteral("%1 %2").arg(word).arg(number).toStdString();
         if (std::ranges::none_of(list, [&](const auto& item) { return item.name == name; }))
             return name;
     }
@@ -71,7 +83,7 @@ void eraseAt(List& list, std::size_t row)
 void addCoat(Service& service)
 {
     Coat coat = blankService().coats.front();
-    coat.name = freeName(service.coats, "Coat");
+    coat.name = freeName(service.coats, Text::tr("Coat"));
     service.coats.push_back(std::move(coat));
 }
 
@@ -104,13 +116,13 @@ void add(Service& service, std::size_t coat, Part part)
         return addCoat(service);
     Coat& found = service.coats[coat];
     if (part == Part::Zones)
-        found.zones.push_back(usualZone(freeName(found.zones, "Zone")));
+        found.zones.push_back(usualZone(freeName(found.zones, Text::tr("Zone"))));
     else if (part == Part::Bowls)
-        found.bowls.push_back({freeName(found.bowls, "Bowl"), minutes(3), minutes(45), {}});
+        found.bowls.push_back({freeName(found.bowls, Text::tr("Bowl")), minutes(3), minutes(45), {}});
     else if (part == Part::Groups)
-        found.groups.push_back({freeName(found.groups, "Rinse"), minutes(5), {}, {}});
+        found.groups.push_back({freeName(found.groups, Text::tr("Rinse")), minutes(5), {}, {}});
     else
-        service.crew.hands.push_back({freeName(service.crew.hands, "Hands"), {}, {}});
+        service.crew.hands.push_back({freeName(service.crew.hands, Text::tr("Hands")), {}, {}});
 }
 
 bool mayRemove(const Service& service, std::size_t coat, Part part, std::size_t row)
@@ -175,15 +187,15 @@ void swapDown(Service& service, std::size_t coat, Part part, std::size_t row)
 Service blankService()
 {
     Service service;
-    service.name = "New service";
+    service.name = name(Text::tr("New service"));
     service.head.kind =
         core::service::HeadKind::Person;  // So that the cautions come up unless somebody says otherwise.
-    service.crew.hands.push_back({"Stylist", {}, {}});
+    service.crew.hands.push_back({name(Text::tr("Stylist")), {}, {}});
     Coat coat;
-    coat.name = "Coat 1";
-    coat.bowls.push_back({"Bowl 1", minutes(3), minutes(45), {}});
-    coat.zones.push_back(usualZone("Root"));
-    coat.groups.push_back({"All together", minutes(5), {}, {}});
+    coat.name = name(Text::tr("Coat 1"));
+    coat.bowls.push_back({name(Text::tr("Bowl 1")), minutes(3), minutes(45), {}});
+    coat.zones.push_back(usualZone(name(Text::tr("Root"))));
+    coat.groups.push_back({name(Text::tr("All together")), minutes(5), {}, {}});
     service.coats.push_back(std::move(coat));
     return service;
 }

@@ -64,8 +64,8 @@ QString Moments::text(const std::vector<Interval>& spans, const std::string& zon
 std::optional<std::vector<Interval>> Moments::spansOf(const QString& entry, const std::string& zone,
                                                       Instant base) const
 {
-    // A dash between two times, not those inside a date.
-    static const QRegularExpression dash{QStringLiteral("(?<=:\\d\\d)\\s*(?:-|\u2013|to)\\s*")};
+    // A dash between two times, not those inside a date; or the word for it in one of the languages.
+    static const QRegularExpression dash{QStringLiteral("(?<=:\\d\\d)\\s*(?:-|\u2013|to|bis|à|a)\\s*")};
     std::vector<Interval> spans;
     for (const QString& part : entry.split(QLatin1Char{','}, Qt::SkipEmptyParts)) {
         const QStringList ends = part.split(dash);

@@ -31,8 +31,7 @@ QString heldZones(const view::GiveView& give)
 QString summary(const core::stagger::PlanData& plan, std::size_t heads, const WallClock& clock)
 {
     QString text = heads > 1
-        ? Text::tr("%1 heads together: begin %2, done %3.")
-              .arg(heads)
+        ? Text::tr("%n heads together: begin %1, done %2.", nullptr, static_cast<int>(heads))
               .arg(clock.text(plan.start), clock.text(plan.end))
         : Text::tr("Begin %1, done %2.").arg(clock.text(plan.start), clock.text(plan.end));
     text += plan.worth.deviation == core::measure::Harm{}
@@ -99,7 +98,7 @@ QString outcome(const core::stagger::Cure& cure, const WallClock& clock)
     parts << (off == core::measure::Harm{}
                   ? Text::tr("Then every zone gets its target, from %1 to %2.").arg(from, until)
                   : Text::tr("Then it fits from %1 to %2, off target by %3 zone-minutes in all.")
-                        .arg(from, until, QLocale::c().toString(off.minutes(), 'g', 4)));
+                        .arg(from, until, QLocale{}.toString(off.minutes(), 'g', 4)));
     return parts.join(QLatin1Char{' '});
 }
 

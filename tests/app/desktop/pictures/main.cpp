@@ -1,3 +1,4 @@
+#include "app/desktop/language.h"
 #include "tests/app/desktop/pictures/scenes.h"
 
 #include <QApplication>
@@ -72,8 +73,11 @@ Wanted read(const QStringList& arguments)
                        {QStringLiteral("sizes"), QStringLiteral("Of the window."), QStringLiteral("WxH"),
                         QStringLiteral("1280x800")},
                        {QStringLiteral("text"), QStringLiteral("Its size in percent."),
-                        QStringLiteral("PERCENT"), QStringLiteral("100")}});
+                        QStringLiteral("PERCENT"), QStringLiteral("100")},
+                       {QStringLiteral("language"), QStringLiteral("en, de, fr, es."), QStringLiteral("CODE"),
+                        QStringLiteral("en")}});
     parser.process(arguments);
+    app::desktop::language::use(parser.value(QStringLiteral("language")));
     const auto list = [&](const char* option) {
         return parser.value(QLatin1String{option}).split(QLatin1Char{','}, Qt::SkipEmptyParts);
     };

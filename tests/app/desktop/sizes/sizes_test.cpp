@@ -1,3 +1,4 @@
+#include "app/desktop/language.h"
 #include "tests/app/desktop/pictures/scenes.h"
 #include "tests/app/desktop/sizes/cut.h"
 
@@ -12,10 +13,17 @@
 
 namespace {
 
-class Sizes : public testing::TestWithParam<int> {
+struct Wanted {
+    int text = 100;  ///< Its size in percent.
+    const char* language = "en";
+};
+
+class Sizes : public testing::TestWithParam<Wanted> {
 protected:
+    Sizes() { app::desktop::language::use(QLatin1String{GetParam().language}); }
     ~Sizes() override
     {
+        app::desktop::language::use(QStringLiteral("en"));
         app::desktop::Theme{*qobject_cast<QApplication*>(QCoreApplication::instance())}.setTextSize(100);
     }
 };
@@ -24,7 +32,7 @@ TEST_P(Sizes, LeaveNothingCut)
 {
     for (const pictures::Scene& scene : pictures::scenes()) {
         rig::Rig rig;
-        rig.theme->setTextSize(GetParam());
+        rig.theme->setTextSize(GetParam().text);
         rig.openWindow();
         scene.stage(rig);
         for (const QSize& size : {QSize{1024, 700}, QSize{1280, 800}, QSize{1920, 1080}, QSize{3840, 2160}}) {
@@ -37,7 +45,13 @@ TEST_P(Sizes, LeaveNothingCut)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Text, Sizes, testing::Values(100, 150, 200));
+// German has the longest words.
+INSTANTIATE_TEST_SUITE_P(Text, Sizes,
+                         testing::Values(Wanted{100}, Wanted{150}, Wanted{200}, Wanted{100, "de"},
+                                         Wanted{150, "de"}, Wanted{150, "fr"}, Wanted{150, "es"}),
+                         [](const auto& wanted) {
+                             return wanted.param.language + std::to_string(wanted.param.text);
+                         });
 
 // The test of the test.
 TEST(Cut, IsSeen)

@@ -1,0 +1,2608 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en_GB">
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <translation>Die Gebrauchsanweisung des Produkts geht vor. Wo sie von diesem Plan abweicht, hat sie recht: Ändern Sie den Auftrag und planen Sie neu.</translation>
+    </message>
+    <message>
+        <source>Have the skin test that the maker, the trade and insurers ask for, as a rule 48 hours before, and read by someone trained to read it. A test without a reaction is no promise that there will be none.</source>
+        <translation>Lassen Sie den Hauttest machen, den Hersteller, Handwerk und Versicherer verlangen, in der Regel 48 Stunden vorher und abgelesen von jemandem, der das gelernt hat. Ein Test ohne Reaktion ist kein Versprechen, dass keine kommt.</translation>
+    </message>
+    <message>
+        <source>Do not colour on a rash, on sensitive or broken skin, or after an earlier reaction to colour or to a black temporary tattoo, until a doctor has said what may be done. Many products are not meant for people under 16.</source>
+        <translation>Färben Sie nicht bei Ausschlag, auf empfindlicher oder verletzter Haut oder nach einer früheren Reaktion auf Haarfarbe oder ein schwarzes temporäres Tattoo, bevor ein Arzt gesagt hat, was möglich ist. Viele Produkte sind nicht für Personen unter 16 Jahren bestimmt.</translation>
+    </message>
+    <message>
+        <source>Wear suitable gloves, and air the room, above all with lighteners and ammonia.</source>
+        <translation>Tragen Sie geeignete Handschuhe und lüften Sie den Raum, vor allem bei Blondierungen und Ammoniak.</translation>
+    </message>
+    <message>
+        <source>Keep mixtures out of eyes, and off lashes and brows unless the product is made for them. If some gets into an eye, rinse at once with plenty of water and get medical help.</source>
+        <translation>Halten Sie Mischungen von den Augen fern, und von Wimpern und Brauen, außer das Produkt ist dafür gemacht. Gelangt etwas ins Auge, spülen Sie sofort mit viel Wasser und holen Sie ärztliche Hilfe.</translation>
+    </message>
+    <message>
+        <source>If skin burns, swells or blisters, rinse at once, whatever the clock says, and get medical help.</source>
+        <translation>Wenn die Haut brennt, anschwillt oder Blasen bildet, spülen Sie sofort, was auch immer die Uhr sagt, und holen Sie ärztliche Hilfe.</translation>
+    </message>
+    <message>
+        <source>Local rules and licensed practice decide who may do this work and how. This program plans and keeps time: it knows neither the product nor the person, and whoever does the work decides.</source>
+        <translation>Örtliche Vorschriften und die zugelassene Berufsausübung bestimmen, wer diese Arbeit wie tun darf. Dieses Programm plant und misst die Zeit: Es kennt weder das Produkt noch die Person, und es entscheidet, wer die Arbeit macht.</translation>
+    </message>
+</context>
+<context>
+    <name>Columns</name>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>What the mixture is called</source>
+        <translation>Wie die Mischung heißt</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>Mischen</translation>
+    </message>
+    <message>
+        <source>Minutes of mixing; 0 where it needs no planning</source>
+        <translation>Minuten Mischen; 0, wenn es nicht geplant werden muss</translation>
+    </message>
+    <message>
+        <source>Pot life</source>
+        <translation>Topfzeit</translation>
+    </message>
+    <message>
+        <source>Minutes a mixture may be used after mixing, from the leaflet</source>
+        <translation>Minuten, die eine Mischung nach dem Anmischen verwendbar ist, laut Gebrauchsanweisung</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Was hineinkommt</translation>
+    </message>
+    <message>
+        <source>In your own words; shown when it is mixed</source>
+        <translation>In Ihren eigenen Worten; wird beim Mischen gezeigt</translation>
+    </message>
+    <message>
+        <source>Type a clock time, such as 14:30, or 2026-11-28 14:30 for another day.</source>
+        <translation>Geben Sie eine Uhrzeit ein, etwa 14:30, oder 2026-11-28 14:30 für einen anderen Tag.</translation>
+    </message>
+    <message>
+        <source>Rinse group</source>
+        <translation>Spülgruppe</translation>
+    </message>
+    <message>
+        <source>Zones that go under the water together</source>
+        <translation>Zonen, die zusammen unter das Wasser kommen</translation>
+    </message>
+    <message>
+        <source>Rinsing</source>
+        <translation>Ausspülen</translation>
+    </message>
+    <message>
+        <source>Minutes at the basin</source>
+        <translation>Minuten am Waschbecken</translation>
+    </message>
+    <message>
+        <source>Water from</source>
+        <translation>Wasser ab</translation>
+    </message>
+    <message>
+        <source>The earliest clock time of its water, where the basin is booked</source>
+        <translation>Die früheste Uhrzeit für Wasser, wenn das Becken gebucht ist</translation>
+    </message>
+    <message>
+        <source>Water until</source>
+        <translation>Wasser bis</translation>
+    </message>
+    <message>
+        <source>The latest clock time of its water, where the basin is booked</source>
+        <translation>Die späteste Uhrzeit für Wasser, wenn das Becken gebucht ist</translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>What this pass is called</source>
+        <translation>Wie dieser Durchgang heißt</translation>
+    </message>
+    <message>
+        <source>Drying</source>
+        <translation>Trocknen</translation>
+    </message>
+    <message>
+        <source>Minutes of drying by hand</source>
+        <translation>Minuten Trocknen von Hand</translation>
+    </message>
+    <message>
+        <source>Drying alone</source>
+        <translation>Trocknet allein</translation>
+    </message>
+    <message>
+        <source>Minutes that it dries on by itself</source>
+        <translation>Minuten, die es von selbst weitertrocknet</translation>
+    </message>
+    <message>
+        <source>Judging</source>
+        <translation>Beurteilen</translation>
+    </message>
+    <message>
+        <source>Minutes to look at the dry result</source>
+        <translation>Minuten, um das trockene Ergebnis anzusehen</translation>
+    </message>
+    <message>
+        <source>Least gap</source>
+        <translation>Pause min.</translation>
+    </message>
+    <message>
+        <source>Fewest minutes before the next coat</source>
+        <translation>Wenigste Minuten bis zum nächsten Durchgang</translation>
+    </message>
+    <message>
+        <source>Most gap</source>
+        <translation>Pause max.</translation>
+    </message>
+    <message>
+        <source>Most minutes before the next coat</source>
+        <translation>Meiste Minuten bis zum nächsten Durchgang</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Abwesend</translation>
+    </message>
+    <message>
+        <source>When nothing can be asked of them, such as 13:00–13:30; empty for never</source>
+        <translation>Wann nichts verlangt werden kann, etwa 13:00–13:30; leer für nie</translation>
+    </message>
+    <message>
+        <source>Type from when to when, such as 13:00–13:30, with commas between several.</source>
+        <translation>Geben Sie ein, von wann bis wann, etwa 13:00–13:30, mehrere mit Kommas dazwischen.</translation>
+    </message>
+    <message>
+        <source>mixing</source>
+        <translation>mischen</translation>
+    </message>
+    <message>
+        <source>applying</source>
+        <translation>auftragen</translation>
+    </message>
+    <message>
+        <source>looks</source>
+        <translation>Kontrollen</translation>
+    </message>
+    <message>
+        <source>late jobs</source>
+        <translation>späte Arbeiten</translation>
+    </message>
+    <message>
+        <source>rinsing</source>
+        <translation>ausspülen</translation>
+    </message>
+    <message>
+        <source>drying</source>
+        <translation>trocknen</translation>
+    </message>
+    <message>
+        <source>judging</source>
+        <translation>beurteilen</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Macht</translation>
+    </message>
+    <message>
+        <source>What they are asked to do; empty for everything</source>
+        <translation>Was verlangt wird; leer für alles</translation>
+    </message>
+    <message>
+        <source>Name, with commas between them: %1. Empty for everything.</source>
+        <translation>Nennen Sie, mit Kommas dazwischen: %1. Leer für alles.</translation>
+    </message>
+    <message>
+        <source>Pair of hands</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Who works</source>
+        <translation>Wer arbeitet</translation>
+    </message>
+    <message>
+        <source>Choose one of the list.</source>
+        <translation>Wählen Sie etwas aus der Liste.</translation>
+    </message>
+    <message>
+        <source>Type minutes, such as 12, 12.5 or 12:30.</source>
+        <translation>Geben Sie Minuten ein, etwa 12, 12,5 oder 12:30.</translation>
+    </message>
+</context>
+<context>
+    <name>Demos</name>
+    <message>
+        <source>Actor root and toners</source>
+        <translation>Schauspieler: Ansatz und Tönungen</translation>
+    </message>
+    <message>
+        <source>Wefts two basins</source>
+        <translation>Tressen: zwei Becken</translation>
+    </message>
+    <message>
+        <source>Wig room darker over a day</source>
+        <translation>Maskenraum: an einem Tag dunkler</translation>
+    </message>
+    <message>
+        <source>Wig room lightening in sections</source>
+        <translation>Maskenraum: Blondierung in Partien</translation>
+    </message>
+    <message>
+        <source>Wig room three zones</source>
+        <translation>Maskenraum: drei Zonen</translation>
+    </message>
+</context>
+<context>
+    <name>Edits</name>
+    <message>
+        <source>Coat</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Spülen</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>New service</source>
+        <translation>Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>Stylist</source>
+        <translation>Stylist</translation>
+    </message>
+    <message>
+        <source>Coat 1</source>
+        <translation>Durchgang 1</translation>
+    </message>
+    <message>
+        <source>Bowl 1</source>
+        <translation>Schale 1</translation>
+    </message>
+    <message>
+        <source>Root</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation>Alles zusammen</translation>
+    </message>
+</context>
+<context>
+    <name>Journal</name>
+    <message>
+        <source>There is no such run.</source>
+        <translation>Diesen Lauf gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>The run is still open. End it before erasing it.</source>
+        <translation>Der Lauf ist noch offen. Beenden Sie ihn, bevor Sie ihn löschen.</translation>
+    </message>
+    <message>
+        <source>The journal %1 is damaged (%2). It has been left as it is. Bring back a copy of it, or give another folder with --data.</source>
+        <translation>Das Protokoll %1 ist beschädigt (%2). Es blieb, wie es ist. Holen Sie eine Kopie zurück, oder geben Sie mit --data einen anderen Ordner an.</translation>
+    </message>
+    <message>
+        <source>Another program has %1 open and locked. Close it, or give another folder with --data.</source>
+        <translation>Ein anderes Programm hat %1 geöffnet und gesperrt. Schließen Sie es, oder geben Sie mit --data einen anderen Ordner an.</translation>
+    </message>
+    <message>
+        <source>The journal %1 failed: %2.</source>
+        <translation>Das Protokoll %1 versagte: %2.</translation>
+    </message>
+    <message>
+        <source>There is no space left to write %1. Free some space on that disk, or give another folder with --data.</source>
+        <translation>Es ist kein Platz mehr, um %1 zu schreiben. Schaffen Sie Platz auf diesem Datenträger, oder geben Sie mit --data einen anderen Ordner an.</translation>
+    </message>
+    <message>
+        <source>%1 may not be written. Allow this user to write there, or give another folder with --data.</source>
+        <translation>%1 darf nicht beschrieben werden. Erlauben Sie diesem Benutzer, dort zu schreiben, oder geben Sie mit --data einen anderen Ordner an.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used (%2). Give another folder with --data.</source>
+        <translation>%1 kann nicht verwendet werden (%2). Geben Sie mit --data einen anderen Ordner an.</translation>
+    </message>
+    <message>
+        <source>Nothing can be kept meanwhile: if the program stops, its run is lost. Write down when each application began.</source>
+        <translation>Inzwischen kann nichts aufbewahrt werden: Hält das Programm an, ist sein Lauf verloren. Schreiben Sie auf, wann jedes Auftragen begann.</translation>
+    </message>
+    <message>
+        <source>The journal was damaged. It was set aside, untouched, as %1 and a new one begun. Runs in the old one cannot be taken up again.</source>
+        <translation>Das Protokoll war beschädigt. Es wurde unberührt als %1 beiseitegelegt und ein neues begonnen. Läufe im alten können nicht wieder aufgenommen werden.</translation>
+    </message>
+    <message>
+        <source>The journal was written by a newer Basinbell (layout %1, this one knows %2). Use the newer program, or give another folder with --data.</source>
+        <translation>Das Protokoll stammt von einem neueren Basinbell (Aufbau %1, dieses kennt %2). Verwenden Sie das neuere Programm, oder geben Sie mit --data einen anderen Ordner an.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: %1.</source>
+        <translation>Das Protokoll ist beschädigt: %1.</translation>
+    </message>
+    <message>
+        <source>The file is not a journal of Basinbell.</source>
+        <translation>Die Datei ist kein Protokoll von Basinbell.</translation>
+    </message>
+    <message>
+        <source>The journal knows no run %1.</source>
+        <translation>Das Protokoll kennt keinen Lauf %1.</translation>
+    </message>
+    <message>
+        <source>Run %1 is damaged in the journal: its record %2 is missing or was changed. It cannot be taken up again; the journal has been left as it is.</source>
+        <translation>Lauf %1 ist im Protokoll beschädigt: Sein Eintrag %2 fehlt oder wurde geändert. Er kann nicht wieder aufgenommen werden; das Protokoll blieb, wie es ist.</translation>
+    </message>
+    <message>
+        <source>The journal %1 was cut off.</source>
+        <translation>Das Protokoll %1 wurde abgeschnitten.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepAwake</name>
+    <message>
+        <source>Lanes are running</source>
+        <translation>Bahnen laufen</translation>
+    </message>
+</context>
+<context>
+    <name>LastAnswer</name>
+    <message>
+        <source>started</source>
+        <translation>begonnen</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>looked, again later</source>
+        <translation>kontrolliert, später wieder</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <translation>kontrolliert</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>the run was ended</source>
+        <translation>der Lauf wurde beendet</translation>
+    </message>
+    <message>
+        <source>what is planned was changed</source>
+        <translation>das Geplante wurde geändert</translation>
+    </message>
+    <message>
+        <source>Heat on %1</source>
+        <translation>Wärme an %1</translation>
+    </message>
+    <message>
+        <source>Heat off %1</source>
+        <translation>Wärme ab %1</translation>
+    </message>
+</context>
+<context>
+    <name>Options</name>
+    <message>
+        <source>Plans the staggered start of a hair colour service and times its lanes.</source>
+        <translation>Plant den gestaffelten Beginn einer Haarfärbung und misst ihre Bahnen.</translation>
+    </message>
+    <message>
+        <source>The service to open; several are planned together, a head each.</source>
+        <translation>Der Auftrag, der geöffnet wird; mehrere werden zusammen geplant, je ein Kopf.</translation>
+    </message>
+    <message>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <translation>Das Protokoll und den Zustand des Fensters in DIR aufbewahren.</translation>
+    </message>
+    <message>
+        <source>Let N seconds pass in one. For demonstrations: alarms come faster too.</source>
+        <translation>N Sekunden in einer vergehen lassen. Für Vorführungen: Auch Alarme kommen schneller.</translation>
+    </message>
+    <message>
+        <source>Take up the latest unfinished run, however long ago it was begun.</source>
+        <translation>Den letzten unbeendeten Lauf aufnehmen, wie lange er auch her ist.</translation>
+    </message>
+    <message>
+        <source>Open the demo.</source>
+        <translation>Das Beispiel öffnen.</translation>
+    </message>
+    <message>
+        <source>Speak the language CODE this time: %1.</source>
+        <translation>Diesmal die Sprache CODE verwenden: %1.</translation>
+    </message>
+    <message>
+        <source>--language %1: it must be one of %2.</source>
+        <translation>--language %1: Möglich sind %2.</translation>
+    </message>
+    <message>
+        <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
+        <translation>--speed %1: Es muss eine Zahl von 0.01 bis 1000000 sein.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanText</name>
+    <message>
+        <source>%1 takes up to %2 min (or only %3)</source>
+        <translation>%1 bis zu %2 min dauert (oder nur %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n heads together: begin %1, done %2.</source>
+        <translation>
+            <numerusform>%n Kopf: Beginn %1, fertig %2.</numerusform>
+            <numerusform>%n Köpfe zusammen: Beginn %1, fertig %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Begin %1, done %2.</source>
+        <translation>Beginn %1, fertig %2.</translation>
+    </message>
+    <message>
+        <source> Every zone gets its target.</source>
+        <translation> Jede Zone erreicht ihr Ziel.</translation>
+    </message>
+    <message>
+        <source> Some zones miss their target, all keep their limits.</source>
+        <translation> Einige Zonen verfehlen ihr Ziel, alle halten ihre Grenzen ein.</translation>
+    </message>
+    <message>
+        <source> There may be a better plan: the search was stopped.</source>
+        <translation> Es kann einen besseren Plan geben: Die Suche wurde abgebrochen.</translation>
+    </message>
+    <message>
+        <source> Not every plan was tried: another may hold further.</source>
+        <translation> Nicht jeder Plan wurde versucht: Ein anderer kann weiter halten.</translation>
+    </message>
+    <message>
+        <source>Holds only for the usual times of applying: where one takes longer or shorter, a limit may be missed.</source>
+        <translation>Hält nur für die üblichen Auftragszeiten: Dauert eine länger oder kürzer, kann eine Grenze verfehlt werden.</translation>
+    </message>
+    <message>
+        <source>Holds even if %1; beyond that a limit may be missed.</source>
+        <translation>Hält auch, wenn %1; darüber hinaus kann eine Grenze verfehlt werden.</translation>
+    </message>
+    <message>
+        <source>Holds even if %1.</source>
+        <translation>Hält auch, wenn %1.</translation>
+    </message>
+    <message>
+        <source>Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, not a promise.</source>
+        <translation>Prognose, wenn das Auftragen dauert, was es darf: Jede Zone bleibt in ihren Grenzen: %1. Eine Chance, kein Versprechen.</translation>
+    </message>
+    <message>
+        <source>, from %1 to %2</source>
+        <translation>, von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>; and: </source>
+        <translation>; und: </translation>
+    </message>
+    <message>
+        <source>Then every zone gets its target, from %1 to %2.</source>
+        <translation>Dann erreicht jede Zone ihr Ziel, von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Then it fits from %1 to %2, off target by %3 zone-minutes in all.</source>
+        <translation>Dann passt es von %1 bis %2, insgesamt %3 Zonenminuten neben dem Ziel.</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>There is no unfinished run to take up.</source>
+        <translation>Es gibt keinen unbeendeten Lauf, der aufgenommen werden kann.</translation>
+    </message>
+</context>
+<context>
+    <name>ServiceFiles</name>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation>%1 kann nicht gelesen werden: %2.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. What was there before is as it was.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Was vorher dort war, ist unverändert.</translation>
+    </message>
+</context>
+<context>
+    <name>Session</name>
+    <message>
+        <source>The clock of this machine agrees with this run again.</source>
+        <translation>Die Uhr dieses Rechners stimmt wieder mit diesem Lauf überein.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set, or is wrong: it is %1 ahead of this run.</source>
+        <translation>Die Uhr dieses Rechners wurde verstellt oder geht falsch: Sie ist diesem Lauf %1 voraus.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set, or is wrong: it is %1 behind this run.</source>
+        <translation>Die Uhr dieses Rechners wurde verstellt oder geht falsch: Sie ist %1 hinter diesem Lauf.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: the run goes on by the time that really passes, and by the clock as it was.</source>
+        <translation>Nichts ist verloren: Der Lauf geht nach der Zeit weiter, die wirklich vergeht, und nach der Uhr, wie sie war.</translation>
+    </message>
+    <message>
+        <source>This run is damaged in the journal: its service was changed there. It cannot be taken up again; the journal has been left as it is.</source>
+        <translation>Dieser Lauf ist im Protokoll beschädigt: Sein Auftrag wurde dort geändert. Er kann nicht wieder aufgenommen werden; das Protokoll blieb, wie es ist.</translation>
+    </message>
+    <message>
+        <source>This run goes by the time of day and cannot be played at another speed.</source>
+        <translation>Dieser Lauf geht nach der Tageszeit und kann nicht in anderem Tempo abgespielt werden.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine shows an earlier time than when this run was last answered. Put the clock right and start again, or every time that is shown will be wrong.</source>
+        <translation>Die Uhr dieses Rechners zeigt eine frühere Zeit als bei der letzten Antwort dieses Laufs. Stellen Sie die Uhr richtig und starten Sie neu, sonst ist jede gezeigte Zeit falsch.</translation>
+    </message>
+    <message>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <translation>Dieser Rechner wurde seit diesem Lauf neu gestartet, daher geht der Lauf wieder nach der Uhr des Rechners. Geht sie falsch, ist auch jede gezeigte Zeit falsch.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Leaving this run loses its last %n answers: the journal could not be written.</source>
+        <translation>
+            <numerusform>Wer diesen Lauf verlässt, verliert seine letzte Antwort: Das Protokoll konnte nicht geschrieben werden.</numerusform>
+            <numerusform>Wer diesen Lauf verlässt, verliert seine letzten %n Antworten: Das Protokoll konnte nicht geschrieben werden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The journal can be written again, and everything of this run is in it.</source>
+        <translation>Das Protokoll kann wieder geschrieben werden, und alles von diesem Lauf steht darin.</translation>
+    </message>
+    <message>
+        <source>This run goes on, but what is answered now is lost if the program stops. It is written as soon as that is possible again.</source>
+        <translation>Dieser Lauf geht weiter, aber was jetzt beantwortet wird, ist verloren, wenn das Programm anhält. Es wird geschrieben, sobald das wieder möglich ist.</translation>
+    </message>
+    <message>
+        <source>The service of this run was erased, so it cannot be taken up again.</source>
+        <translation>Der Auftrag dieses Laufs wurde gelöscht, daher kann er nicht wieder aufgenommen werden.</translation>
+    </message>
+    <message>
+        <source>The service of this run cannot be read any more: %1</source>
+        <translation>Der Auftrag dieses Laufs kann nicht mehr gelesen werden: %1</translation>
+    </message>
+</context>
+<context>
+    <name>Speech</name>
+    <message>
+        <source>S&amp;peak the alarms</source>
+        <translation>Alarme &amp;vorlesen</translation>
+    </message>
+    <message>
+        <source>Alarms are spoken.</source>
+        <translation>Alarme werden vorgelesen.</translation>
+    </message>
+    <message>
+        <source>%1 (no voice was found)</source>
+        <translation>%1 (keine Stimme gefunden)</translation>
+    </message>
+</context>
+<context>
+    <name>StartingPoints</name>
+    <message>
+        <source>Regrowth and ends</source>
+        <translation>Nachwuchs und Spitzen</translation>
+    </message>
+    <message>
+        <source>Regrowth colour</source>
+        <translation>Farbe Nachwuchs</translation>
+    </message>
+    <message>
+        <source>Ends colour</source>
+        <translation>Farbe Spitzen</translation>
+    </message>
+    <message>
+        <source>Regrowth</source>
+        <translation>Nachwuchs</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Spitzen</translation>
+    </message>
+    <message>
+        <source>Emulsify</source>
+        <translation>Emulgieren</translation>
+    </message>
+    <message>
+        <source>Root with mids and ends</source>
+        <translation>Ansatz mit Längen und Spitzen</translation>
+    </message>
+    <message>
+        <source>Root colour</source>
+        <translation>Farbe Ansatz</translation>
+    </message>
+    <message>
+        <source>Mids toner</source>
+        <translation>Tönung Längen</translation>
+    </message>
+    <message>
+        <source>Ends toner</source>
+        <translation>Tönung Spitzen</translation>
+    </message>
+    <message>
+        <source>Root</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>Mids</source>
+        <translation>Längen</translation>
+    </message>
+    <message>
+        <source>Lightener in sections</source>
+        <translation>Blondierung in Partien</translation>
+    </message>
+    <message>
+        <source>Lightener, first bowl</source>
+        <translation>Blondierung, erste Schale</translation>
+    </message>
+    <message>
+        <source>Lightener, second bowl</source>
+        <translation>Blondierung, zweite Schale</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Hinten</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Back left</source>
+        <translation>Hinten links</translation>
+    </message>
+    <message>
+        <source>Back right</source>
+        <translation>Hinten rechts</translation>
+    </message>
+    <message>
+        <source>Side left</source>
+        <translation>Seite links</translation>
+    </message>
+    <message>
+        <source>Side right</source>
+        <translation>Seite rechts</translation>
+    </message>
+    <message>
+        <source>All over, with a fill first</source>
+        <translation>Ganzer Kopf, vorher pigmentieren</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Vorpigment</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Vorpigmentieren</translation>
+    </message>
+    <message>
+        <source>All over</source>
+        <translation>Ganzer Kopf</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>All-over colour</source>
+        <translation>Farbe ganzer Kopf</translation>
+    </message>
+    <message>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <translation>Die Zeiten sind gängige Praxis: Tragen Sie die der Gebrauchsanweisung ein.</translation>
+    </message>
+    <message>
+        <source>&amp;Regrowth and ends</source>
+        <translation>Nach&amp;wuchs und Spitzen</translation>
+    </message>
+    <message>
+        <source>R&amp;oot with mids and ends</source>
+        <translation>&amp;Ansatz mit Längen und Spitzen</translation>
+    </message>
+    <message>
+        <source>&amp;Lightener in sections</source>
+        <translation>&amp;Blondierung in Partien</translation>
+    </message>
+    <message>
+        <source>&amp;All over, with a fill first</source>
+        <translation>&amp;Ganzer Kopf, vorher pigmentieren</translation>
+    </message>
+</context>
+<context>
+    <name>Text</name>
+    <message>
+        <source>process %1</source>
+        <translation>Prozess %1</translation>
+    </message>
+    <message>
+        <source>process %1 of %2</source>
+        <comment>of a user</comment>
+        <translation>Prozess %1 von %2</translation>
+    </message>
+    <message>
+        <source>Another Basinbell%1 is using the folder %2. Close it first, or give this one a folder of its own with --data.</source>
+        <translation>Ein anderes Basinbell%1 verwendet den Ordner %2. Schließen Sie es zuerst, oder geben Sie diesem mit --data einen eigenen Ordner.</translation>
+    </message>
+</context>
+<context>
+    <name>Tones</name>
+    <message>
+        <source>still orange</source>
+        <translation>noch orange</translation>
+    </message>
+    <message>
+        <source>still yellow</source>
+        <translation>noch gelb</translation>
+    </message>
+    <message>
+        <source>pale yellow</source>
+        <translation>hellgelb</translation>
+    </message>
+    <message>
+        <source>patchy</source>
+        <translation>fleckig</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>gleichmäßig</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>zu warm</translation>
+    </message>
+    <message>
+        <source>turning ashy</source>
+        <translation>wird aschig</translation>
+    </message>
+    <message>
+        <source>turning green</source>
+        <translation>wird grünlich</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Apply %1</source>
+        <translation>%1 auftragen</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>%1 mischen</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>%1 kontrollieren</translation>
+    </message>
+    <message>
+        <source>Rinse %1</source>
+        <translation>%1 ausspülen</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Trocknen</translation>
+    </message>
+    <message>
+        <source>Judge the result</source>
+        <translation>Ergebnis beurteilen</translation>
+    </message>
+    <message>
+        <source>Heat over the head</source>
+        <translation>Wärme über dem Kopf</translation>
+    </message>
+    <message>
+        <source>Applying %1</source>
+        <translation>%1 wird aufgetragen</translation>
+    </message>
+    <message>
+        <source>Mixing %1</source>
+        <translation>%1 wird gemischt</translation>
+    </message>
+    <message>
+        <source>Rinsing %1</source>
+        <translation>%1 wird ausgespült</translation>
+    </message>
+    <message>
+        <source>Drying</source>
+        <translation>Trocknen</translation>
+    </message>
+    <message>
+        <source>Judging the result</source>
+        <translation>Ergebnis wird beurteilt</translation>
+    </message>
+    <message>
+        <source>Take the heat off</source>
+        <translation>Wärme wegnehmen</translation>
+    </message>
+    <message>
+        <source>Water is on</source>
+        <translation>Wasser läuft</translation>
+    </message>
+    <message>
+        <source>First strand is covered</source>
+        <translation>Erste Strähne bedeckt</translation>
+    </message>
+    <message>
+        <source>Mixing has begun</source>
+        <translation>Mischen hat begonnen</translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation>Begonnen</translation>
+    </message>
+    <message>
+        <source>All of %1 is on</source>
+        <translation>%1 ganz aufgetragen</translation>
+    </message>
+    <message>
+        <source>It is mixed</source>
+        <translation>Ist gemischt</translation>
+    </message>
+    <message>
+        <source>Rinsed out</source>
+        <translation>Ausgespült</translation>
+    </message>
+    <message>
+        <source>Dryer is off my hands</source>
+        <translation>Trockner braucht mich nicht mehr</translation>
+    </message>
+    <message>
+        <source>Heat is off</source>
+        <translation>Wärme ist weg</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>due %1 min ago</source>
+        <translation>seit %1 min fällig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>whose, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>All done</source>
+        <translation>Alles fertig</translation>
+    </message>
+    <message>
+        <source>Nothing to do just now</source>
+        <translation>Gerade nichts zu tun</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Jetzt: %1</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>the latest safe start was %1, %2 ago</source>
+        <translation>der späteste sichere Beginn war %1, vor %2</translation>
+    </message>
+    <message>
+        <source>, if all takes as usual</source>
+        <translation>, wenn alles wie üblich dauert</translation>
+    </message>
+    <message>
+        <source>at the latest %1, %2</source>
+        <translation>spätestens %1, %2</translation>
+    </message>
+    <message>
+        <source>latest was %1</source>
+        <translation>spätestens war %1</translation>
+    </message>
+    <message>
+        <source>, if as usual</source>
+        <translation>, wenn wie üblich</translation>
+    </message>
+    <message>
+        <source>latest %1, %2</source>
+        <translation>spätestens %1, %2</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>wartet</translation>
+    </message>
+    <message>
+        <source>being applied</source>
+        <translation>wird aufgetragen</translation>
+    </message>
+    <message>
+        <source>developing</source>
+        <translation>wirkt ein</translation>
+    </message>
+    <message>
+        <source>under water</source>
+        <translation>unter Wasser</translation>
+    </message>
+    <message>
+        <source>rinsed</source>
+        <translation>ausgespült</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>late to apply</source>
+        <translation>zu spät zum Auftragen</translation>
+    </message>
+    <message>
+        <source>until you apply</source>
+        <translation>bis zum Auftragen</translation>
+    </message>
+    <message>
+        <source>longer than planned</source>
+        <translation>länger als geplant</translation>
+    </message>
+    <message>
+        <source>of applying left</source>
+        <translation>Auftragen übrig</translation>
+    </message>
+    <message>
+        <source>past planned water</source>
+        <translation>nach geplantem Wasser</translation>
+    </message>
+    <message>
+        <source>until water</source>
+        <translation>bis Wasser</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>bald</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>%1 is past its limit</source>
+        <translation>%1: Grenze überschritten</translation>
+    </message>
+    <message>
+        <source>%1 nears its limit</source>
+        <translation>%1: Grenze nahe</translation>
+    </message>
+    <message>
+        <source>Soon: %1</source>
+        <translation>Bald: %1</translation>
+    </message>
+    <message>
+        <source>Should be done: %1</source>
+        <translation>Sollte fertig sein: %1</translation>
+    </message>
+    <message>
+        <source>Look now: %1</source>
+        <translation>Jetzt kontrollieren: %1</translation>
+    </message>
+    <message>
+        <source>Rinse now: %1</source>
+        <translation>Jetzt ausspülen: %1</translation>
+    </message>
+    <message>
+        <source>Due now.</source>
+        <translation>Jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>Waiting for you: %1 min.</source>
+        <translation>Wartet auf Sie: %1 min.</translation>
+    </message>
+    <message>
+        <source>Also: %1.</source>
+        <translation>Außerdem: %1.</translation>
+    </message>
+    <message>
+        <source>Soon: %1, strand test</source>
+        <translation>Bald: %1, Strähnentest</translation>
+    </message>
+    <message>
+        <source>%1: strand test</source>
+        <translation>%1: Strähnentest</translation>
+    </message>
+    <message>
+        <source>Soon: rinse %1</source>
+        <translation>Bald: %1 ausspülen</translation>
+    </message>
+    <message>
+        <source>%1: has it ended?</source>
+        <translation>%1: Ist es beendet?</translation>
+    </message>
+    <message>
+        <source>Carry on with the least harm</source>
+        <translation>Mit dem geringsten Schaden weitermachen</translation>
+    </message>
+    <message>
+        <source>Every limit holds</source>
+        <translation>Jede Grenze wird eingehalten</translation>
+    </message>
+    <message>
+        <source>1 limit is passed by %1</source>
+        <translation>1 Grenze wird um %1 überschritten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n limits are passed by %1 in all</source>
+        <translation>
+            <numerusform>%n Grenze wird um %1 überschritten</numerusform>
+            <numerusform>%n Grenzen werden um insgesamt %1 überschritten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>  ·  zone-minutes: %1 short, %2 past the targets</source>
+        <translation>  ·  Zonenminuten: %1 zu kurz, %2 über den Zielen</translation>
+    </message>
+    <message>
+        <source>every time</source>
+        <translation>jedes Mal</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>over 99 in 100</source>
+        <translation>über 99 von 100</translation>
+    </message>
+    <message>
+        <source>under 1 in 100</source>
+        <translation>unter 1 von 100</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 von 100</translation>
+    </message>
+    <message>
+        <source>%1 min, at least %2, at most %3</source>
+        <translation>%1 min, mindestens %2, höchstens %3</translation>
+    </message>
+</context>
+<context>
+    <name>ZoneColumns</name>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>The mixture it is applied from</source>
+        <translation>Die Mischung, aus der aufgetragen wird</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Spülen</translation>
+    </message>
+    <message>
+        <source>The rinse group it goes under the water with</source>
+        <translation>Die Spülgruppe, mit der sie unter das Wasser kommt</translation>
+    </message>
+    <message>
+        <source>all applied</source>
+        <translation>alles aufgetragen</translation>
+    </message>
+    <message>
+        <source>first strand</source>
+        <translation>erste Strähne</translation>
+    </message>
+    <message>
+        <source>Counts from</source>
+        <translation>Zählt ab</translation>
+    </message>
+    <message>
+        <source>When the leaflet starts to count development</source>
+        <translation>Ab wann die Gebrauchsanweisung die Einwirkzeit zählt</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>Alone</source>
+        <translation>Allein</translation>
+    </message>
+    <message>
+        <source>Can be rinsed without wetting its neighbours</source>
+        <translation>Kann ausgespült werden, ohne die Nachbarn nass zu machen</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Minutes of development to aim at</source>
+        <translation>Angestrebte Minuten Einwirkzeit</translation>
+    </message>
+    <message>
+        <source>First look</source>
+        <translation>1. Kontrolle</translation>
+    </message>
+    <message>
+        <source>Minutes of development at the first strand test; empty for none</source>
+        <translation>Minuten Einwirkzeit beim ersten Strähnentest; leer für keinen</translation>
+    </message>
+    <message>
+        <source>Then every</source>
+        <translation>Dann alle</translation>
+    </message>
+    <message>
+        <source>Minutes between looks; empty for one look</source>
+        <translation>Minuten zwischen den Kontrollen; leer für eine einzige</translation>
+    </message>
+    <message>
+        <source>A look</source>
+        <translation>Dauer Kontrolle</translation>
+    </message>
+    <message>
+        <source>Minutes that one look takes</source>
+        <translation>Minuten, die eine Kontrolle dauert</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nach</translation>
+    </message>
+    <message>
+        <source>Zones that must be applied before it</source>
+        <translation>Zonen, die vorher aufgetragen sein müssen</translation>
+    </message>
+    <message>
+        <source>Name zones of this coat, with commas between them.</source>
+        <translation>Nennen Sie Zonen dieses Durchgangs, mit Kommas dazwischen.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 before water</source>
+        <comment>a job, how long it takes, when</comment>
+        <translation>%1 %2, %3 vor Wasser</translation>
+    </message>
+    <message>
+        <source>Late jobs</source>
+        <translation>Späte Arbeiten</translation>
+    </message>
+    <message>
+        <source>Hands-on jobs tied to the rinse, such as: Emulsify 2, 5 before water</source>
+        <translation>Handarbeiten vor dem Ausspülen, etwa: Emulgieren 2, 5 vor Wasser</translation>
+    </message>
+    <message>
+        <source>Type the job, its minutes, and how many minutes before water it starts: Emulsify 2, 5 before water. A semicolon stands between several.</source>
+        <translation>Geben Sie die Arbeit ein, ihre Minuten und wie viele Minuten vor Wasser sie beginnt: Emulgieren 2, 5 vor Wasser. Zwischen mehreren steht ein Strichpunkt.</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>What this part of the head is called</source>
+        <translation>Wie dieser Teil des Kopfes heißt</translation>
+    </message>
+    <message>
+        <source>Quickest</source>
+        <translation>Schnellst.</translation>
+    </message>
+    <message>
+        <source>Minutes to apply at the quickest</source>
+        <translation>Minuten zum Auftragen, wenn es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Üblich</translation>
+    </message>
+    <message>
+        <source>Minutes to apply as a rule</source>
+        <translation>Minuten zum Auftragen in der Regel</translation>
+    </message>
+    <message>
+        <source>Slowest</source>
+        <translation>Langsamst.</translation>
+    </message>
+    <message>
+        <source>Minutes to apply at the slowest</source>
+        <translation>Minuten zum Auftragen, wenn es am langsamsten geht</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mind.</translation>
+    </message>
+    <message>
+        <source>Fewest minutes of development, from the leaflet</source>
+        <translation>Wenigste Minuten Einwirkzeit, laut Gebrauchsanweisung</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Höchst.</translation>
+    </message>
+    <message>
+        <source>Most minutes of development, from the leaflet</source>
+        <translation>Meiste Minuten Einwirkzeit, laut Gebrauchsanweisung</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>Erste Strähne</translation>
+    </message>
+    <message>
+        <source>Most minutes the first strand may carry the mixture, until water</source>
+        <translation>Meiste Minuten, die die erste Strähne die Mischung tragen darf, bis Wasser</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Letzte Strähne</translation>
+    </message>
+    <message>
+        <source>Fewest minutes the last strand must carry it, until water</source>
+        <translation>Wenigste Minuten, die die letzte Strähne sie tragen muss, bis Wasser</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::AlertPanel</name>
+    <message>
+        <source>%1  (Enter)</source>
+        <translation>%1  (Enter)</translation>
+    </message>
+    <message>
+        <source>Water is on %1</source>
+        <translation>Wasser läuft auf %1</translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation>Begonnen</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::BasicsPanel</name>
+    <message>
+        <source>&amp;Ready by</source>
+        <translation>&amp;Fertig um</translation>
+    </message>
+    <message>
+        <source>the service&apos;s name</source>
+        <translation>Name des Auftrags</translation>
+    </message>
+    <message>
+        <source>what is coloured</source>
+        <translation>was gefärbt wird</translation>
+    </message>
+    <message>
+        <source>the time to spare</source>
+        <translation>Pufferzeit</translation>
+    </message>
+    <message>
+        <source>the basins</source>
+        <translation>Waschbecken</translation>
+    </message>
+    <message>
+        <source>a person</source>
+        <translation>einer Person</translation>
+    </message>
+    <message>
+        <source>a wig</source>
+        <translation>einer Perücke</translation>
+    </message>
+    <message>
+        <source>wefts</source>
+        <translation>Tressen</translation>
+    </message>
+    <message>
+        <source>Ready by</source>
+        <translation>Fertig um</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <comment>a day, as QDate::toString writes it</comment>
+        <translation>ddd d. MMM</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>Ser&amp;vice</source>
+        <translation>Auft&amp;rag</translation>
+    </message>
+    <message>
+        <source>&amp;On</source>
+        <translation>A&amp;n</translation>
+    </message>
+    <message>
+        <source>S&amp;pare</source>
+        <translation>&amp;Puffer</translation>
+    </message>
+    <message>
+        <source>&amp;Basins</source>
+        <translation>Bec&amp;ken</translation>
+    </message>
+    <message>
+        <source>when it is ready</source>
+        <translation>wann es fertig ist</translation>
+    </message>
+    <message>
+        <source>a time to be ready by</source>
+        <translation>eine Zeit, zu der es fertig ist</translation>
+    </message>
+    <message>
+        <source>no time to be ready by</source>
+        <translation>keine Zeit, zu der es fertig ist</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Beckon</name>
+    <message>
+        <source>Basinbell</source>
+        <translation>Basinbell</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CautionsDialog</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>The leaflet of the product comes first</source>
+        <translation>Die Gebrauchsanweisung des Produkts geht vor</translation>
+    </message>
+    <message>
+        <source>I have read them, go on  (Enter)</source>
+        <translation>Gelesen, weiter  (Enter)</translation>
+    </message>
+    <message>
+        <source>Close  (Enter)</source>
+        <translation>Schließen  (Enter)</translation>
+    </message>
+    <message>
+        <source>Not yet  (Esc)</source>
+        <translation>Noch nicht  (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ChoiceButton</name>
+    <message>
+        <source>  (Alt+%1)</source>
+        <translation>  (Alt+%1)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Corrections</name>
+    <message>
+        <source>%1 min ago</source>
+        <translation>vor %1 min</translation>
+    </message>
+    <message>
+        <source>Cautions  (F2)</source>
+        <translation>Warnhinweise  (F2)</translation>
+    </message>
+    <message>
+        <source>End this run …</source>
+        <translation>Lauf beenden …</translation>
+    </message>
+    <message>
+        <source>Last: %1</source>
+        <translation>Zuletzt: %1</translation>
+    </message>
+    <message>
+        <source>Undo it  (Ctrl+Z)</source>
+        <translation>Rückgängig  (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>Undo (Ctrl+Z)</source>
+        <translation>Zurück (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>It was earlier …  (E)</source>
+        <translation>Es war früher …  (E)</translation>
+    </message>
+    <message>
+        <source>Earlier (E)</source>
+        <translation>Früher (E)</translation>
+    </message>
+    <message>
+        <source>More …  (M)</source>
+        <translation>Mehr …  (M)</translation>
+    </message>
+    <message>
+        <source>More (M)</source>
+        <translation>Mehr (M)</translation>
+    </message>
+    <message>
+        <source>Quiet 2 min  (Q)</source>
+        <translation>2 min still  (Q)</translation>
+    </message>
+    <message>
+        <source>Quiet (Q)</source>
+        <translation>Still (Q)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::DesktopNotice</name>
+    <message>
+        <source>Show the lanes</source>
+        <translation>Bahnen zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::FileMenu</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>Zuletzt &amp;geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Demo</source>
+        <translation>Bei&amp;spiel</translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation>&amp;Neu</translation>
+    </message>
+    <message>
+        <source>&amp;Open …</source>
+        <translation>&amp;Öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as …</source>
+        <translation>Speichern &amp;unter …</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>Before the premiere: three heads</source>
+        <translation>Vor der Premiere: drei Köpfe</translation>
+    </message>
+    <message>
+        <source>From &amp;files …</source>
+        <translation>Aus &amp;Dateien …</translation>
+    </message>
+    <message>
+        <source>A &amp;new one</source>
+        <translation>Ein &amp;neuer</translation>
+    </message>
+    <message>
+        <source>The &amp;same once more</source>
+        <translation>Der&amp;selbe noch einmal</translation>
+    </message>
+    <message>
+        <source>From a s&amp;tarting point</source>
+        <translation>Aus einer &amp;Vorlage</translation>
+    </message>
+    <message>
+        <source>A &amp;demo</source>
+        <translation>Ein &amp;Beispiel</translation>
+    </message>
+    <message>
+        <source>Nothing yet</source>
+        <translation>Noch nichts</translation>
+    </message>
+    <message>
+        <source>Service files (*.json)</source>
+        <translation>Auftragsdateien (*.json)</translation>
+    </message>
+    <message>
+        <source>Open a service, or several that share a crew</source>
+        <translation>Auftrag öffnen, oder mehrere mit gemeinsamem Team</translation>
+    </message>
+    <message>
+        <source>Add heads</source>
+        <translation>Köpfe hinzufügen</translation>
+    </message>
+    <message>
+        <source>Beside what is here?</source>
+        <translation>Neben dem, was da ist?</translation>
+    </message>
+    <message>
+        <source>Plan it together with what is here, or open it in its place?</source>
+        <translation>Zusammen mit dem planen, was da ist, oder an seiner Stelle öffnen?</translation>
+    </message>
+    <message>
+        <source>Plan together</source>
+        <translation>Zusammen planen</translation>
+    </message>
+    <message>
+        <source>Open in its place</source>
+        <translation>An seiner Stelle öffnen</translation>
+    </message>
+    <message>
+        <source>Not opened</source>
+        <translation>Nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>%1 is not a service that can be opened.</source>
+        <translation>%1 ist kein Auftrag, der geöffnet werden kann.</translation>
+    </message>
+    <message>
+        <source>Save the service</source>
+        <translation>Auftrag speichern</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Something is marked as wrong. Put it right first: a file that cannot be opened again is of no use.</source>
+        <translation>Etwas ist als falsch markiert. Berichtigen Sie es zuerst: Eine Datei, die sich nicht mehr öffnen lässt, nützt nichts.</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Ungespeicherte Änderungen</translation>
+    </message>
+    <message>
+        <source>%1 has changes that are not saved.</source>
+        <translation>%1 hat Änderungen, die nicht gespeichert sind.</translation>
+    </message>
+    <message>
+        <source>These have changes that are not saved: %1.</source>
+        <translation>Diese haben Änderungen, die nicht gespeichert sind: %1.</translation>
+    </message>
+    <message>
+        <source>Add a &amp;head</source>
+        <translation>&amp;Kopf hinzufügen</translation>
+    </message>
+    <message>
+        <source>New, &amp;from a starting point</source>
+        <translation>Neu aus einer &amp;Vorlage</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HeadsBar</name>
+    <message>
+        <source>Take this head out</source>
+        <translation>Diesen Kopf entfernen</translation>
+    </message>
+    <message>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <translation>Diese Zeiten sind gängige Praxis, nicht die eines Produkts. Tragen Sie ein, was die Gebrauchsanweisung sagt, und vermerken Sie es bei der Schale.</translation>
+    </message>
+    <message>
+        <source>Heads</source>
+        <translation>Köpfe</translation>
+    </message>
+    <message>
+        <source>Name of the head</source>
+        <translation>Name des Kopfes</translation>
+    </message>
+    <message>
+        <source>What prompts and alarms call this head. It is not kept in the record of a run.</source>
+        <translation>Wie Aufforderungen und Alarme diesen Kopf nennen. Es bleibt nicht in der Aufzeichnung eines Laufs.</translation>
+    </message>
+    <message>
+        <source>Add a head</source>
+        <translation>Kopf hinzufügen</translation>
+    </message>
+    <message>
+        <source>Ca&amp;lled</source>
+        <translation>H&amp;eißt</translation>
+    </message>
+    <message>
+        <source>the head&apos;s name</source>
+        <translation>Name des Kopfes</translation>
+    </message>
+    <message>
+        <source>%1 (something is wrong)</source>
+        <translation>%1 (etwas stimmt nicht)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LaneCard</name>
+    <message>
+        <source>Look %1</source>
+        <translation>Kontrolle %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>, seen: %1</source>
+        <translation>, gesehen: %1</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LanesGrid</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <comment>lanes</comment>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, next %2</source>
+        <translation>%1, nächste %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LanesPage</name>
+    <message>
+        <source>Try the sound  (F3)</source>
+        <translation>Ton prüfen  (F3)</translation>
+    </message>
+    <message>
+        <source>I have read it</source>
+        <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Gut</translation>
+    </message>
+    <message>
+        <source>End that run …</source>
+        <translation>Diesen Lauf beenden …</translation>
+    </message>
+    <message>
+        <source>Let it sound  (Shift+Q)</source>
+        <translation>Tönen lassen  (Umschalt+Q)</translation>
+    </message>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+    <message>
+        <source>%1  ·  coat %2 of %3: %4</source>
+        <translation>%1  ·  Durchgang %2 von %3: %4</translation>
+    </message>
+    <message>
+        <source>Planned again: %1</source>
+        <translation>Neu geplant: %1</translation>
+    </message>
+    <message>
+        <source>The plan is being worked out anew; until then the one before goes on.</source>
+        <translation>Der Plan wird neu ausgearbeitet; bis dahin gilt der vorige.</translation>
+    </message>
+    <message>
+        <source>No alarm can be heard. %1 Keep the screen in view.</source>
+        <translation>Kein Alarm ist zu hören. %1 Behalten Sie den Bildschirm im Blick.</translation>
+    </message>
+    <message>
+        <source>%1, silent until %2</source>
+        <translation>%1, still bis %2</translation>
+    </message>
+    <message>
+        <source>Applying %1 stopped; the rest is a zone of its own.</source>
+        <translation>Auftragen von %1 abgebrochen; der Rest ist eine eigene Zone.</translation>
+    </message>
+    <message>
+        <source>%1 is rinsed by itself.</source>
+        <translation>%1 wird allein ausgespült.</translation>
+    </message>
+    <message>
+        <source>%1 is away for %2 min.</source>
+        <translation>%1 ist %2 min abwesend.</translation>
+    </message>
+    <message>
+        <source>%1 has come to help.</source>
+        <translation>%1 hilft jetzt mit.</translation>
+    </message>
+    <message>
+        <source>%1 has gone.</source>
+        <translation>%1 ist gegangen.</translation>
+    </message>
+    <message>
+        <source>%1 is given up.</source>
+        <translation>%1 ist aufgegeben.</translation>
+    </message>
+    <message>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <translation>Wärme ist an. Was sie mit den Mischungen macht, sagt nur die Gebrauchsanweisung.</translation>
+    </message>
+    <message>
+        <source>Heat is off.</source>
+        <translation>Wärme ist weg.</translation>
+    </message>
+    <message>
+        <source>%1 is a zone more.</source>
+        <translation>%1 ist eine weitere Zone.</translation>
+    </message>
+    <message>
+        <source>That answer was taken back.</source>
+        <translation>Diese Antwort wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>That answer was put %1 min earlier.</source>
+        <translation>Diese Antwort wurde %1 min früher gesetzt.</translation>
+    </message>
+    <message>
+        <source>That answer is about %1 now.</source>
+        <translation>Diese Antwort gilt jetzt %1.</translation>
+    </message>
+    <message>
+        <source>Heat since %1</source>
+        <translation>Wärme seit %1</translation>
+    </message>
+    <message>
+        <source>, to be taken off at %1</source>
+        <translation>, wegzunehmen um %1</translation>
+    </message>
+    <message>
+        <source>The windows and alarms stay those without heat; where the leaflet gives times with heat, go by those.</source>
+        <translation>Zeitfenster und Alarme bleiben die ohne Wärme; nennt die Gebrauchsanweisung Zeiten mit Wärme, gelten diese.</translation>
+    </message>
+    <message>
+        <source>Chosen: %1.</source>
+        <translation>Gewählt: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LookChoices</name>
+    <message>
+        <source>A minute sooner</source>
+        <translation>Eine Minute früher</translation>
+    </message>
+    <message>
+        <source>A minute later</source>
+        <translation>Eine Minute später</translation>
+    </message>
+    <message>
+        <source>Tone seen</source>
+        <translation>Gesehener Ton</translation>
+    </message>
+    <message>
+        <source>Leave it on  (1)</source>
+        <translation>Drauflassen  (1)</translation>
+    </message>
+    <message>
+        <source>Leave %1 on  (1)</source>
+        <translation>%1 drauflassen  (1)</translation>
+    </message>
+    <message>
+        <source>Leave (1)</source>
+        <translation>Lassen (1)</translation>
+    </message>
+    <message>
+        <source>Look again in %1 min  (2)</source>
+        <translation>In %1 min wieder  (2)</translation>
+    </message>
+    <message>
+        <source>%1 min (2)</source>
+        <translation>%1 min (2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave all %n on  (4)</source>
+        <translation>
+            <numerusform>Alle drauflassen  (4)</numerusform>
+            <numerusform>Alle %n drauflassen  (4)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n (4)</source>
+        <translation>
+            <numerusform>Alle (4)</numerusform>
+            <numerusform>Alle %n (4)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Tone seen  (T)</source>
+        <translation>Ton gesehen  (T)</translation>
+    </message>
+    <message>
+        <source>wets its neighbours</source>
+        <translation>macht Nachbarn nass</translation>
+    </message>
+    <message>
+        <source>%1 short of its least</source>
+        <translation>%1 unter dem Mindesten</translation>
+    </message>
+    <message>
+        <source>Rinse (3)</source>
+        <translation>Spülen (3)</translation>
+    </message>
+    <message>
+        <source>Rinse, short (3)</source>
+        <translation>Spülen, kurz (3)</translation>
+    </message>
+    <message>
+        <source>Rinse, spreads (3)</source>
+        <translation>Spülen, nässt (3)</translation>
+    </message>
+    <message>
+        <source>Rinse %1 now  (3)</source>
+        <translation>%1 jetzt spülen  (3)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::MainWindow</name>
+    <message>
+        <source>%1 – Basinbell</source>
+        <translation>%1 – Basinbell</translation>
+    </message>
+    <message>
+        <source>Set-up  (Ctrl+1)</source>
+        <translation>Vorbereitung  (Strg+1)</translation>
+    </message>
+    <message>
+        <source>Lanes  (Ctrl+2)</source>
+        <translation>Bahnen  (Strg+2)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Lauf</translation>
+    </message>
+    <message>
+        <source>&amp;Start the lanes</source>
+        <translation>Bahnen &amp;starten</translation>
+    </message>
+    <message>
+        <source>Sound &amp;check …</source>
+        <translation>&amp;Tonprobe …</translation>
+    </message>
+    <message>
+        <source>&amp;End this run …</source>
+        <translation>Lauf &amp;beenden …</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Warnhinweise</translation>
+    </message>
+    <message>
+        <source>not saved anywhere yet</source>
+        <translation>noch nirgends gespeichert</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1, geändert</translation>
+    </message>
+    <message>
+        <source>Undo my last answer</source>
+        <translation>Meine letzte Antwort rückgängig</translation>
+    </message>
+    <message>
+        <source>Undo %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Redo %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>Taken up where it stopped. If something happened meanwhile, answer it and say how long ago it was.</source>
+        <translation>Aufgenommen, wo er aufgehört hat. Ist inzwischen etwas geschehen, beantworten Sie es und sagen Sie, wie lange es her ist.</translation>
+    </message>
+    <message>
+        <source>A run was left unfinished</source>
+        <translation>Ein Lauf blieb unbeendet</translation>
+    </message>
+    <message>
+        <source>It was begun long ago. Taken up now, everything in it is overdue and sounds at once.</source>
+        <translation>Er wurde vor langer Zeit begonnen. Wird er jetzt aufgenommen, ist alles darin überfällig und tönt auf einmal.</translation>
+    </message>
+    <message>
+        <source>Take it up</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>End it for good</source>
+        <translation>Endgültig beenden</translation>
+    </message>
+    <message>
+        <source>Leave it for later</source>
+        <translation>Für später lassen</translation>
+    </message>
+    <message>
+        <source>End this run</source>
+        <translation>Lauf beenden</translation>
+    </message>
+    <message>
+        <source>End this run for good? Nothing sounds any more, and it cannot be taken up again.</source>
+        <translation>Diesen Lauf endgültig beenden? Es tönt nichts mehr, und er kann nicht wieder aufgenommen werden.</translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>Keep it running</source>
+        <translation>Weiterlaufen lassen</translation>
+    </message>
+    <message>
+        <source>Basinbell</source>
+        <translation>Basinbell</translation>
+    </message>
+    <message>
+        <source>Lanes are running</source>
+        <translation>Bahnen laufen</translation>
+    </message>
+    <message>
+        <source>Close the window while lanes run? No alarm sounds until it is opened again; the run is kept and goes on then.</source>
+        <translation>Fenster schließen, während Bahnen laufen? Kein Alarm tönt, bis es wieder geöffnet wird; der Lauf bleibt erhalten und geht dann weiter.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Keep it open</source>
+        <translation>Offen lassen</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::MorePanel</name>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>Which application stops before it is done? The rest becomes a zone of its own.</source>
+        <translation>Welches Auftragen endet, bevor es fertig ist? Der Rest wird eine eigene Zone.</translation>
+    </message>
+    <message>
+        <source>Which zone is rinsed by itself when its time comes? Its neighbours must stay dry.</source>
+        <translation>Welche Zone wird zu ihrer Zeit allein ausgespült? Ihre Nachbarn müssen trocken bleiben.</translation>
+    </message>
+    <message>
+        <source>Who is away?</source>
+        <translation>Wer ist abwesend?</translation>
+    </message>
+    <message>
+        <source>Who has gone for good?</source>
+        <translation>Wer ist ganz gegangen?</translation>
+    </message>
+    <message>
+        <source>Which zone is it like? It has the same bowl, window and looks.</source>
+        <translation>Welcher Zone gleicht sie? Sie hat dieselbe Schale, dasselbe Zeitfenster und dieselben Kontrollen.</translation>
+    </message>
+    <message>
+        <source>Applying %1 stops</source>
+        <translation>Auftragen von %1 endet</translation>
+    </message>
+    <message>
+        <source>Applying stops</source>
+        <translation>Auftragen endet</translation>
+    </message>
+    <message>
+        <source>It stops before it is done; the rest becomes a zone of its own, applied later.</source>
+        <translation>Es endet, bevor es fertig ist; der Rest wird eine eigene Zone und später aufgetragen.</translation>
+    </message>
+    <message>
+        <source>Rinse a zone by itself …</source>
+        <translation>Zone allein spülen …</translation>
+    </message>
+    <message>
+        <source>A zone more …</source>
+        <translation>Eine weitere Zone …</translation>
+    </message>
+    <message>
+        <source>Heat …</source>
+        <translation>Wärme …</translation>
+    </message>
+    <message>
+        <source>Heat is on …</source>
+        <translation>Wärme ist an …</translation>
+    </message>
+    <message>
+        <source>Heat is off</source>
+        <translation>Wärme ist weg</translation>
+    </message>
+    <message>
+        <source>An earlier answer …</source>
+        <translation>Eine frühere Antwort …</translation>
+    </message>
+    <message>
+        <source>Give up this coat …</source>
+        <translation>Durchgang aufgeben …</translation>
+    </message>
+    <message>
+        <source>Away …</source>
+        <translation>Abwesend …</translation>
+    </message>
+    <message>
+        <source>Somebody comes …</source>
+        <translation>Jemand kommt …</translation>
+    </message>
+    <message>
+        <source>Somebody has gone …</source>
+        <translation>Jemand ist gegangen …</translation>
+    </message>
+    <message>
+        <source>For how long is %1 away, from now on?</source>
+        <translation>Wie lange ist %1 von jetzt an abwesend?</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Who comes to help?</source>
+        <translation>Wer kommt helfen?</translation>
+    </message>
+    <message>
+        <source>Name of who comes to help</source>
+        <translation>Name der Hilfe</translation>
+    </message>
+    <message>
+        <source>Comes to help  (Enter)</source>
+        <translation>Kommt helfen  (Enter)</translation>
+    </message>
+    <message>
+        <source>Give up %1? Nothing more of it is begun; what is on the hair is still rinsed.</source>
+        <translation>%1 aufgeben? Nichts davon wird mehr begonnen; was auf dem Haar ist, wird noch ausgespült.</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Aufgeben</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Which heat?</source>
+        <translation>Welche Wärme?</translation>
+    </message>
+    <message>
+        <source>%1: off</source>
+        <translation>%1: aus</translation>
+    </message>
+    <message>
+        <source>%1: on …</source>
+        <translation>%1: an …</translation>
+    </message>
+    <message>
+        <source>For how long does the heat stay, as the leaflet says? The windows and alarms stay those without heat.</source>
+        <translation>Wie lange bleibt die Wärme laut Gebrauchsanweisung? Zeitfenster und Alarme bleiben die ohne Wärme.</translation>
+    </message>
+    <message>
+        <source>That is not known</source>
+        <translation>Das ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>What is the zone like %1 called, and how long does it take to apply?</source>
+        <translation>Wie heißt die Zone, die %1 gleicht, und wie lange dauert das Auftragen?</translation>
+    </message>
+    <message>
+        <source>Name of the zone</source>
+        <translation>Name der Zone</translation>
+    </message>
+    <message>
+        <source>Minutes to apply it</source>
+        <translation>Minuten zum Auftragen</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>as long as %1</source>
+        <translation>so lange wie %1</translation>
+    </message>
+    <message>
+        <source>Add it  (Enter)</source>
+        <translation>Hinzufügen  (Enter)</translation>
+    </message>
+    <message>
+        <source>Which answer was not so?</source>
+        <translation>Welche Antwort stimmte nicht?</translation>
+    </message>
+    <message>
+        <source>%1. What was so?</source>
+        <translation>%1. Was stimmt?</translation>
+    </message>
+    <message>
+        <source>It did not happen</source>
+        <translation>Es ist nicht geschehen</translation>
+    </message>
+    <message>
+        <source>%1 min earlier</source>
+        <translation>%1 min früher</translation>
+    </message>
+    <message>
+        <source>It was %1</source>
+        <translation>Es war %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::NowPanel</name>
+    <message>
+        <source>Skip it  (Del)</source>
+        <translation>Auslassen  (Entf)</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>%1  (Enter)</source>
+        <translation>%1  (Enter)</translation>
+    </message>
+    <message>
+        <source>when the hands are free</source>
+        <translation>wenn die Hände frei sind</translation>
+    </message>
+    <message>
+        <source>%1 left, until %2</source>
+        <translation>noch %1, bis %2</translation>
+    </message>
+    <message>
+        <source>planned until %1</source>
+        <translation>geplant bis %1</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <translation>%1, um %2</translation>
+    </message>
+    <message>
+        <source>holds if it takes up to %1 min</source>
+        <translation>hält, wenn es bis zu %1 min dauert</translation>
+    </message>
+    <message>
+        <source>%1 developing</source>
+        <translation>wirkt %1 ein</translation>
+    </message>
+    <message>
+        <source>All done</source>
+        <translation>Alles fertig</translation>
+    </message>
+    <message>
+        <source>Nothing to do just now</source>
+        <translation>Gerade nichts zu tun</translation>
+    </message>
+    <message>
+        <source>Every step of this run is answered.</source>
+        <translation>Jeder Schritt dieses Laufs ist beantwortet.</translation>
+    </message>
+    <message>
+        <source>Put this run away  (Enter)</source>
+        <translation>Lauf weglegen  (Enter)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::OutcomeButton</name>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PartPanel</name>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Nach oben</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Nach unten</translation>
+    </message>
+    <message>
+        <source>adding a row</source>
+        <translation>Zeile hinzufügen</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>moving %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PartTable</name>
+    <message>
+        <source>%1 of %2 to %3</source>
+        <translation>%1 von %2 auf %3</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <translation>%1: „%2“ wurde nicht verstanden. %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PlanPanel</name>
+    <message>
+        <source>What is wrong</source>
+        <translation>Was falsch ist</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Plant …</translation>
+    </message>
+    <message>
+        <source>Planning … %1 s</source>
+        <translation>Plant … %1 s</translation>
+    </message>
+    <message>
+        <source>Put this right, and it is planned at once:</source>
+        <translation>Berichtigen Sie dies, dann wird sofort geplant:</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ReasonBand</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Schließen  (Esc)</translation>
+    </message>
+    <message>
+        <source>What can be chosen</source>
+        <translation>Was gewählt werden kann</translation>
+    </message>
+    <message>
+        <source>Not every limit can hold any more. %1</source>
+        <translation>Nicht jede Grenze ist noch einzuhalten. %1</translation>
+    </message>
+    <message>
+        <source>What can be chosen is being worked out …</source>
+        <translation>Was gewählt werden kann, wird ausgearbeitet …</translation>
+    </message>
+    <message>
+        <source>Nothing was found that could be chosen.</source>
+        <translation>Es wurde nichts gefunden, das gewählt werden könnte.</translation>
+    </message>
+    <message>
+        <source>As of %1, %2 ago: by now they may come to something else. The least harm stands first.</source>
+        <translation>Stand %1, vor %2: Inzwischen kann anderes herauskommen. Der geringste Schaden steht zuerst.</translation>
+    </message>
+    <message>
+        <source>As of %1. The least harm stands first; nothing is done until you choose.</source>
+        <translation>Stand %1. Der geringste Schaden steht zuerst; nichts geschieht, bis Sie wählen.</translation>
+    </message>
+    <message>
+        <source>Work it out again  (W)</source>
+        <translation>Neu ausarbeiten  (W)</translation>
+    </message>
+    <message>
+        <source>What can be chosen  (W)</source>
+        <translation>Was gewählt werden kann  (W)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ReasonPanel</name>
+    <message>
+        <source>Looking for what would make it fit …</source>
+        <translation>Es wird gesucht, womit es passen würde …</translation>
+    </message>
+    <message>
+        <source>No change that is known makes it fit, nor do two together.</source>
+        <translation>Keine bekannte Änderung macht es passend, auch nicht zwei zusammen.</translation>
+    </message>
+    <message>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <translation>Jede davon macht es passend: Es wurde mit der Änderung geplant. Die kleinste kommt zuerst; die Gebrauchsanweisung geht allen vor.</translation>
+    </message>
+    <message>
+        <source>There was no time to find what would make it fit.</source>
+        <translation>Die Zeit reichte nicht, um zu finden, womit es passen würde.</translation>
+    </message>
+    <message>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <translation>Jede davon macht es passend; es kann mehr geben. Die Gebrauchsanweisung geht allen vor.</translation>
+    </message>
+    <message>
+        <source>Why nothing fits, and what would</source>
+        <translation>Warum nichts passt und was passen würde</translation>
+    </message>
+    <message>
+        <source>The search was stopped before it was known whether anything fits.</source>
+        <translation>Die Suche wurde abgebrochen, bevor bekannt war, ob etwas passt.</translation>
+    </message>
+    <message>
+        <source>Without any one of these the others can hold together.</source>
+        <translation>Ohne irgendeine davon können die anderen zusammen bestehen.</translation>
+    </message>
+    <message>
+        <source>Not all of these may be needed for the clash.</source>
+        <translation>Vielleicht sind nicht alle davon am Widerspruch beteiligt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ServiceDocument</name>
+    <message>
+        <source>adding %1</source>
+        <translation>%1 hinzufügen</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Heads that are planned together share one crew: that of %1 is kept, not that of %2 (%3).</source>
+        <translation>Köpfe, die zusammen geplant werden, teilen ein Team: Das von %1 bleibt, nicht das von %2 (%3).</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::SetupPage</name>
+    <message>
+        <source>&amp;Zones</source>
+        <translation>&amp;Zonen</translation>
+    </message>
+    <message>
+        <source>Bo&amp;wls</source>
+        <translation>S&amp;chalen</translation>
+    </message>
+    <message>
+        <source>Rinse &amp;groups</source>
+        <translation>Spül&amp;gruppen</translation>
+    </message>
+    <message>
+        <source>&amp;Coats and drying</source>
+        <translation>D&amp;urchgänge und Trocknen</translation>
+    </message>
+    <message>
+        <source>&amp;Hands</source>
+        <translation>&amp;Team</translation>
+    </message>
+    <message>
+        <source>Coats</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>Start the lanes  (Ctrl+Enter)</source>
+        <translation>Bahnen starten  (Strg+Enter)</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Starten</translation>
+    </message>
+    <message>
+        <source>Lanes are running. What you change here is for the next time.</source>
+        <translation>Bahnen laufen. Was Sie hier ändern, gilt für das nächste Mal.</translation>
+    </message>
+    <message>
+        <source>Once the lanes run, every answer is saved by itself.</source>
+        <translation>Sobald die Bahnen laufen, wird jede Antwort von selbst gespeichert.</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Plant …</translation>
+    </message>
+    <message>
+        <source>Nothing fits yet, so there is nothing to start.</source>
+        <translation>Noch passt nichts, also gibt es nichts zu starten.</translation>
+    </message>
+    <message>
+        <source>Something above is marked; put it right to start.</source>
+        <translation>Oben ist etwas markiert; berichtigen Sie es, um zu starten.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::SoundCheck</name>
+    <message>
+        <source>Sound check</source>
+        <translation>Tonprobe</translation>
+    </message>
+    <message>
+        <source>Can you hear every alarm from where you work?</source>
+        <translation>Hören Sie jeden Alarm dort, wo Sie arbeiten?</translation>
+    </message>
+    <message>
+        <source>Get ready  (1)</source>
+        <translation>Bereitmachen  (1)</translation>
+    </message>
+    <message>
+        <source>soft, once, ahead of time</source>
+        <translation>leise, einmal, im Voraus</translation>
+    </message>
+    <message>
+        <source>A step is due  (2)</source>
+        <translation>Ein Schritt ist fällig  (2)</translation>
+    </message>
+    <message>
+        <source>until it is answered</source>
+        <translation>bis er beantwortet ist</translation>
+    </message>
+    <message>
+        <source>A look is due  (3)</source>
+        <translation>Eine Kontrolle ist fällig  (3)</translation>
+    </message>
+    <message>
+        <source>Water is due  (4)</source>
+        <translation>Wasser ist fällig  (4)</translation>
+    </message>
+    <message>
+        <source>A limit is passed  (5)</source>
+        <translation>Eine Grenze ist überschritten  (5)</translation>
+    </message>
+    <message>
+        <source>the loudest</source>
+        <translation>am lautesten</translation>
+    </message>
+    <message>
+        <source>Not now  (Esc)</source>
+        <translation>Nicht jetzt  (Esc)</translation>
+    </message>
+    <message>
+        <source>Without sound: I watch the screen  (W)</source>
+        <translation>Ohne Ton: Ich achte auf den Bildschirm  (W)</translation>
+    </message>
+    <message>
+        <source>I hear nothing  (N)</source>
+        <translation>Ich höre nichts  (N)</translation>
+    </message>
+    <message>
+        <source>I hear them  (Enter)</source>
+        <translation>Ich höre sie  (Enter)</translation>
+    </message>
+    <message>
+        <source>Press each one. Only your ear can tell: the volume and the cable are out of sight here.</source>
+        <translation>Drücken Sie jeden. Nur Ihr Ohr weiß es: Lautstärke und Kabel sind von hier nicht zu sehen.</translation>
+    </message>
+    <message>
+        <source>No sound can be made. %1</source>
+        <translation>Es kann kein Ton erzeugt werden. %1</translation>
+    </message>
+    <message>
+        <source>Turn up the sound of this machine, look whether a loudspeaker or its cable is out, and press again. If nothing helps, go on without sound: every alarm then fills the screen.</source>
+        <translation>Stellen Sie den Ton dieses Rechners lauter, sehen Sie nach, ob ein Lautsprecher oder sein Kabel abgezogen ist, und drücken Sie noch einmal. Hilft nichts, machen Sie ohne Ton weiter: Jeder Alarm füllt dann den Bildschirm.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StepButton</name>
+    <message>
+        <source>%1: answer it now</source>
+        <translation>%1: jetzt beantworten</translation>
+    </message>
+    <message>
+        <source>Press when this happens sooner: %1</source>
+        <translation>Drücken, wenn dies früher geschieht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandWidget</name>
+    <message>
+        <source>Strands</source>
+        <translation>Strähnen</translation>
+    </message>
+    <message>
+        <source>Water %1</source>
+        <translation>Wasser %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Jetzt %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1: applied from %2 to %3, water at %4, %5 min development.</source>
+        <translation>%1: aufgetragen von %2 bis %3, Wasser um %4, %5 min Einwirkzeit.</translation>
+    </message>
+    <message>
+        <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
+        <translation>In seinen Grenzen: %1; Wasser von %2 bis %3 in neun von zehn Läufen.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ViewMenu</name>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;High contrast</source>
+        <translation>Hoher &amp;Kontrast</translation>
+    </message>
+    <message>
+        <source>High contrast, d&amp;ark</source>
+        <translation>Hoher Kontrast, d&amp;unkel</translation>
+    </message>
+    <message>
+        <source>Text as &amp;usual</source>
+        <translation>Text wie &amp;üblich</translation>
+    </message>
+    <message>
+        <source>La&amp;nguage</source>
+        <translation>S&amp;prache</translation>
+    </message>
+    <message>
+        <source>Text at %1 %</source>
+        <translation>Text mit %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>app::sound::AlarmPlayer</name>
+    <message>
+        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
+        <translation>Kein Ton möglich: Es wurde kein Lautsprecher gefunden. Schließen Sie einen an oder schalten Sie ihn ein, und sehen Sie die Toneinstellungen dieses Rechners nach. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
+    </message>
+    <message>
+        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
+        <translation>Der Lautsprecher nimmt keinen Ton an. Basinbell versucht es weiter; ziehen Sie ihn ab und stecken Sie ihn wieder ein, wenn das anhält. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
+    </message>
+    <message>
+        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
+        <translation>Kein Ton möglich: Das Programm %1 konnte nicht gestartet werden (%2). Installieren Sie Basinbell neu.</translation>
+    </message>
+    <message>
+        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
+        <translation>Das Tonprogramm hat von selbst aufgehört und wird neu gestartet. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
+    </message>
+</context>
+</TS>

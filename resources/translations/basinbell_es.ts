@@ -1,0 +1,2608 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es_ES" sourcelanguage="en_GB">
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <translation>El prospecto del producto es lo primero. Donde difiera de este plan, tiene razón el prospecto: cambie el servicio y planifique de nuevo.</translation>
+    </message>
+    <message>
+        <source>Have the skin test that the maker, the trade and insurers ask for, as a rule 48 hours before, and read by someone trained to read it. A test without a reaction is no promise that there will be none.</source>
+        <translation>Haga la prueba cutánea que piden el fabricante, el oficio y las aseguradoras, por lo general 48 horas antes, y que la lea alguien formado para ello. Una prueba sin reacción no promete que no la habrá.</translation>
+    </message>
+    <message>
+        <source>Do not colour on a rash, on sensitive or broken skin, or after an earlier reaction to colour or to a black temporary tattoo, until a doctor has said what may be done. Many products are not meant for people under 16.</source>
+        <translation>No coloree si hay erupción, sobre piel sensible o dañada, ni después de una reacción anterior a un tinte o a un tatuaje temporal negro, hasta que un médico diga qué puede hacerse. Muchos productos no están pensados para menores de 16 años.</translation>
+    </message>
+    <message>
+        <source>Wear suitable gloves, and air the room, above all with lighteners and ammonia.</source>
+        <translation>Use guantes adecuados y ventile la sala, sobre todo con decolorantes y amoníaco.</translation>
+    </message>
+    <message>
+        <source>Keep mixtures out of eyes, and off lashes and brows unless the product is made for them. If some gets into an eye, rinse at once with plenty of water and get medical help.</source>
+        <translation>Mantenga las mezclas lejos de los ojos, y de pestañas y cejas salvo que el producto sea para ellas. Si algo entra en un ojo, enjuague enseguida con abundante agua y busque ayuda médica.</translation>
+    </message>
+    <message>
+        <source>If skin burns, swells or blisters, rinse at once, whatever the clock says, and get medical help.</source>
+        <translation>Si la piel arde, se hincha o salen ampollas, enjuague enseguida, diga lo que diga el reloj, y busque ayuda médica.</translation>
+    </message>
+    <message>
+        <source>Local rules and licensed practice decide who may do this work and how. This program plans and keeps time: it knows neither the product nor the person, and whoever does the work decides.</source>
+        <translation>Las normas locales y el ejercicio autorizado del oficio deciden quién puede hacer este trabajo y cómo. Este programa planifica y mide el tiempo: no conoce ni el producto ni a la persona, y decide quien hace el trabajo.</translation>
+    </message>
+</context>
+<context>
+    <name>Columns</name>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>What the mixture is called</source>
+        <translation>Cómo se llama la mezcla</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>Mezcla</translation>
+    </message>
+    <message>
+        <source>Minutes of mixing; 0 where it needs no planning</source>
+        <translation>Minutos de mezcla; 0 si no hace falta planificarla</translation>
+    </message>
+    <message>
+        <source>Pot life</source>
+        <translation>Vida útil</translation>
+    </message>
+    <message>
+        <source>Minutes a mixture may be used after mixing, from the leaflet</source>
+        <translation>Minutos que una mezcla puede usarse después de mezclarla, según el prospecto</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Qué lleva</translation>
+    </message>
+    <message>
+        <source>In your own words; shown when it is mixed</source>
+        <translation>Con sus palabras; se muestra al mezclar</translation>
+    </message>
+    <message>
+        <source>Type a clock time, such as 14:30, or 2026-11-28 14:30 for another day.</source>
+        <translation>Escriba una hora, por ejemplo 14:30, o 2026-11-28 14:30 para otro día.</translation>
+    </message>
+    <message>
+        <source>Rinse group</source>
+        <translation>Grupo de enjuague</translation>
+    </message>
+    <message>
+        <source>Zones that go under the water together</source>
+        <translation>Zonas que van juntas al agua</translation>
+    </message>
+    <message>
+        <source>Rinsing</source>
+        <translation>Enjuague</translation>
+    </message>
+    <message>
+        <source>Minutes at the basin</source>
+        <translation>Minutos en el lavacabezas</translation>
+    </message>
+    <message>
+        <source>Water from</source>
+        <translation>Agua desde</translation>
+    </message>
+    <message>
+        <source>The earliest clock time of its water, where the basin is booked</source>
+        <translation>La hora más temprana de agua, si el lavacabezas está reservado</translation>
+    </message>
+    <message>
+        <source>Water until</source>
+        <translation>Agua hasta</translation>
+    </message>
+    <message>
+        <source>The latest clock time of its water, where the basin is booked</source>
+        <translation>La hora más tardía de agua, si el lavacabezas está reservado</translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation>Pasada</translation>
+    </message>
+    <message>
+        <source>What this pass is called</source>
+        <translation>Cómo se llama esta pasada</translation>
+    </message>
+    <message>
+        <source>Drying</source>
+        <translation>Secado</translation>
+    </message>
+    <message>
+        <source>Minutes of drying by hand</source>
+        <translation>Minutos de secado a mano</translation>
+    </message>
+    <message>
+        <source>Drying alone</source>
+        <translation>Se seca solo</translation>
+    </message>
+    <message>
+        <source>Minutes that it dries on by itself</source>
+        <translation>Minutos que sigue secándose por sí solo</translation>
+    </message>
+    <message>
+        <source>Judging</source>
+        <translation>Valoración</translation>
+    </message>
+    <message>
+        <source>Minutes to look at the dry result</source>
+        <translation>Minutos para mirar el resultado seco</translation>
+    </message>
+    <message>
+        <source>Least gap</source>
+        <translation>Pausa mín.</translation>
+    </message>
+    <message>
+        <source>Fewest minutes before the next coat</source>
+        <translation>Minutos como mínimo antes de la pasada siguiente</translation>
+    </message>
+    <message>
+        <source>Most gap</source>
+        <translation>Pausa máx.</translation>
+    </message>
+    <message>
+        <source>Most minutes before the next coat</source>
+        <translation>Minutos como máximo antes de la pasada siguiente</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Ausencia</translation>
+    </message>
+    <message>
+        <source>When nothing can be asked of them, such as 13:00–13:30; empty for never</source>
+        <translation>Cuándo no se les puede pedir nada, por ejemplo 13:00–13:30; vacío para nunca</translation>
+    </message>
+    <message>
+        <source>Type from when to when, such as 13:00–13:30, with commas between several.</source>
+        <translation>Escriba desde cuándo hasta cuándo, por ejemplo 13:00–13:30; varios, separados por comas.</translation>
+    </message>
+    <message>
+        <source>mixing</source>
+        <translation>mezclar</translation>
+    </message>
+    <message>
+        <source>applying</source>
+        <translation>aplicar</translation>
+    </message>
+    <message>
+        <source>looks</source>
+        <translation>revisiones</translation>
+    </message>
+    <message>
+        <source>late jobs</source>
+        <translation>tareas finales</translation>
+    </message>
+    <message>
+        <source>rinsing</source>
+        <translation>enjuagar</translation>
+    </message>
+    <message>
+        <source>drying</source>
+        <translation>secar</translation>
+    </message>
+    <message>
+        <source>judging</source>
+        <translation>valorar</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Hace</translation>
+    </message>
+    <message>
+        <source>What they are asked to do; empty for everything</source>
+        <translation>Qué se les pide; vacío para todo</translation>
+    </message>
+    <message>
+        <source>Name, with commas between them: %1. Empty for everything.</source>
+        <translation>Indique, separado por comas: %1. Vacío para todo.</translation>
+    </message>
+    <message>
+        <source>Pair of hands</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Who works</source>
+        <translation>Quién trabaja</translation>
+    </message>
+    <message>
+        <source>Choose one of the list.</source>
+        <translation>Elija uno de la lista.</translation>
+    </message>
+    <message>
+        <source>Type minutes, such as 12, 12.5 or 12:30.</source>
+        <translation>Escriba minutos, por ejemplo 12, 12,5 o 12:30.</translation>
+    </message>
+</context>
+<context>
+    <name>Demos</name>
+    <message>
+        <source>Actor root and toners</source>
+        <translation>Actor: raíz y matices</translation>
+    </message>
+    <message>
+        <source>Wefts two basins</source>
+        <translation>Tramas: dos lavacabezas</translation>
+    </message>
+    <message>
+        <source>Wig room darker over a day</source>
+        <translation>Taller de pelucas: más oscuro en un día</translation>
+    </message>
+    <message>
+        <source>Wig room lightening in sections</source>
+        <translation>Taller de pelucas: decoloración por secciones</translation>
+    </message>
+    <message>
+        <source>Wig room three zones</source>
+        <translation>Taller de pelucas: tres zonas</translation>
+    </message>
+</context>
+<context>
+    <name>Edits</name>
+    <message>
+        <source>Coat</source>
+        <translation>Pasada</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Enjuague</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>New service</source>
+        <translation>Servicio nuevo</translation>
+    </message>
+    <message>
+        <source>Stylist</source>
+        <translation>Estilista</translation>
+    </message>
+    <message>
+        <source>Coat 1</source>
+        <translation>Pasada 1</translation>
+    </message>
+    <message>
+        <source>Bowl 1</source>
+        <translation>Bol 1</translation>
+    </message>
+    <message>
+        <source>Root</source>
+        <translation>Raíz</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation>Todo junto</translation>
+    </message>
+</context>
+<context>
+    <name>Journal</name>
+    <message>
+        <source>There is no such run.</source>
+        <translation>No existe esa sesión.</translation>
+    </message>
+    <message>
+        <source>The run is still open. End it before erasing it.</source>
+        <translation>La sesión sigue abierta. Termínela antes de borrarla.</translation>
+    </message>
+    <message>
+        <source>The journal %1 is damaged (%2). It has been left as it is. Bring back a copy of it, or give another folder with --data.</source>
+        <translation>El diario %1 está dañado (%2). Se ha dejado como está. Recupere una copia, o indique otra carpeta con --data.</translation>
+    </message>
+    <message>
+        <source>Another program has %1 open and locked. Close it, or give another folder with --data.</source>
+        <translation>Otro programa tiene %1 abierto y bloqueado. Ciérrelo, o indique otra carpeta con --data.</translation>
+    </message>
+    <message>
+        <source>The journal %1 failed: %2.</source>
+        <translation>El diario %1 falló: %2.</translation>
+    </message>
+    <message>
+        <source>There is no space left to write %1. Free some space on that disk, or give another folder with --data.</source>
+        <translation>No queda espacio para escribir %1. Libere espacio en ese disco, o indique otra carpeta con --data.</translation>
+    </message>
+    <message>
+        <source>%1 may not be written. Allow this user to write there, or give another folder with --data.</source>
+        <translation>No se permite escribir en %1. Permita que este usuario escriba ahí, o indique otra carpeta con --data.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used (%2). Give another folder with --data.</source>
+        <translation>%1 no se puede usar (%2). Indique otra carpeta con --data.</translation>
+    </message>
+    <message>
+        <source>Nothing can be kept meanwhile: if the program stops, its run is lost. Write down when each application began.</source>
+        <translation>Mientras tanto no se puede guardar nada: si el programa se detiene, su sesión se pierde. Anote cuándo empezó cada aplicación.</translation>
+    </message>
+    <message>
+        <source>The journal was damaged. It was set aside, untouched, as %1 and a new one begun. Runs in the old one cannot be taken up again.</source>
+        <translation>El diario estaba dañado. Se apartó, intacto, como %1 y se empezó uno nuevo. Las sesiones del antiguo no se pueden retomar.</translation>
+    </message>
+    <message>
+        <source>The journal was written by a newer Basinbell (layout %1, this one knows %2). Use the newer program, or give another folder with --data.</source>
+        <translation>El diario lo escribió un Basinbell más nuevo (formato %1, este conoce %2). Use el programa más nuevo, o indique otra carpeta con --data.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: %1.</source>
+        <translation>El diario está dañado: %1.</translation>
+    </message>
+    <message>
+        <source>The file is not a journal of Basinbell.</source>
+        <translation>El archivo no es un diario de Basinbell.</translation>
+    </message>
+    <message>
+        <source>The journal knows no run %1.</source>
+        <translation>El diario no conoce ninguna sesión %1.</translation>
+    </message>
+    <message>
+        <source>Run %1 is damaged in the journal: its record %2 is missing or was changed. It cannot be taken up again; the journal has been left as it is.</source>
+        <translation>La sesión %1 está dañada en el diario: su registro %2 falta o fue cambiado. No se puede retomar; el diario se ha dejado como está.</translation>
+    </message>
+    <message>
+        <source>The journal %1 was cut off.</source>
+        <translation>El diario %1 quedó cortado.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepAwake</name>
+    <message>
+        <source>Lanes are running</source>
+        <translation>Hay carriles en marcha</translation>
+    </message>
+</context>
+<context>
+    <name>LastAnswer</name>
+    <message>
+        <source>started</source>
+        <translation>empezado</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>looked, again later</source>
+        <translation>revisado, otra vez más tarde</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <translation>revisado</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>the run was ended</source>
+        <translation>la sesión se terminó</translation>
+    </message>
+    <message>
+        <source>what is planned was changed</source>
+        <translation>lo planificado cambió</translation>
+    </message>
+    <message>
+        <source>Heat on %1</source>
+        <translation>Calor puesto %1</translation>
+    </message>
+    <message>
+        <source>Heat off %1</source>
+        <translation>Calor quitado %1</translation>
+    </message>
+</context>
+<context>
+    <name>Options</name>
+    <message>
+        <source>Plans the staggered start of a hair colour service and times its lanes.</source>
+        <translation>Planifica el inicio escalonado de una coloración y cronometra sus carriles.</translation>
+    </message>
+    <message>
+        <source>The service to open; several are planned together, a head each.</source>
+        <translation>El servicio que se abre; varios se planifican juntos, una cabeza cada uno.</translation>
+    </message>
+    <message>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <translation>Guardar el diario y el estado de la ventana en DIR.</translation>
+    </message>
+    <message>
+        <source>Let N seconds pass in one. For demonstrations: alarms come faster too.</source>
+        <translation>Dejar pasar N segundos en uno. Para demostraciones: las alarmas también llegan más rápido.</translation>
+    </message>
+    <message>
+        <source>Take up the latest unfinished run, however long ago it was begun.</source>
+        <translation>Retomar la última sesión sin terminar, por mucho que haga que empezó.</translation>
+    </message>
+    <message>
+        <source>Open the demo.</source>
+        <translation>Abrir el ejemplo.</translation>
+    </message>
+    <message>
+        <source>Speak the language CODE this time: %1.</source>
+        <translation>Usar esta vez el idioma CODE: %1.</translation>
+    </message>
+    <message>
+        <source>--language %1: it must be one of %2.</source>
+        <translation>--language %1: debe ser uno de %2.</translation>
+    </message>
+    <message>
+        <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
+        <translation>--speed %1: debe ser un número de 0.01 a 1000000.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanText</name>
+    <message>
+        <source>%1 takes up to %2 min (or only %3)</source>
+        <translation>%1 tarda hasta %2 min (o solo %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n heads together: begin %1, done %2.</source>
+        <translation>
+            <numerusform>%n cabeza: inicio %1, fin %2.</numerusform>
+            <numerusform>%n cabezas juntas: inicio %1, fin %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Begin %1, done %2.</source>
+        <translation>Inicio %1, fin %2.</translation>
+    </message>
+    <message>
+        <source> Every zone gets its target.</source>
+        <translation> Cada zona alcanza su objetivo.</translation>
+    </message>
+    <message>
+        <source> Some zones miss their target, all keep their limits.</source>
+        <translation> Algunas zonas no alcanzan su objetivo; todas respetan sus límites.</translation>
+    </message>
+    <message>
+        <source> There may be a better plan: the search was stopped.</source>
+        <translation> Puede haber un plan mejor: la búsqueda se detuvo.</translation>
+    </message>
+    <message>
+        <source> Not every plan was tried: another may hold further.</source>
+        <translation> No se probaron todos los planes: otro puede aguantar más.</translation>
+    </message>
+    <message>
+        <source>Holds only for the usual times of applying: where one takes longer or shorter, a limit may be missed.</source>
+        <translation>Solo vale para los tiempos de aplicación habituales: si alguno es más largo o más corto, puede incumplirse un límite.</translation>
+    </message>
+    <message>
+        <source>Holds even if %1; beyond that a limit may be missed.</source>
+        <translation>Aguanta aunque %1; más allá puede incumplirse un límite.</translation>
+    </message>
+    <message>
+        <source>Holds even if %1.</source>
+        <translation>Aguanta aunque %1.</translation>
+    </message>
+    <message>
+        <source>Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, not a promise.</source>
+        <translation>Previsión, si aplicar tarda lo que puede: cada zona queda dentro de sus límites %1. Una posibilidad, no una promesa.</translation>
+    </message>
+    <message>
+        <source>, from %1 to %2</source>
+        <translation>, de %1 a %2</translation>
+    </message>
+    <message>
+        <source>; and: </source>
+        <translation>; y: </translation>
+    </message>
+    <message>
+        <source>Then every zone gets its target, from %1 to %2.</source>
+        <translation>Entonces cada zona alcanza su objetivo, de %1 a %2.</translation>
+    </message>
+    <message>
+        <source>Then it fits from %1 to %2, off target by %3 zone-minutes in all.</source>
+        <translation>Entonces cabe de %1 a %2, a %3 minutos-zona del objetivo en total.</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>There is no unfinished run to take up.</source>
+        <translation>No hay ninguna sesión sin terminar que retomar.</translation>
+    </message>
+</context>
+<context>
+    <name>ServiceFiles</name>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation>%1 no se puede leer: %2.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. What was there before is as it was.</source>
+        <translation>%1 no se guardó: %2. Lo que había antes sigue igual.</translation>
+    </message>
+</context>
+<context>
+    <name>Session</name>
+    <message>
+        <source>The clock of this machine agrees with this run again.</source>
+        <translation>El reloj de este equipo vuelve a coincidir con esta sesión.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set, or is wrong: it is %1 ahead of this run.</source>
+        <translation>El reloj de este equipo se cambió o va mal: está %1 por delante de esta sesión.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set, or is wrong: it is %1 behind this run.</source>
+        <translation>El reloj de este equipo se cambió o va mal: está %1 por detrás de esta sesión.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: the run goes on by the time that really passes, and by the clock as it was.</source>
+        <translation>No se pierde nada: la sesión sigue según el tiempo que de verdad pasa y según el reloj como estaba.</translation>
+    </message>
+    <message>
+        <source>This run is damaged in the journal: its service was changed there. It cannot be taken up again; the journal has been left as it is.</source>
+        <translation>Esta sesión está dañada en el diario: su servicio fue cambiado ahí. No se puede retomar; el diario se ha dejado como está.</translation>
+    </message>
+    <message>
+        <source>This run goes by the time of day and cannot be played at another speed.</source>
+        <translation>Esta sesión sigue la hora del día y no se puede reproducir a otra velocidad.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine shows an earlier time than when this run was last answered. Put the clock right and start again, or every time that is shown will be wrong.</source>
+        <translation>El reloj de este equipo marca una hora anterior a la última respuesta de esta sesión. Ponga el reloj bien y empiece de nuevo, o toda hora que se muestre estará mal.</translation>
+    </message>
+    <message>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <translation>Este equipo se reinició desde esta sesión, así que la sesión vuelve a guiarse por el reloj del equipo. Si ese reloj va mal, también toda hora que se muestre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Leaving this run loses its last %n answers: the journal could not be written.</source>
+        <translation>
+            <numerusform>Al dejar esta sesión se pierde su última respuesta: no se pudo escribir el diario.</numerusform>
+            <numerusform>Al dejar esta sesión se pierden sus últimas %n respuestas: no se pudo escribir el diario.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The journal can be written again, and everything of this run is in it.</source>
+        <translation>El diario se puede escribir de nuevo y todo lo de esta sesión está en él.</translation>
+    </message>
+    <message>
+        <source>This run goes on, but what is answered now is lost if the program stops. It is written as soon as that is possible again.</source>
+        <translation>Esta sesión sigue, pero lo que se responda ahora se pierde si el programa se detiene. Se escribe en cuanto vuelva a ser posible.</translation>
+    </message>
+    <message>
+        <source>The service of this run was erased, so it cannot be taken up again.</source>
+        <translation>El servicio de esta sesión se borró, así que no se puede retomar.</translation>
+    </message>
+    <message>
+        <source>The service of this run cannot be read any more: %1</source>
+        <translation>El servicio de esta sesión ya no se puede leer: %1</translation>
+    </message>
+</context>
+<context>
+    <name>Speech</name>
+    <message>
+        <source>S&amp;peak the alarms</source>
+        <translation>&amp;Decir las alarmas</translation>
+    </message>
+    <message>
+        <source>Alarms are spoken.</source>
+        <translation>Las alarmas se dicen en voz alta.</translation>
+    </message>
+    <message>
+        <source>%1 (no voice was found)</source>
+        <translation>%1 (no se encontró ninguna voz)</translation>
+    </message>
+</context>
+<context>
+    <name>StartingPoints</name>
+    <message>
+        <source>Regrowth and ends</source>
+        <translation>Crecimiento y puntas</translation>
+    </message>
+    <message>
+        <source>Regrowth colour</source>
+        <translation>Color crecimiento</translation>
+    </message>
+    <message>
+        <source>Ends colour</source>
+        <translation>Color puntas</translation>
+    </message>
+    <message>
+        <source>Regrowth</source>
+        <translation>Crecimiento</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Puntas</translation>
+    </message>
+    <message>
+        <source>Emulsify</source>
+        <translation>Emulsionar</translation>
+    </message>
+    <message>
+        <source>Root with mids and ends</source>
+        <translation>Raíz con medios y puntas</translation>
+    </message>
+    <message>
+        <source>Root colour</source>
+        <translation>Color raíz</translation>
+    </message>
+    <message>
+        <source>Mids toner</source>
+        <translation>Matiz medios</translation>
+    </message>
+    <message>
+        <source>Ends toner</source>
+        <translation>Matiz puntas</translation>
+    </message>
+    <message>
+        <source>Root</source>
+        <translation>Raíz</translation>
+    </message>
+    <message>
+        <source>Mids</source>
+        <translation>Medios</translation>
+    </message>
+    <message>
+        <source>Lightener in sections</source>
+        <translation>Decoloración por secciones</translation>
+    </message>
+    <message>
+        <source>Lightener, first bowl</source>
+        <translation>Decolorante, primer bol</translation>
+    </message>
+    <message>
+        <source>Lightener, second bowl</source>
+        <translation>Decolorante, segundo bol</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Nuca</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation>Lados</translation>
+    </message>
+    <message>
+        <source>Back left</source>
+        <translation>Nuca izquierda</translation>
+    </message>
+    <message>
+        <source>Back right</source>
+        <translation>Nuca derecha</translation>
+    </message>
+    <message>
+        <source>Side left</source>
+        <translation>Lado izquierdo</translation>
+    </message>
+    <message>
+        <source>Side right</source>
+        <translation>Lado derecho</translation>
+    </message>
+    <message>
+        <source>All over, with a fill first</source>
+        <translation>Toda la cabeza, con prepigmentación</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Prepigmento</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Prepigmentación</translation>
+    </message>
+    <message>
+        <source>All over</source>
+        <translation>Toda la cabeza</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>All-over colour</source>
+        <translation>Color toda la cabeza</translation>
+    </message>
+    <message>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <translation>Los tiempos son práctica común: ponga los del prospecto del producto.</translation>
+    </message>
+    <message>
+        <source>&amp;Regrowth and ends</source>
+        <translation>&amp;Crecimiento y puntas</translation>
+    </message>
+    <message>
+        <source>R&amp;oot with mids and ends</source>
+        <translation>&amp;Raíz con medios y puntas</translation>
+    </message>
+    <message>
+        <source>&amp;Lightener in sections</source>
+        <translation>&amp;Decoloración por secciones</translation>
+    </message>
+    <message>
+        <source>&amp;All over, with a fill first</source>
+        <translation>&amp;Toda la cabeza, con prepigmentación</translation>
+    </message>
+</context>
+<context>
+    <name>Text</name>
+    <message>
+        <source>process %1</source>
+        <translation>proceso %1</translation>
+    </message>
+    <message>
+        <source>process %1 of %2</source>
+        <comment>of a user</comment>
+        <translation>proceso %1 de %2</translation>
+    </message>
+    <message>
+        <source>Another Basinbell%1 is using the folder %2. Close it first, or give this one a folder of its own with --data.</source>
+        <translation>Otro Basinbell%1 está usando la carpeta %2. Ciérrelo primero, o dé a este una carpeta propia con --data.</translation>
+    </message>
+</context>
+<context>
+    <name>Tones</name>
+    <message>
+        <source>still orange</source>
+        <translation>aún naranja</translation>
+    </message>
+    <message>
+        <source>still yellow</source>
+        <translation>aún amarillo</translation>
+    </message>
+    <message>
+        <source>pale yellow</source>
+        <translation>amarillo pálido</translation>
+    </message>
+    <message>
+        <source>patchy</source>
+        <translation>desigual</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>uniforme</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>demasiado cálido</translation>
+    </message>
+    <message>
+        <source>turning ashy</source>
+        <translation>se vuelve ceniza</translation>
+    </message>
+    <message>
+        <source>turning green</source>
+        <translation>se vuelve verdoso</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Apply %1</source>
+        <translation>Aplicar %1</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>Mezclar %1</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Revisar %1</translation>
+    </message>
+    <message>
+        <source>Rinse %1</source>
+        <translation>Enjuagar %1</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Secar</translation>
+    </message>
+    <message>
+        <source>Judge the result</source>
+        <translation>Valorar el resultado</translation>
+    </message>
+    <message>
+        <source>Heat over the head</source>
+        <translation>Calor sobre la cabeza</translation>
+    </message>
+    <message>
+        <source>Applying %1</source>
+        <translation>Aplicando %1</translation>
+    </message>
+    <message>
+        <source>Mixing %1</source>
+        <translation>Mezclando %1</translation>
+    </message>
+    <message>
+        <source>Rinsing %1</source>
+        <translation>Enjuagando %1</translation>
+    </message>
+    <message>
+        <source>Drying</source>
+        <translation>Secado</translation>
+    </message>
+    <message>
+        <source>Judging the result</source>
+        <translation>Valorando el resultado</translation>
+    </message>
+    <message>
+        <source>Take the heat off</source>
+        <translation>Quitar el calor</translation>
+    </message>
+    <message>
+        <source>Water is on</source>
+        <translation>El agua corre</translation>
+    </message>
+    <message>
+        <source>First strand is covered</source>
+        <translation>Primer mechón cubierto</translation>
+    </message>
+    <message>
+        <source>Mixing has begun</source>
+        <translation>La mezcla ha empezado</translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation>Empezado</translation>
+    </message>
+    <message>
+        <source>All of %1 is on</source>
+        <translation>Todo aplicado: %1</translation>
+    </message>
+    <message>
+        <source>It is mixed</source>
+        <translation>Está mezclado</translation>
+    </message>
+    <message>
+        <source>Rinsed out</source>
+        <translation>Enjuagado</translation>
+    </message>
+    <message>
+        <source>Dryer is off my hands</source>
+        <translation>El secador ya no me necesita</translation>
+    </message>
+    <message>
+        <source>Heat is off</source>
+        <translation>Calor quitado</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>due %1 min ago</source>
+        <translation>pendiente desde hace %1 min</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>whose, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>All done</source>
+        <translation>Todo hecho</translation>
+    </message>
+    <message>
+        <source>Nothing to do just now</source>
+        <translation>Nada que hacer ahora</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Ahora: %1</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Después: %1</translation>
+    </message>
+    <message>
+        <source>the latest safe start was %1, %2 ago</source>
+        <translation>el último inicio seguro era a las %1, hace %2</translation>
+    </message>
+    <message>
+        <source>, if all takes as usual</source>
+        <translation>, si todo tarda lo habitual</translation>
+    </message>
+    <message>
+        <source>at the latest %1, %2</source>
+        <translation>como muy tarde %1, %2</translation>
+    </message>
+    <message>
+        <source>latest was %1</source>
+        <translation>lo más tarde era %1</translation>
+    </message>
+    <message>
+        <source>, if as usual</source>
+        <translation>, si es habitual</translation>
+    </message>
+    <message>
+        <source>latest %1, %2</source>
+        <translation>máx. %1, %2</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>en espera</translation>
+    </message>
+    <message>
+        <source>being applied</source>
+        <translation>aplicándose</translation>
+    </message>
+    <message>
+        <source>developing</source>
+        <translation>en exposición</translation>
+    </message>
+    <message>
+        <source>under water</source>
+        <translation>bajo el agua</translation>
+    </message>
+    <message>
+        <source>rinsed</source>
+        <translation>enjuagado</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>late to apply</source>
+        <translation>tarde para aplicar</translation>
+    </message>
+    <message>
+        <source>until you apply</source>
+        <translation>hasta aplicar</translation>
+    </message>
+    <message>
+        <source>longer than planned</source>
+        <translation>más de lo previsto</translation>
+    </message>
+    <message>
+        <source>of applying left</source>
+        <translation>de aplicación restantes</translation>
+    </message>
+    <message>
+        <source>past planned water</source>
+        <translation>tras el agua prevista</translation>
+    </message>
+    <message>
+        <source>until water</source>
+        <translation>hasta el agua</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>pronto</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>%1 is past its limit</source>
+        <translation>%1: límite superado</translation>
+    </message>
+    <message>
+        <source>%1 nears its limit</source>
+        <translation>%1: límite cercano</translation>
+    </message>
+    <message>
+        <source>Soon: %1</source>
+        <translation>Pronto: %1</translation>
+    </message>
+    <message>
+        <source>Should be done: %1</source>
+        <translation>Debería estar hecho: %1</translation>
+    </message>
+    <message>
+        <source>Look now: %1</source>
+        <translation>Revisar ahora: %1</translation>
+    </message>
+    <message>
+        <source>Rinse now: %1</source>
+        <translation>Enjuagar ahora: %1</translation>
+    </message>
+    <message>
+        <source>Due now.</source>
+        <translation>Toca ahora.</translation>
+    </message>
+    <message>
+        <source>Waiting for you: %1 min.</source>
+        <translation>Le espera desde hace %1 min.</translation>
+    </message>
+    <message>
+        <source>Also: %1.</source>
+        <translation>También: %1.</translation>
+    </message>
+    <message>
+        <source>Soon: %1, strand test</source>
+        <translation>Pronto: %1, prueba de mechón</translation>
+    </message>
+    <message>
+        <source>%1: strand test</source>
+        <translation>%1: prueba de mechón</translation>
+    </message>
+    <message>
+        <source>Soon: rinse %1</source>
+        <translation>Pronto: enjuagar %1</translation>
+    </message>
+    <message>
+        <source>%1: has it ended?</source>
+        <translation>%1: ¿ha terminado?</translation>
+    </message>
+    <message>
+        <source>Carry on with the least harm</source>
+        <translation>Seguir con el menor daño</translation>
+    </message>
+    <message>
+        <source>Every limit holds</source>
+        <translation>Se respetan todos los límites</translation>
+    </message>
+    <message>
+        <source>1 limit is passed by %1</source>
+        <translation>Se supera 1 límite por %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n limits are passed by %1 in all</source>
+        <translation>
+            <numerusform>Se supera %n límite por %1</numerusform>
+            <numerusform>Se superan %n límites por %1 en total</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>  ·  zone-minutes: %1 short, %2 past the targets</source>
+        <translation>  ·  minutos-zona: %1 por debajo, %2 por encima de los objetivos</translation>
+    </message>
+    <message>
+        <source>every time</source>
+        <translation>siempre</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nunca</translation>
+    </message>
+    <message>
+        <source>over 99 in 100</source>
+        <translation>más de 99 de 100</translation>
+    </message>
+    <message>
+        <source>under 1 in 100</source>
+        <translation>menos de 1 de 100</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 de 100</translation>
+    </message>
+    <message>
+        <source>%1 min, at least %2, at most %3</source>
+        <translation>%1 min, como mínimo %2, como máximo %3</translation>
+    </message>
+</context>
+<context>
+    <name>ZoneColumns</name>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>The mixture it is applied from</source>
+        <translation>La mezcla de la que se aplica</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Enjuague</translation>
+    </message>
+    <message>
+        <source>The rinse group it goes under the water with</source>
+        <translation>El grupo de enjuague con el que va al agua</translation>
+    </message>
+    <message>
+        <source>all applied</source>
+        <translation>todo aplicado</translation>
+    </message>
+    <message>
+        <source>first strand</source>
+        <translation>primer mechón</translation>
+    </message>
+    <message>
+        <source>Counts from</source>
+        <translation>Cuenta desde</translation>
+    </message>
+    <message>
+        <source>When the leaflet starts to count development</source>
+        <translation>Cuándo el prospecto empieza a contar la exposición</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>Alone</source>
+        <translation>Sola</translation>
+    </message>
+    <message>
+        <source>Can be rinsed without wetting its neighbours</source>
+        <translation>Puede enjuagarse sin mojar a sus vecinas</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Minutes of development to aim at</source>
+        <translation>Minutos de exposición buscados</translation>
+    </message>
+    <message>
+        <source>First look</source>
+        <translation>1.ª revisión</translation>
+    </message>
+    <message>
+        <source>Minutes of development at the first strand test; empty for none</source>
+        <translation>Minutos de exposición en la primera prueba de mechón; vacío para ninguna</translation>
+    </message>
+    <message>
+        <source>Then every</source>
+        <translation>Luego cada</translation>
+    </message>
+    <message>
+        <source>Minutes between looks; empty for one look</source>
+        <translation>Minutos entre revisiones; vacío para una sola</translation>
+    </message>
+    <message>
+        <source>A look</source>
+        <translation>Una revisión</translation>
+    </message>
+    <message>
+        <source>Minutes that one look takes</source>
+        <translation>Minutos que dura una revisión</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Después de</translation>
+    </message>
+    <message>
+        <source>Zones that must be applied before it</source>
+        <translation>Zonas que deben aplicarse antes</translation>
+    </message>
+    <message>
+        <source>Name zones of this coat, with commas between them.</source>
+        <translation>Nombre zonas de esta pasada, separadas por comas.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 before water</source>
+        <comment>a job, how long it takes, when</comment>
+        <translation>%1 %2, %3 antes del agua</translation>
+    </message>
+    <message>
+        <source>Late jobs</source>
+        <translation>Tareas finales</translation>
+    </message>
+    <message>
+        <source>Hands-on jobs tied to the rinse, such as: Emulsify 2, 5 before water</source>
+        <translation>Tareas manuales ligadas al enjuague, por ejemplo: Emulsionar 2, 5 antes del agua</translation>
+    </message>
+    <message>
+        <source>Type the job, its minutes, and how many minutes before water it starts: Emulsify 2, 5 before water. A semicolon stands between several.</source>
+        <translation>Escriba la tarea, sus minutos y cuántos minutos antes del agua empieza: Emulsionar 2, 5 antes del agua. Entre varias va un punto y coma.</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>What this part of the head is called</source>
+        <translation>Cómo se llama esta parte de la cabeza</translation>
+    </message>
+    <message>
+        <source>Quickest</source>
+        <translation>Mín.</translation>
+    </message>
+    <message>
+        <source>Minutes to apply at the quickest</source>
+        <translation>Minutos de aplicación, lo más rápido</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Habitual</translation>
+    </message>
+    <message>
+        <source>Minutes to apply as a rule</source>
+        <translation>Minutos de aplicación por lo general</translation>
+    </message>
+    <message>
+        <source>Slowest</source>
+        <translation>Máx.</translation>
+    </message>
+    <message>
+        <source>Minutes to apply at the slowest</source>
+        <translation>Minutos de aplicación, lo más lento</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mínimo</translation>
+    </message>
+    <message>
+        <source>Fewest minutes of development, from the leaflet</source>
+        <translation>Minutos de exposición como mínimo, según el prospecto</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Most minutes of development, from the leaflet</source>
+        <translation>Minutos de exposición como máximo, según el prospecto</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>1.er mechón</translation>
+    </message>
+    <message>
+        <source>Most minutes the first strand may carry the mixture, until water</source>
+        <translation>Minutos como máximo que el primer mechón puede llevar la mezcla, hasta el agua</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Últ. mechón</translation>
+    </message>
+    <message>
+        <source>Fewest minutes the last strand must carry it, until water</source>
+        <translation>Minutos como mínimo que el último mechón debe llevarla, hasta el agua</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::AlertPanel</name>
+    <message>
+        <source>%1  (Enter)</source>
+        <translation>%1  (Intro)</translation>
+    </message>
+    <message>
+        <source>Water is on %1</source>
+        <translation>El agua corre en %1</translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation>Empezado</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::BasicsPanel</name>
+    <message>
+        <source>&amp;Ready by</source>
+        <translation>&amp;Listo a las</translation>
+    </message>
+    <message>
+        <source>the service&apos;s name</source>
+        <translation>el nombre del servicio</translation>
+    </message>
+    <message>
+        <source>what is coloured</source>
+        <translation>qué se colorea</translation>
+    </message>
+    <message>
+        <source>the time to spare</source>
+        <translation>el margen de tiempo</translation>
+    </message>
+    <message>
+        <source>the basins</source>
+        <translation>los lavacabezas</translation>
+    </message>
+    <message>
+        <source>a person</source>
+        <translation>una persona</translation>
+    </message>
+    <message>
+        <source>a wig</source>
+        <translation>una peluca</translation>
+    </message>
+    <message>
+        <source>wefts</source>
+        <translation>tramas</translation>
+    </message>
+    <message>
+        <source>Ready by</source>
+        <translation>Listo a las</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <comment>a day, as QDate::toString writes it</comment>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>Ser&amp;vice</source>
+        <translation>Serv&amp;icio</translation>
+    </message>
+    <message>
+        <source>&amp;On</source>
+        <translation>E&amp;n</translation>
+    </message>
+    <message>
+        <source>S&amp;pare</source>
+        <translation>&amp;Margen</translation>
+    </message>
+    <message>
+        <source>&amp;Basins</source>
+        <translation>Lava&amp;cabezas</translation>
+    </message>
+    <message>
+        <source>when it is ready</source>
+        <translation>cuándo está listo</translation>
+    </message>
+    <message>
+        <source>a time to be ready by</source>
+        <translation>una hora para estar listo</translation>
+    </message>
+    <message>
+        <source>no time to be ready by</source>
+        <translation>ninguna hora para estar listo</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Beckon</name>
+    <message>
+        <source>Basinbell</source>
+        <translation>Basinbell</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CautionsDialog</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Advertencias</translation>
+    </message>
+    <message>
+        <source>The leaflet of the product comes first</source>
+        <translation>El prospecto del producto es lo primero</translation>
+    </message>
+    <message>
+        <source>I have read them, go on  (Enter)</source>
+        <translation>Leído, seguir  (Intro)</translation>
+    </message>
+    <message>
+        <source>Close  (Enter)</source>
+        <translation>Cerrar  (Intro)</translation>
+    </message>
+    <message>
+        <source>Not yet  (Esc)</source>
+        <translation>Todavía no  (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ChoiceButton</name>
+    <message>
+        <source>  (Alt+%1)</source>
+        <translation>  (Alt+%1)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Corrections</name>
+    <message>
+        <source>%1 min ago</source>
+        <translation>hace %1 min</translation>
+    </message>
+    <message>
+        <source>Cautions  (F2)</source>
+        <translation>Advertencias  (F2)</translation>
+    </message>
+    <message>
+        <source>End this run …</source>
+        <translation>Terminar la sesión …</translation>
+    </message>
+    <message>
+        <source>Last: %1</source>
+        <translation>Última: %1</translation>
+    </message>
+    <message>
+        <source>Undo it  (Ctrl+Z)</source>
+        <translation>Deshacer  (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Undo (Ctrl+Z)</source>
+        <translation>Deshacer (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>It was earlier …  (E)</source>
+        <translation>Fue antes …  (E)</translation>
+    </message>
+    <message>
+        <source>Earlier (E)</source>
+        <translation>Antes (E)</translation>
+    </message>
+    <message>
+        <source>More …  (M)</source>
+        <translation>Más …  (M)</translation>
+    </message>
+    <message>
+        <source>More (M)</source>
+        <translation>Más (M)</translation>
+    </message>
+    <message>
+        <source>Quiet 2 min  (Q)</source>
+        <translation>Silencio 2 min  (Q)</translation>
+    </message>
+    <message>
+        <source>Quiet (Q)</source>
+        <translation>Silencio (Q)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::DesktopNotice</name>
+    <message>
+        <source>Show the lanes</source>
+        <translation>Mostrar los carriles</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::FileMenu</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Archivo</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Recientes</translation>
+    </message>
+    <message>
+        <source>&amp;Demo</source>
+        <translation>E&amp;jemplo</translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation>&amp;Nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Open …</source>
+        <translation>&amp;Abrir …</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Save &amp;as …</source>
+        <translation>Guardar &amp;como …</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>Before the premiere: three heads</source>
+        <translation>Antes del estreno: tres cabezas</translation>
+    </message>
+    <message>
+        <source>From &amp;files …</source>
+        <translation>Desde &amp;archivos …</translation>
+    </message>
+    <message>
+        <source>A &amp;new one</source>
+        <translation>Una &amp;nueva</translation>
+    </message>
+    <message>
+        <source>The &amp;same once more</source>
+        <translation>La &amp;misma otra vez</translation>
+    </message>
+    <message>
+        <source>From a s&amp;tarting point</source>
+        <translation>Desde una &amp;plantilla</translation>
+    </message>
+    <message>
+        <source>A &amp;demo</source>
+        <translation>Un &amp;ejemplo</translation>
+    </message>
+    <message>
+        <source>Nothing yet</source>
+        <translation>Nada aún</translation>
+    </message>
+    <message>
+        <source>Service files (*.json)</source>
+        <translation>Archivos de servicio (*.json)</translation>
+    </message>
+    <message>
+        <source>Open a service, or several that share a crew</source>
+        <translation>Abrir un servicio, o varios con el mismo equipo</translation>
+    </message>
+    <message>
+        <source>Add heads</source>
+        <translation>Añadir cabezas</translation>
+    </message>
+    <message>
+        <source>Beside what is here?</source>
+        <translation>¿Junto a lo que hay?</translation>
+    </message>
+    <message>
+        <source>Plan it together with what is here, or open it in its place?</source>
+        <translation>¿Planificarlo junto con lo que hay, o abrirlo en su lugar?</translation>
+    </message>
+    <message>
+        <source>Plan together</source>
+        <translation>Planificar juntos</translation>
+    </message>
+    <message>
+        <source>Open in its place</source>
+        <translation>Abrir en su lugar</translation>
+    </message>
+    <message>
+        <source>Not opened</source>
+        <translation>No abierto</translation>
+    </message>
+    <message>
+        <source>%1 is not a service that can be opened.</source>
+        <translation>%1 no es un servicio que se pueda abrir.</translation>
+    </message>
+    <message>
+        <source>Save the service</source>
+        <translation>Guardar el servicio</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>No guardado</translation>
+    </message>
+    <message>
+        <source>Something is marked as wrong. Put it right first: a file that cannot be opened again is of no use.</source>
+        <translation>Algo está marcado como erróneo. Corríjalo primero: un archivo que no puede abrirse de nuevo no sirve.</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Cambios sin guardar</translation>
+    </message>
+    <message>
+        <source>%1 has changes that are not saved.</source>
+        <translation>%1 tiene cambios sin guardar.</translation>
+    </message>
+    <message>
+        <source>These have changes that are not saved: %1.</source>
+        <translation>Estos tienen cambios sin guardar: %1.</translation>
+    </message>
+    <message>
+        <source>Add a &amp;head</source>
+        <translation>Aña&amp;dir una cabeza</translation>
+    </message>
+    <message>
+        <source>New, &amp;from a starting point</source>
+        <translation>Nuevo desde una &amp;plantilla</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HeadsBar</name>
+    <message>
+        <source>Take this head out</source>
+        <translation>Quitar esta cabeza</translation>
+    </message>
+    <message>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <translation>Estos tiempos son práctica común, no los de un producto. Ponga lo que dice el prospecto y anótelo en su bol.</translation>
+    </message>
+    <message>
+        <source>Heads</source>
+        <translation>Cabezas</translation>
+    </message>
+    <message>
+        <source>Name of the head</source>
+        <translation>Nombre de la cabeza</translation>
+    </message>
+    <message>
+        <source>What prompts and alarms call this head. It is not kept in the record of a run.</source>
+        <translation>Cómo llaman a esta cabeza los avisos y las alarmas. No se guarda en el registro de una sesión.</translation>
+    </message>
+    <message>
+        <source>Add a head</source>
+        <translation>Añadir una cabeza</translation>
+    </message>
+    <message>
+        <source>Ca&amp;lled</source>
+        <translation>N&amp;ombre</translation>
+    </message>
+    <message>
+        <source>the head&apos;s name</source>
+        <translation>el nombre de la cabeza</translation>
+    </message>
+    <message>
+        <source>%1 (something is wrong)</source>
+        <translation>%1 (algo está mal)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LaneCard</name>
+    <message>
+        <source>Look %1</source>
+        <translation>Revisión %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>, seen: %1</source>
+        <translation>, visto: %1</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LanesGrid</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <comment>lanes</comment>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, next %2</source>
+        <translation>%1, la próxima %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LanesPage</name>
+    <message>
+        <source>Try the sound  (F3)</source>
+        <translation>Probar el sonido  (F3)</translation>
+    </message>
+    <message>
+        <source>I have read it</source>
+        <translation>Leído</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Bien</translation>
+    </message>
+    <message>
+        <source>End that run …</source>
+        <translation>Terminar esa sesión …</translation>
+    </message>
+    <message>
+        <source>Let it sound  (Shift+Q)</source>
+        <translation>Dejar sonar  (Mayús+Q)</translation>
+    </message>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+    <message>
+        <source>%1  ·  coat %2 of %3: %4</source>
+        <translation>%1  ·  pasada %2 de %3: %4</translation>
+    </message>
+    <message>
+        <source>Planned again: %1</source>
+        <translation>Replanificado: %1</translation>
+    </message>
+    <message>
+        <source>The plan is being worked out anew; until then the one before goes on.</source>
+        <translation>Se está rehaciendo el plan; hasta entonces sigue el anterior.</translation>
+    </message>
+    <message>
+        <source>No alarm can be heard. %1 Keep the screen in view.</source>
+        <translation>No se oye ninguna alarma. %1 No pierda de vista la pantalla.</translation>
+    </message>
+    <message>
+        <source>%1, silent until %2</source>
+        <translation>%1, en silencio hasta las %2</translation>
+    </message>
+    <message>
+        <source>Applying %1 stopped; the rest is a zone of its own.</source>
+        <translation>La aplicación de %1 se detuvo; el resto es una zona aparte.</translation>
+    </message>
+    <message>
+        <source>%1 is rinsed by itself.</source>
+        <translation>%1 se enjuaga por separado.</translation>
+    </message>
+    <message>
+        <source>%1 is away for %2 min.</source>
+        <translation>%1 se ausenta %2 min.</translation>
+    </message>
+    <message>
+        <source>%1 has come to help.</source>
+        <translation>%1 ha venido a ayudar.</translation>
+    </message>
+    <message>
+        <source>%1 has gone.</source>
+        <translation>%1 se ha ido.</translation>
+    </message>
+    <message>
+        <source>%1 is given up.</source>
+        <translation>%1 se abandona.</translation>
+    </message>
+    <message>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <translation>El calor está puesto. Qué les hace a las mezclas solo lo dice el prospecto.</translation>
+    </message>
+    <message>
+        <source>Heat is off.</source>
+        <translation>El calor está quitado.</translation>
+    </message>
+    <message>
+        <source>%1 is a zone more.</source>
+        <translation>%1 es una zona más.</translation>
+    </message>
+    <message>
+        <source>That answer was taken back.</source>
+        <translation>Esa respuesta se retiró.</translation>
+    </message>
+    <message>
+        <source>That answer was put %1 min earlier.</source>
+        <translation>Esa respuesta se adelantó %1 min.</translation>
+    </message>
+    <message>
+        <source>That answer is about %1 now.</source>
+        <translation>Esa respuesta trata ahora de %1.</translation>
+    </message>
+    <message>
+        <source>Heat since %1</source>
+        <translation>Calor desde las %1</translation>
+    </message>
+    <message>
+        <source>, to be taken off at %1</source>
+        <translation>, se quita a las %1</translation>
+    </message>
+    <message>
+        <source>The windows and alarms stay those without heat; where the leaflet gives times with heat, go by those.</source>
+        <translation>Las ventanas y alarmas siguen siendo las de sin calor; si el prospecto da tiempos con calor, guíese por ellos.</translation>
+    </message>
+    <message>
+        <source>Chosen: %1.</source>
+        <translation>Elegido: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LookChoices</name>
+    <message>
+        <source>A minute sooner</source>
+        <translation>Un minuto antes</translation>
+    </message>
+    <message>
+        <source>A minute later</source>
+        <translation>Un minuto después</translation>
+    </message>
+    <message>
+        <source>Tone seen</source>
+        <translation>Tono visto</translation>
+    </message>
+    <message>
+        <source>Leave it on  (1)</source>
+        <translation>Dejar  (1)</translation>
+    </message>
+    <message>
+        <source>Leave %1 on  (1)</source>
+        <translation>Dejar %1  (1)</translation>
+    </message>
+    <message>
+        <source>Leave (1)</source>
+        <translation>Dejar (1)</translation>
+    </message>
+    <message>
+        <source>Look again in %1 min  (2)</source>
+        <translation>Revisar en %1 min  (2)</translation>
+    </message>
+    <message>
+        <source>%1 min (2)</source>
+        <translation>%1 min (2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave all %n on  (4)</source>
+        <translation>
+            <numerusform>Dejar todo  (4)</numerusform>
+            <numerusform>Dejar los %n  (4)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n (4)</source>
+        <translation>
+            <numerusform>Todo (4)</numerusform>
+            <numerusform>Los %n (4)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Tono</translation>
+    </message>
+    <message>
+        <source>Tone seen  (T)</source>
+        <translation>Tono visto  (T)</translation>
+    </message>
+    <message>
+        <source>wets its neighbours</source>
+        <translation>moja a sus vecinas</translation>
+    </message>
+    <message>
+        <source>%1 short of its least</source>
+        <translation>a %1 de su mínimo</translation>
+    </message>
+    <message>
+        <source>Rinse (3)</source>
+        <translation>Enjuagar (3)</translation>
+    </message>
+    <message>
+        <source>Rinse, short (3)</source>
+        <translation>Enjuagar, corto (3)</translation>
+    </message>
+    <message>
+        <source>Rinse, spreads (3)</source>
+        <translation>Enjuagar, moja (3)</translation>
+    </message>
+    <message>
+        <source>Rinse %1 now  (3)</source>
+        <translation>Enjuagar %1  (3)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::MainWindow</name>
+    <message>
+        <source>%1 – Basinbell</source>
+        <translation>%1 – Basinbell</translation>
+    </message>
+    <message>
+        <source>Set-up  (Ctrl+1)</source>
+        <translation>Preparación  (Ctrl+1)</translation>
+    </message>
+    <message>
+        <source>Lanes  (Ctrl+2)</source>
+        <translation>Carriles  (Ctrl+2)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Editar</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Sesión</translation>
+    </message>
+    <message>
+        <source>&amp;Start the lanes</source>
+        <translation>&amp;Iniciar los carriles</translation>
+    </message>
+    <message>
+        <source>Sound &amp;check …</source>
+        <translation>&amp;Prueba de sonido …</translation>
+    </message>
+    <message>
+        <source>&amp;End this run …</source>
+        <translation>&amp;Terminar la sesión …</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Ay&amp;uda</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Advertencias</translation>
+    </message>
+    <message>
+        <source>not saved anywhere yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1, cambiado</translation>
+    </message>
+    <message>
+        <source>Undo my last answer</source>
+        <translation>Deshacer mi última respuesta</translation>
+    </message>
+    <message>
+        <source>Undo %1</source>
+        <translation>Deshacer: %1</translation>
+    </message>
+    <message>
+        <source>Redo %1</source>
+        <translation>Rehacer: %1</translation>
+    </message>
+    <message>
+        <source>Taken up where it stopped. If something happened meanwhile, answer it and say how long ago it was.</source>
+        <translation>Retomada donde se detuvo. Si pasó algo entretanto, respóndalo y diga hace cuánto fue.</translation>
+    </message>
+    <message>
+        <source>A run was left unfinished</source>
+        <translation>Una sesión quedó sin terminar</translation>
+    </message>
+    <message>
+        <source>It was begun long ago. Taken up now, everything in it is overdue and sounds at once.</source>
+        <translation>Empezó hace mucho. Si se retoma ahora, todo está atrasado y suena a la vez.</translation>
+    </message>
+    <message>
+        <source>Take it up</source>
+        <translation>Retomarla</translation>
+    </message>
+    <message>
+        <source>End it for good</source>
+        <translation>Terminarla del todo</translation>
+    </message>
+    <message>
+        <source>Leave it for later</source>
+        <translation>Dejarla para después</translation>
+    </message>
+    <message>
+        <source>End this run</source>
+        <translation>Terminar la sesión</translation>
+    </message>
+    <message>
+        <source>End this run for good? Nothing sounds any more, and it cannot be taken up again.</source>
+        <translation>¿Terminar esta sesión del todo? Ya no suena nada y no se puede retomar.</translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation>Terminar</translation>
+    </message>
+    <message>
+        <source>Keep it running</source>
+        <translation>Dejarla en marcha</translation>
+    </message>
+    <message>
+        <source>Basinbell</source>
+        <translation>Basinbell</translation>
+    </message>
+    <message>
+        <source>Lanes are running</source>
+        <translation>Hay carriles en marcha</translation>
+    </message>
+    <message>
+        <source>Close the window while lanes run? No alarm sounds until it is opened again; the run is kept and goes on then.</source>
+        <translation>¿Cerrar la ventana con carriles en marcha? No suena ninguna alarma hasta que se abra de nuevo; la sesión se conserva y sigue entonces.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Keep it open</source>
+        <translation>Dejarla abierta</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::MorePanel</name>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>Which application stops before it is done? The rest becomes a zone of its own.</source>
+        <translation>¿Qué aplicación se detiene antes de acabar? El resto pasa a ser una zona aparte.</translation>
+    </message>
+    <message>
+        <source>Which zone is rinsed by itself when its time comes? Its neighbours must stay dry.</source>
+        <translation>¿Qué zona se enjuaga por separado cuando llegue su hora? Sus vecinas deben quedar secas.</translation>
+    </message>
+    <message>
+        <source>Who is away?</source>
+        <translation>¿Quién se ausenta?</translation>
+    </message>
+    <message>
+        <source>Who has gone for good?</source>
+        <translation>¿Quién se ha ido del todo?</translation>
+    </message>
+    <message>
+        <source>Which zone is it like? It has the same bowl, window and looks.</source>
+        <translation>¿A qué zona se parece? Tiene el mismo bol, la misma ventana y las mismas revisiones.</translation>
+    </message>
+    <message>
+        <source>Applying %1 stops</source>
+        <translation>Se detiene la aplicación de %1</translation>
+    </message>
+    <message>
+        <source>Applying stops</source>
+        <translation>Se detiene la aplicación</translation>
+    </message>
+    <message>
+        <source>It stops before it is done; the rest becomes a zone of its own, applied later.</source>
+        <translation>Se detiene antes de acabar; el resto pasa a ser una zona aparte que se aplica después.</translation>
+    </message>
+    <message>
+        <source>Rinse a zone by itself …</source>
+        <translation>Enjuagar una zona por separado …</translation>
+    </message>
+    <message>
+        <source>A zone more …</source>
+        <translation>Una zona más …</translation>
+    </message>
+    <message>
+        <source>Heat …</source>
+        <translation>Calor …</translation>
+    </message>
+    <message>
+        <source>Heat is on …</source>
+        <translation>Calor puesto …</translation>
+    </message>
+    <message>
+        <source>Heat is off</source>
+        <translation>Calor quitado</translation>
+    </message>
+    <message>
+        <source>An earlier answer …</source>
+        <translation>Una respuesta anterior …</translation>
+    </message>
+    <message>
+        <source>Give up this coat …</source>
+        <translation>Abandonar esta pasada …</translation>
+    </message>
+    <message>
+        <source>Away …</source>
+        <translation>Ausencia …</translation>
+    </message>
+    <message>
+        <source>Somebody comes …</source>
+        <translation>Llega alguien …</translation>
+    </message>
+    <message>
+        <source>Somebody has gone …</source>
+        <translation>Alguien se ha ido …</translation>
+    </message>
+    <message>
+        <source>For how long is %1 away, from now on?</source>
+        <translation>¿Cuánto tiempo se ausenta %1, desde ahora?</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Who comes to help?</source>
+        <translation>¿Quién viene a ayudar?</translation>
+    </message>
+    <message>
+        <source>Name of who comes to help</source>
+        <translation>Nombre de quien viene a ayudar</translation>
+    </message>
+    <message>
+        <source>Comes to help  (Enter)</source>
+        <translation>Viene a ayudar  (Intro)</translation>
+    </message>
+    <message>
+        <source>Give up %1? Nothing more of it is begun; what is on the hair is still rinsed.</source>
+        <translation>¿Abandonar %1? No se empieza nada más; lo que está en el pelo aún se enjuaga.</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Abandonar</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Conservar</translation>
+    </message>
+    <message>
+        <source>Which heat?</source>
+        <translation>¿Qué calor?</translation>
+    </message>
+    <message>
+        <source>%1: off</source>
+        <translation>%1: quitado</translation>
+    </message>
+    <message>
+        <source>%1: on …</source>
+        <translation>%1: puesto …</translation>
+    </message>
+    <message>
+        <source>For how long does the heat stay, as the leaflet says? The windows and alarms stay those without heat.</source>
+        <translation>¿Cuánto tiempo sigue el calor, según el prospecto? Las ventanas y alarmas siguen siendo las de sin calor.</translation>
+    </message>
+    <message>
+        <source>That is not known</source>
+        <translation>No se sabe</translation>
+    </message>
+    <message>
+        <source>What is the zone like %1 called, and how long does it take to apply?</source>
+        <translation>¿Cómo se llama la zona parecida a %1 y cuánto tarda en aplicarse?</translation>
+    </message>
+    <message>
+        <source>Name of the zone</source>
+        <translation>Nombre de la zona</translation>
+    </message>
+    <message>
+        <source>Minutes to apply it</source>
+        <translation>Minutos de aplicación</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>as long as %1</source>
+        <translation>lo mismo que %1</translation>
+    </message>
+    <message>
+        <source>Add it  (Enter)</source>
+        <translation>Añadir  (Intro)</translation>
+    </message>
+    <message>
+        <source>Which answer was not so?</source>
+        <translation>¿Qué respuesta no era así?</translation>
+    </message>
+    <message>
+        <source>%1. What was so?</source>
+        <translation>%1. ¿Cómo fue?</translation>
+    </message>
+    <message>
+        <source>It did not happen</source>
+        <translation>No ocurrió</translation>
+    </message>
+    <message>
+        <source>%1 min earlier</source>
+        <translation>%1 min antes</translation>
+    </message>
+    <message>
+        <source>It was %1</source>
+        <translation>Era %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::NowPanel</name>
+    <message>
+        <source>Skip it  (Del)</source>
+        <translation>Omitir  (Supr)</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Luego</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Después: %1</translation>
+    </message>
+    <message>
+        <source>%1  (Enter)</source>
+        <translation>%1  (Intro)</translation>
+    </message>
+    <message>
+        <source>when the hands are free</source>
+        <translation>cuando las manos estén libres</translation>
+    </message>
+    <message>
+        <source>%1 left, until %2</source>
+        <translation>quedan %1, hasta las %2</translation>
+    </message>
+    <message>
+        <source>planned until %1</source>
+        <translation>previsto hasta las %1</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <translation>%1, a las %2</translation>
+    </message>
+    <message>
+        <source>holds if it takes up to %1 min</source>
+        <translation>aguanta si tarda hasta %1 min</translation>
+    </message>
+    <message>
+        <source>%1 developing</source>
+        <translation>%1 de exposición</translation>
+    </message>
+    <message>
+        <source>All done</source>
+        <translation>Todo hecho</translation>
+    </message>
+    <message>
+        <source>Nothing to do just now</source>
+        <translation>Nada que hacer ahora</translation>
+    </message>
+    <message>
+        <source>Every step of this run is answered.</source>
+        <translation>Cada paso de esta sesión está respondido.</translation>
+    </message>
+    <message>
+        <source>Put this run away  (Enter)</source>
+        <translation>Guardar esta sesión  (Intro)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::OutcomeButton</name>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PartPanel</name>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Bajar</translation>
+    </message>
+    <message>
+        <source>adding a row</source>
+        <translation>añadir una fila</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>quitar %1</translation>
+    </message>
+    <message>
+        <source>moving %1</source>
+        <translation>mover %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PartTable</name>
+    <message>
+        <source>%1 of %2 to %3</source>
+        <translation>%1 de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <translation>%1: «%2» no se entendió. %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PlanPanel</name>
+    <message>
+        <source>What is wrong</source>
+        <translation>Qué está mal</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Planificando …</translation>
+    </message>
+    <message>
+        <source>Planning … %1 s</source>
+        <translation>Planificando … %1 s</translation>
+    </message>
+    <message>
+        <source>Put this right, and it is planned at once:</source>
+        <translation>Corrija esto y se planifica enseguida:</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ReasonBand</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Cerrar  (Esc)</translation>
+    </message>
+    <message>
+        <source>What can be chosen</source>
+        <translation>Qué se puede elegir</translation>
+    </message>
+    <message>
+        <source>Not every limit can hold any more. %1</source>
+        <translation>Ya no se pueden respetar todos los límites. %1</translation>
+    </message>
+    <message>
+        <source>What can be chosen is being worked out …</source>
+        <translation>Se está calculando qué se puede elegir …</translation>
+    </message>
+    <message>
+        <source>Nothing was found that could be chosen.</source>
+        <translation>No se encontró nada que elegir.</translation>
+    </message>
+    <message>
+        <source>As of %1, %2 ago: by now they may come to something else. The least harm stands first.</source>
+        <translation>Según las %1, hace %2: ahora pueden dar otra cosa. El menor daño va primero.</translation>
+    </message>
+    <message>
+        <source>As of %1. The least harm stands first; nothing is done until you choose.</source>
+        <translation>Según las %1. El menor daño va primero; no se hace nada hasta que elija.</translation>
+    </message>
+    <message>
+        <source>Work it out again  (W)</source>
+        <translation>Calcular de nuevo  (W)</translation>
+    </message>
+    <message>
+        <source>What can be chosen  (W)</source>
+        <translation>Qué se puede elegir  (W)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ReasonPanel</name>
+    <message>
+        <source>Looking for what would make it fit …</source>
+        <translation>Buscando qué haría que cupiera …</translation>
+    </message>
+    <message>
+        <source>No change that is known makes it fit, nor do two together.</source>
+        <translation>Ningún cambio conocido hace que quepa, ni dos juntos.</translation>
+    </message>
+    <message>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <translation>Cada uno de estos hace que quepa: se planificó con el cambio. El menor va primero; el prospecto está por encima de todos.</translation>
+    </message>
+    <message>
+        <source>There was no time to find what would make it fit.</source>
+        <translation>No hubo tiempo de encontrar qué haría que cupiera.</translation>
+    </message>
+    <message>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <translation>Cada uno de estos hace que quepa; puede haber más. El prospecto está por encima de todos.</translation>
+    </message>
+    <message>
+        <source>Why nothing fits, and what would</source>
+        <translation>Por qué no cabe nada y qué cabría</translation>
+    </message>
+    <message>
+        <source>The search was stopped before it was known whether anything fits.</source>
+        <translation>La búsqueda se detuvo antes de saber si algo cabe.</translation>
+    </message>
+    <message>
+        <source>Without any one of these the others can hold together.</source>
+        <translation>Sin cualquiera de estas, las demás pueden cumplirse juntas.</translation>
+    </message>
+    <message>
+        <source>Not all of these may be needed for the clash.</source>
+        <translation>Puede que no todas causen el conflicto.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ServiceDocument</name>
+    <message>
+        <source>adding %1</source>
+        <translation>añadir %1</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>quitar %1</translation>
+    </message>
+    <message>
+        <source>Heads that are planned together share one crew: that of %1 is kept, not that of %2 (%3).</source>
+        <translation>Las cabezas que se planifican juntas comparten un equipo: se conserva el de %1, no el de %2 (%3).</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::SetupPage</name>
+    <message>
+        <source>&amp;Zones</source>
+        <translation>&amp;Zonas</translation>
+    </message>
+    <message>
+        <source>Bo&amp;wls</source>
+        <translation>&amp;Boles</translation>
+    </message>
+    <message>
+        <source>Rinse &amp;groups</source>
+        <translation>&amp;Grupos de enjuague</translation>
+    </message>
+    <message>
+        <source>&amp;Coats and drying</source>
+        <translation>&amp;Pasadas y secado</translation>
+    </message>
+    <message>
+        <source>&amp;Hands</source>
+        <translation>E&amp;quipo</translation>
+    </message>
+    <message>
+        <source>Coats</source>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>Start the lanes  (Ctrl+Enter)</source>
+        <translation>Iniciar los carriles  (Ctrl+Intro)</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Iniciar</translation>
+    </message>
+    <message>
+        <source>Lanes are running. What you change here is for the next time.</source>
+        <translation>Hay carriles en marcha. Lo que cambie aquí es para la próxima vez.</translation>
+    </message>
+    <message>
+        <source>Once the lanes run, every answer is saved by itself.</source>
+        <translation>Cuando los carriles están en marcha, cada respuesta se guarda sola.</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Planificando …</translation>
+    </message>
+    <message>
+        <source>Nothing fits yet, so there is nothing to start.</source>
+        <translation>Aún no cabe nada, así que no hay nada que iniciar.</translation>
+    </message>
+    <message>
+        <source>Something above is marked; put it right to start.</source>
+        <translation>Arriba hay algo marcado; corríjalo para iniciar.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::SoundCheck</name>
+    <message>
+        <source>Sound check</source>
+        <translation>Prueba de sonido</translation>
+    </message>
+    <message>
+        <source>Can you hear every alarm from where you work?</source>
+        <translation>¿Oye cada alarma desde donde trabaja?</translation>
+    </message>
+    <message>
+        <source>Get ready  (1)</source>
+        <translation>Prepararse  (1)</translation>
+    </message>
+    <message>
+        <source>soft, once, ahead of time</source>
+        <translation>suave, una vez, con antelación</translation>
+    </message>
+    <message>
+        <source>A step is due  (2)</source>
+        <translation>Toca un paso  (2)</translation>
+    </message>
+    <message>
+        <source>until it is answered</source>
+        <translation>hasta que se responde</translation>
+    </message>
+    <message>
+        <source>A look is due  (3)</source>
+        <translation>Toca una revisión  (3)</translation>
+    </message>
+    <message>
+        <source>Water is due  (4)</source>
+        <translation>Toca el agua  (4)</translation>
+    </message>
+    <message>
+        <source>A limit is passed  (5)</source>
+        <translation>Se superó un límite  (5)</translation>
+    </message>
+    <message>
+        <source>the loudest</source>
+        <translation>la más fuerte</translation>
+    </message>
+    <message>
+        <source>Not now  (Esc)</source>
+        <translation>Ahora no  (Esc)</translation>
+    </message>
+    <message>
+        <source>Without sound: I watch the screen  (W)</source>
+        <translation>Sin sonido: miro la pantalla  (W)</translation>
+    </message>
+    <message>
+        <source>I hear nothing  (N)</source>
+        <translation>No oigo nada  (N)</translation>
+    </message>
+    <message>
+        <source>I hear them  (Enter)</source>
+        <translation>Las oigo  (Intro)</translation>
+    </message>
+    <message>
+        <source>Press each one. Only your ear can tell: the volume and the cable are out of sight here.</source>
+        <translation>Pulse cada una. Solo su oído lo sabe: el volumen y el cable no se ven desde aquí.</translation>
+    </message>
+    <message>
+        <source>No sound can be made. %1</source>
+        <translation>No se puede hacer ningún sonido. %1</translation>
+    </message>
+    <message>
+        <source>Turn up the sound of this machine, look whether a loudspeaker or its cable is out, and press again. If nothing helps, go on without sound: every alarm then fills the screen.</source>
+        <translation>Suba el sonido de este equipo, mire si un altavoz o su cable está suelto y pulse otra vez. Si nada ayuda, siga sin sonido: cada alarma llena entonces la pantalla.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StepButton</name>
+    <message>
+        <source>%1: answer it now</source>
+        <translation>%1: responder ahora</translation>
+    </message>
+    <message>
+        <source>Press when this happens sooner: %1</source>
+        <translation>Pulse si esto ocurre antes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandWidget</name>
+    <message>
+        <source>Strands</source>
+        <translation>Mechones</translation>
+    </message>
+    <message>
+        <source>Water %1</source>
+        <translation>Agua %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Ahora %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1: applied from %2 to %3, water at %4, %5 min development.</source>
+        <translation>%1: aplicado de %2 a %3, agua a las %4, %5 min de exposición.</translation>
+    </message>
+    <message>
+        <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
+        <translation>Dentro de sus límites %1; agua de %2 a %3 nueve de cada diez veces.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ViewMenu</name>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Como el &amp;sistema</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Claro</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Oscuro</translation>
+    </message>
+    <message>
+        <source>&amp;High contrast</source>
+        <translation>Alto contras&amp;te</translation>
+    </message>
+    <message>
+        <source>High contrast, d&amp;ark</source>
+        <translation>Alto contraste, osc&amp;uro</translation>
+    </message>
+    <message>
+        <source>Text as &amp;usual</source>
+        <translation>Texto &amp;habitual</translation>
+    </message>
+    <message>
+        <source>La&amp;nguage</source>
+        <translation>Idio&amp;ma</translation>
+    </message>
+    <message>
+        <source>Text at %1 %</source>
+        <translation>Texto al %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>app::sound::AlarmPlayer</name>
+    <message>
+        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
+        <translation>No hay sonido: no se encontró ningún altavoz. Conecte uno o enciéndalo, y mire los ajustes de sonido de este equipo. Hasta entonces las alarmas solo salen en pantalla.</translation>
+    </message>
+    <message>
+        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
+        <translation>El altavoz no acepta sonido. Basinbell sigue intentándolo; desconéctelo y vuelva a conectarlo si esto dura. Hasta entonces las alarmas solo salen en pantalla.</translation>
+    </message>
+    <message>
+        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
+        <translation>No hay sonido: no se pudo iniciar el programa %1 (%2). Instale Basinbell de nuevo.</translation>
+    </message>
+    <message>
+        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
+        <translation>El programa de sonido se paró solo y se reinicia. Hasta entonces las alarmas solo salen en pantalla.</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,2608 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr_FR" sourcelanguage="en_GB">
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <translation>La notice du produit passe avant tout. Là où elle diffère de ce plan, c’est elle qui a raison : modifiez la prestation et planifiez à nouveau.</translation>
+    </message>
+    <message>
+        <source>Have the skin test that the maker, the trade and insurers ask for, as a rule 48 hours before, and read by someone trained to read it. A test without a reaction is no promise that there will be none.</source>
+        <translation>Faites faire le test cutané que demandent le fabricant, la profession et les assureurs, en règle générale 48 heures avant, et lu par une personne formée à le lire. Un test sans réaction ne promet pas qu’il n’y en aura aucune.</translation>
+    </message>
+    <message>
+        <source>Do not colour on a rash, on sensitive or broken skin, or after an earlier reaction to colour or to a black temporary tattoo, until a doctor has said what may be done. Many products are not meant for people under 16.</source>
+        <translation>Ne colorez pas en cas d’éruption, sur une peau sensible ou abîmée, ou après une réaction antérieure à une coloration ou à un tatouage temporaire noir, avant qu’un médecin ait dit ce qui est possible. Beaucoup de produits ne sont pas destinés aux moins de 16 ans.</translation>
+    </message>
+    <message>
+        <source>Wear suitable gloves, and air the room, above all with lighteners and ammonia.</source>
+        <translation>Portez des gants adaptés et aérez la pièce, surtout avec les décolorants et l’ammoniaque.</translation>
+    </message>
+    <message>
+        <source>Keep mixtures out of eyes, and off lashes and brows unless the product is made for them. If some gets into an eye, rinse at once with plenty of water and get medical help.</source>
+        <translation>Évitez tout contact des mélanges avec les yeux, et avec les cils et les sourcils sauf si le produit est fait pour eux. En cas de contact avec un œil, rincez aussitôt à grande eau et demandez une aide médicale.</translation>
+    </message>
+    <message>
+        <source>If skin burns, swells or blisters, rinse at once, whatever the clock says, and get medical help.</source>
+        <translation>Si la peau brûle, gonfle ou se couvre de cloques, rincez aussitôt, quoi que dise l’horloge, et demandez une aide médicale.</translation>
+    </message>
+    <message>
+        <source>Local rules and licensed practice decide who may do this work and how. This program plans and keeps time: it knows neither the product nor the person, and whoever does the work decides.</source>
+        <translation>Les règles locales et l’exercice agréé du métier décident qui peut faire ce travail et comment. Ce programme planifie et mesure le temps : il ne connaît ni le produit ni la personne, et c’est celui ou celle qui travaille qui décide.</translation>
+    </message>
+</context>
+<context>
+    <name>Columns</name>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>What the mixture is called</source>
+        <translation>Comment s’appelle le mélange</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>Mélange</translation>
+    </message>
+    <message>
+        <source>Minutes of mixing; 0 where it needs no planning</source>
+        <translation>Minutes de mélange ; 0 s’il n’y a rien à planifier</translation>
+    </message>
+    <message>
+        <source>Pot life</source>
+        <translation>Durée d’emploi</translation>
+    </message>
+    <message>
+        <source>Minutes a mixture may be used after mixing, from the leaflet</source>
+        <translation>Minutes pendant lesquelles un mélange s’emploie après préparation, selon la notice</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Contenu</translation>
+    </message>
+    <message>
+        <source>In your own words; shown when it is mixed</source>
+        <translation>Avec vos mots ; affiché au moment du mélange</translation>
+    </message>
+    <message>
+        <source>Type a clock time, such as 14:30, or 2026-11-28 14:30 for another day.</source>
+        <translation>Saisissez une heure, par exemple 14:30, ou 2026-11-28 14:30 pour un autre jour.</translation>
+    </message>
+    <message>
+        <source>Rinse group</source>
+        <translation>Groupe de rinçage</translation>
+    </message>
+    <message>
+        <source>Zones that go under the water together</source>
+        <translation>Zones qui passent ensemble sous l’eau</translation>
+    </message>
+    <message>
+        <source>Rinsing</source>
+        <translation>Rinçage</translation>
+    </message>
+    <message>
+        <source>Minutes at the basin</source>
+        <translation>Minutes au bac</translation>
+    </message>
+    <message>
+        <source>Water from</source>
+        <translation>Eau dès</translation>
+    </message>
+    <message>
+        <source>The earliest clock time of its water, where the basin is booked</source>
+        <translation>L’heure d’eau la plus tôt, si le bac est réservé</translation>
+    </message>
+    <message>
+        <source>Water until</source>
+        <translation>Eau jusqu’à</translation>
+    </message>
+    <message>
+        <source>The latest clock time of its water, where the basin is booked</source>
+        <translation>L’heure d’eau la plus tard, si le bac est réservé</translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>What this pass is called</source>
+        <translation>Comment s’appelle ce passage</translation>
+    </message>
+    <message>
+        <source>Drying</source>
+        <translation>Séchage</translation>
+    </message>
+    <message>
+        <source>Minutes of drying by hand</source>
+        <translation>Minutes de séchage à la main</translation>
+    </message>
+    <message>
+        <source>Drying alone</source>
+        <translation>Sèche seul</translation>
+    </message>
+    <message>
+        <source>Minutes that it dries on by itself</source>
+        <translation>Minutes pendant lesquelles le séchage continue seul</translation>
+    </message>
+    <message>
+        <source>Judging</source>
+        <translation>Évaluation</translation>
+    </message>
+    <message>
+        <source>Minutes to look at the dry result</source>
+        <translation>Minutes pour regarder le résultat sec</translation>
+    </message>
+    <message>
+        <source>Least gap</source>
+        <translation>Pause min.</translation>
+    </message>
+    <message>
+        <source>Fewest minutes before the next coat</source>
+        <translation>Minutes au moins avant le passage suivant</translation>
+    </message>
+    <message>
+        <source>Most gap</source>
+        <translation>Pause max.</translation>
+    </message>
+    <message>
+        <source>Most minutes before the next coat</source>
+        <translation>Minutes au plus avant le passage suivant</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Absence</translation>
+    </message>
+    <message>
+        <source>When nothing can be asked of them, such as 13:00–13:30; empty for never</source>
+        <translation>Quand on ne peut rien leur demander, par exemple 13:00–13:30 ; vide pour jamais</translation>
+    </message>
+    <message>
+        <source>Type from when to when, such as 13:00–13:30, with commas between several.</source>
+        <translation>Saisissez de quand à quand, par exemple 13:00–13:30, plusieurs séparés par des virgules.</translation>
+    </message>
+    <message>
+        <source>mixing</source>
+        <translation>mélange</translation>
+    </message>
+    <message>
+        <source>applying</source>
+        <translation>application</translation>
+    </message>
+    <message>
+        <source>looks</source>
+        <translation>contrôles</translation>
+    </message>
+    <message>
+        <source>late jobs</source>
+        <translation>derniers gestes</translation>
+    </message>
+    <message>
+        <source>rinsing</source>
+        <translation>rinçage</translation>
+    </message>
+    <message>
+        <source>drying</source>
+        <translation>séchage</translation>
+    </message>
+    <message>
+        <source>judging</source>
+        <translation>évaluation</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>tout</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Fait</translation>
+    </message>
+    <message>
+        <source>What they are asked to do; empty for everything</source>
+        <translation>Ce qu’on leur demande ; vide pour tout</translation>
+    </message>
+    <message>
+        <source>Name, with commas between them: %1. Empty for everything.</source>
+        <translation>Indiquez, séparés par des virgules : %1. Vide pour tout.</translation>
+    </message>
+    <message>
+        <source>Pair of hands</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Who works</source>
+        <translation>Qui travaille</translation>
+    </message>
+    <message>
+        <source>Choose one of the list.</source>
+        <translation>Choisissez dans la liste.</translation>
+    </message>
+    <message>
+        <source>Type minutes, such as 12, 12.5 or 12:30.</source>
+        <translation>Saisissez des minutes, par exemple 12, 12,5 ou 12:30.</translation>
+    </message>
+</context>
+<context>
+    <name>Demos</name>
+    <message>
+        <source>Actor root and toners</source>
+        <translation>Acteur : racines et patines</translation>
+    </message>
+    <message>
+        <source>Wefts two basins</source>
+        <translation>Tissages : deux bacs</translation>
+    </message>
+    <message>
+        <source>Wig room darker over a day</source>
+        <translation>Atelier de perruques : plus foncé en un jour</translation>
+    </message>
+    <message>
+        <source>Wig room lightening in sections</source>
+        <translation>Atelier de perruques : décoloration par sections</translation>
+    </message>
+    <message>
+        <source>Wig room three zones</source>
+        <translation>Atelier de perruques : trois zones</translation>
+    </message>
+</context>
+<context>
+    <name>Edits</name>
+    <message>
+        <source>Coat</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Rinçage</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>New service</source>
+        <translation>Nouvelle prestation</translation>
+    </message>
+    <message>
+        <source>Stylist</source>
+        <translation>Coiffeur</translation>
+    </message>
+    <message>
+        <source>Coat 1</source>
+        <translation>Passage 1</translation>
+    </message>
+    <message>
+        <source>Bowl 1</source>
+        <translation>Bol 1</translation>
+    </message>
+    <message>
+        <source>Root</source>
+        <translation>Racines</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation>Tout ensemble</translation>
+    </message>
+</context>
+<context>
+    <name>Journal</name>
+    <message>
+        <source>There is no such run.</source>
+        <translation>Cette séance n’existe pas.</translation>
+    </message>
+    <message>
+        <source>The run is still open. End it before erasing it.</source>
+        <translation>La séance est encore ouverte. Terminez-la avant de l’effacer.</translation>
+    </message>
+    <message>
+        <source>The journal %1 is damaged (%2). It has been left as it is. Bring back a copy of it, or give another folder with --data.</source>
+        <translation>Le journal %1 est abîmé (%2). Il est resté tel quel. Remettez-en une copie, ou indiquez un autre dossier avec --data.</translation>
+    </message>
+    <message>
+        <source>Another program has %1 open and locked. Close it, or give another folder with --data.</source>
+        <translation>Un autre programme tient %1 ouvert et verrouillé. Fermez-le, ou indiquez un autre dossier avec --data.</translation>
+    </message>
+    <message>
+        <source>The journal %1 failed: %2.</source>
+        <translation>Le journal %1 a échoué : %2.</translation>
+    </message>
+    <message>
+        <source>There is no space left to write %1. Free some space on that disk, or give another folder with --data.</source>
+        <translation>Il n’y a plus de place pour écrire %1. Libérez de la place sur ce disque, ou indiquez un autre dossier avec --data.</translation>
+    </message>
+    <message>
+        <source>%1 may not be written. Allow this user to write there, or give another folder with --data.</source>
+        <translation>%1 est interdit en écriture. Autorisez cet utilisateur à y écrire, ou indiquez un autre dossier avec --data.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be used (%2). Give another folder with --data.</source>
+        <translation>%1 ne peut pas servir (%2). Indiquez un autre dossier avec --data.</translation>
+    </message>
+    <message>
+        <source>Nothing can be kept meanwhile: if the program stops, its run is lost. Write down when each application began.</source>
+        <translation>Rien ne peut être gardé entre-temps : si le programme s’arrête, sa séance est perdue. Notez quand chaque application a commencé.</translation>
+    </message>
+    <message>
+        <source>The journal was damaged. It was set aside, untouched, as %1 and a new one begun. Runs in the old one cannot be taken up again.</source>
+        <translation>Le journal était abîmé. Il a été mis de côté, intact, sous %1 et un nouveau a été commencé. Les séances de l’ancien ne peuvent plus être reprises.</translation>
+    </message>
+    <message>
+        <source>The journal was written by a newer Basinbell (layout %1, this one knows %2). Use the newer program, or give another folder with --data.</source>
+        <translation>Le journal vient d’un Basinbell plus récent (format %1, celui-ci connaît %2). Employez le programme plus récent, ou indiquez un autre dossier avec --data.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: %1.</source>
+        <translation>Le journal est abîmé : %1.</translation>
+    </message>
+    <message>
+        <source>The file is not a journal of Basinbell.</source>
+        <translation>Le fichier n’est pas un journal de Basinbell.</translation>
+    </message>
+    <message>
+        <source>The journal knows no run %1.</source>
+        <translation>Le journal ne connaît pas de séance %1.</translation>
+    </message>
+    <message>
+        <source>Run %1 is damaged in the journal: its record %2 is missing or was changed. It cannot be taken up again; the journal has been left as it is.</source>
+        <translation>La séance %1 est abîmée dans le journal : son enregistrement %2 manque ou a été changé. Elle ne peut plus être reprise ; le journal est resté tel quel.</translation>
+    </message>
+    <message>
+        <source>The journal %1 was cut off.</source>
+        <translation>Le journal %1 a été tronqué.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepAwake</name>
+    <message>
+        <source>Lanes are running</source>
+        <translation>Des couloirs tournent</translation>
+    </message>
+</context>
+<context>
+    <name>LastAnswer</name>
+    <message>
+        <source>started</source>
+        <translation>commencé</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>looked, again later</source>
+        <translation>contrôlé, à revoir plus tard</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <translation>contrôlé</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>laissé de côté</translation>
+    </message>
+    <message>
+        <source>the run was ended</source>
+        <translation>la séance a été terminée</translation>
+    </message>
+    <message>
+        <source>what is planned was changed</source>
+        <translation>ce qui est prévu a changé</translation>
+    </message>
+    <message>
+        <source>Heat on %1</source>
+        <translation>Chaleur mise %1</translation>
+    </message>
+    <message>
+        <source>Heat off %1</source>
+        <translation>Chaleur ôtée %1</translation>
+    </message>
+</context>
+<context>
+    <name>Options</name>
+    <message>
+        <source>Plans the staggered start of a hair colour service and times its lanes.</source>
+        <translation>Planifie le départ échelonné d’une coloration et chronomètre ses couloirs.</translation>
+    </message>
+    <message>
+        <source>The service to open; several are planned together, a head each.</source>
+        <translation>La prestation à ouvrir ; plusieurs sont planifiées ensemble, une tête chacune.</translation>
+    </message>
+    <message>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <translation>Garder le journal et l’état de la fenêtre dans DIR.</translation>
+    </message>
+    <message>
+        <source>Let N seconds pass in one. For demonstrations: alarms come faster too.</source>
+        <translation>Laisser passer N secondes en une. Pour les démonstrations : les alarmes viennent plus vite aussi.</translation>
+    </message>
+    <message>
+        <source>Take up the latest unfinished run, however long ago it was begun.</source>
+        <translation>Reprendre la dernière séance inachevée, même commencée il y a longtemps.</translation>
+    </message>
+    <message>
+        <source>Open the demo.</source>
+        <translation>Ouvrir l’exemple.</translation>
+    </message>
+    <message>
+        <source>Speak the language CODE this time: %1.</source>
+        <translation>Employer cette fois la langue CODE : %1.</translation>
+    </message>
+    <message>
+        <source>--language %1: it must be one of %2.</source>
+        <translation>--language %1 : choix possibles : %2.</translation>
+    </message>
+    <message>
+        <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
+        <translation>--speed %1 : il faut un nombre de 0.01 à 1000000.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanText</name>
+    <message>
+        <source>%1 takes up to %2 min (or only %3)</source>
+        <translation>%1 prend jusqu’à %2 min (ou seulement %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n heads together: begin %1, done %2.</source>
+        <translation>
+            <numerusform>%n tête : début %1, fini %2.</numerusform>
+            <numerusform>%n têtes ensemble : début %1, fini %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Begin %1, done %2.</source>
+        <translation>Début %1, fini %2.</translation>
+    </message>
+    <message>
+        <source> Every zone gets its target.</source>
+        <translation> Chaque zone atteint sa cible.</translation>
+    </message>
+    <message>
+        <source> Some zones miss their target, all keep their limits.</source>
+        <translation> Certaines zones manquent leur cible, toutes respectent leurs limites.</translation>
+    </message>
+    <message>
+        <source> There may be a better plan: the search was stopped.</source>
+        <translation> Il existe peut-être un meilleur plan : la recherche a été arrêtée.</translation>
+    </message>
+    <message>
+        <source> Not every plan was tried: another may hold further.</source>
+        <translation> Tous les plans n’ont pas été essayés : un autre peut tenir plus loin.</translation>
+    </message>
+    <message>
+        <source>Holds only for the usual times of applying: where one takes longer or shorter, a limit may be missed.</source>
+        <translation>Ne tient que pour les durées d’application habituelles : si l’une est plus longue ou plus courte, une limite peut être manquée.</translation>
+    </message>
+    <message>
+        <source>Holds even if %1; beyond that a limit may be missed.</source>
+        <translation>Tient même si %1 ; au-delà, une limite peut être manquée.</translation>
+    </message>
+    <message>
+        <source>Holds even if %1.</source>
+        <translation>Tient même si %1.</translation>
+    </message>
+    <message>
+        <source>Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, not a promise.</source>
+        <translation>Prévision, si l’application dure ce qu’elle peut : chaque zone reste dans ses limites %1. Une chance, pas une promesse.</translation>
+    </message>
+    <message>
+        <source>, from %1 to %2</source>
+        <translation>, de %1 à %2</translation>
+    </message>
+    <message>
+        <source>; and: </source>
+        <translation>; et : </translation>
+    </message>
+    <message>
+        <source>Then every zone gets its target, from %1 to %2.</source>
+        <translation>Alors chaque zone atteint sa cible, de %1 à %2.</translation>
+    </message>
+    <message>
+        <source>Then it fits from %1 to %2, off target by %3 zone-minutes in all.</source>
+        <translation>Alors tout tient de %1 à %2, à %3 minutes-zone de la cible en tout.</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>There is no unfinished run to take up.</source>
+        <translation>Il n’y a pas de séance inachevée à reprendre.</translation>
+    </message>
+</context>
+<context>
+    <name>ServiceFiles</name>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation>%1 ne peut pas être lu : %2.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. What was there before is as it was.</source>
+        <translation>%1 n’a pas été enregistré : %2. Ce qui y était est resté tel quel.</translation>
+    </message>
+</context>
+<context>
+    <name>Session</name>
+    <message>
+        <source>The clock of this machine agrees with this run again.</source>
+        <translation>L’horloge de cette machine s’accorde de nouveau avec cette séance.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set, or is wrong: it is %1 ahead of this run.</source>
+        <translation>L’horloge de cette machine a été réglée, ou est fausse : elle avance de %1 sur cette séance.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set, or is wrong: it is %1 behind this run.</source>
+        <translation>L’horloge de cette machine a été réglée, ou est fausse : elle retarde de %1 sur cette séance.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: the run goes on by the time that really passes, and by the clock as it was.</source>
+        <translation>Rien n’est perdu : la séance continue selon le temps qui passe vraiment, et selon l’horloge telle qu’elle était.</translation>
+    </message>
+    <message>
+        <source>This run is damaged in the journal: its service was changed there. It cannot be taken up again; the journal has been left as it is.</source>
+        <translation>Cette séance est abîmée dans le journal : sa prestation y a été changée. Elle ne peut plus être reprise ; le journal est resté tel quel.</translation>
+    </message>
+    <message>
+        <source>This run goes by the time of day and cannot be played at another speed.</source>
+        <translation>Cette séance suit l’heure du jour et ne peut pas se jouer à une autre vitesse.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine shows an earlier time than when this run was last answered. Put the clock right and start again, or every time that is shown will be wrong.</source>
+        <translation>L’horloge de cette machine montre une heure antérieure à la dernière réponse de cette séance. Réglez l’horloge et redémarrez, sinon toute heure affichée sera fausse.</translation>
+    </message>
+    <message>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <translation>Cette machine a redémarré depuis cette séance, qui suit donc de nouveau l’horloge de la machine. Si cette horloge est fausse, toute heure affichée l’est aussi.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Leaving this run loses its last %n answers: the journal could not be written.</source>
+        <translation>
+            <numerusform>Quitter cette séance perd sa dernière réponse : le journal n’a pas pu être écrit.</numerusform>
+            <numerusform>Quitter cette séance perd ses %n dernières réponses : le journal n’a pas pu être écrit.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The journal can be written again, and everything of this run is in it.</source>
+        <translation>Le journal peut de nouveau s’écrire, et tout de cette séance s’y trouve.</translation>
+    </message>
+    <message>
+        <source>This run goes on, but what is answered now is lost if the program stops. It is written as soon as that is possible again.</source>
+        <translation>Cette séance continue, mais ce qui est répondu maintenant est perdu si le programme s’arrête. C’est écrit dès que c’est de nouveau possible.</translation>
+    </message>
+    <message>
+        <source>The service of this run was erased, so it cannot be taken up again.</source>
+        <translation>La prestation de cette séance a été effacée, elle ne peut donc plus être reprise.</translation>
+    </message>
+    <message>
+        <source>The service of this run cannot be read any more: %1</source>
+        <translation>La prestation de cette séance ne peut plus être lue : %1</translation>
+    </message>
+</context>
+<context>
+    <name>Speech</name>
+    <message>
+        <source>S&amp;peak the alarms</source>
+        <translation>É&amp;noncer les alarmes</translation>
+    </message>
+    <message>
+        <source>Alarms are spoken.</source>
+        <translation>Les alarmes sont énoncées.</translation>
+    </message>
+    <message>
+        <source>%1 (no voice was found)</source>
+        <translation>%1 (aucune voix trouvée)</translation>
+    </message>
+</context>
+<context>
+    <name>StartingPoints</name>
+    <message>
+        <source>Regrowth and ends</source>
+        <translation>Repousse et pointes</translation>
+    </message>
+    <message>
+        <source>Regrowth colour</source>
+        <translation>Couleur repousse</translation>
+    </message>
+    <message>
+        <source>Ends colour</source>
+        <translation>Couleur pointes</translation>
+    </message>
+    <message>
+        <source>Regrowth</source>
+        <translation>Repousse</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Pointes</translation>
+    </message>
+    <message>
+        <source>Emulsify</source>
+        <translation>Émulsionner</translation>
+    </message>
+    <message>
+        <source>Root with mids and ends</source>
+        <translation>Racines, longueurs et pointes</translation>
+    </message>
+    <message>
+        <source>Root colour</source>
+        <translation>Couleur racines</translation>
+    </message>
+    <message>
+        <source>Mids toner</source>
+        <translation>Patine longueurs</translation>
+    </message>
+    <message>
+        <source>Ends toner</source>
+        <translation>Patine pointes</translation>
+    </message>
+    <message>
+        <source>Root</source>
+        <translation>Racines</translation>
+    </message>
+    <message>
+        <source>Mids</source>
+        <translation>Longueurs</translation>
+    </message>
+    <message>
+        <source>Lightener in sections</source>
+        <translation>Décoloration par sections</translation>
+    </message>
+    <message>
+        <source>Lightener, first bowl</source>
+        <translation>Décolorant, premier bol</translation>
+    </message>
+    <message>
+        <source>Lightener, second bowl</source>
+        <translation>Décolorant, second bol</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Arrière</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation>Côtés</translation>
+    </message>
+    <message>
+        <source>Back left</source>
+        <translation>Arrière gauche</translation>
+    </message>
+    <message>
+        <source>Back right</source>
+        <translation>Arrière droit</translation>
+    </message>
+    <message>
+        <source>Side left</source>
+        <translation>Côté gauche</translation>
+    </message>
+    <message>
+        <source>Side right</source>
+        <translation>Côté droit</translation>
+    </message>
+    <message>
+        <source>All over, with a fill first</source>
+        <translation>Toute la tête, après prépigmentation</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Prépigment</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Prépigmentation</translation>
+    </message>
+    <message>
+        <source>All over</source>
+        <translation>Toute la tête</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Couleur</translation>
+    </message>
+    <message>
+        <source>All-over colour</source>
+        <translation>Couleur toute la tête</translation>
+    </message>
+    <message>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <translation>Les temps sont d’usage courant : mettez ceux de la notice du produit.</translation>
+    </message>
+    <message>
+        <source>&amp;Regrowth and ends</source>
+        <translation>&amp;Repousse et pointes</translation>
+    </message>
+    <message>
+        <source>R&amp;oot with mids and ends</source>
+        <translation>R&amp;acines, longueurs et pointes</translation>
+    </message>
+    <message>
+        <source>&amp;Lightener in sections</source>
+        <translation>&amp;Décoloration par sections</translation>
+    </message>
+    <message>
+        <source>&amp;All over, with a fill first</source>
+        <translation>&amp;Toute la tête, après prépigmentation</translation>
+    </message>
+</context>
+<context>
+    <name>Text</name>
+    <message>
+        <source>process %1</source>
+        <translation>processus %1</translation>
+    </message>
+    <message>
+        <source>process %1 of %2</source>
+        <comment>of a user</comment>
+        <translation>processus %1 de %2</translation>
+    </message>
+    <message>
+        <source>Another Basinbell%1 is using the folder %2. Close it first, or give this one a folder of its own with --data.</source>
+        <translation>Un autre Basinbell%1 emploie le dossier %2. Fermez-le d’abord, ou donnez à celui-ci son propre dossier avec --data.</translation>
+    </message>
+</context>
+<context>
+    <name>Tones</name>
+    <message>
+        <source>still orange</source>
+        <translation>encore orange</translation>
+    </message>
+    <message>
+        <source>still yellow</source>
+        <translation>encore jaune</translation>
+    </message>
+    <message>
+        <source>pale yellow</source>
+        <translation>jaune pâle</translation>
+    </message>
+    <message>
+        <source>patchy</source>
+        <translation>irrégulier</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>uniforme</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>trop chaud</translation>
+    </message>
+    <message>
+        <source>turning ashy</source>
+        <translation>vire au cendré</translation>
+    </message>
+    <message>
+        <source>turning green</source>
+        <translation>vire au vert</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Apply %1</source>
+        <translation>Appliquer %1</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>Mélanger %1</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Contrôler %1</translation>
+    </message>
+    <message>
+        <source>Rinse %1</source>
+        <translation>Rincer %1</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Sécher</translation>
+    </message>
+    <message>
+        <source>Judge the result</source>
+        <translation>Évaluer le résultat</translation>
+    </message>
+    <message>
+        <source>Heat over the head</source>
+        <translation>Chaleur sur la tête</translation>
+    </message>
+    <message>
+        <source>Applying %1</source>
+        <translation>Application de %1</translation>
+    </message>
+    <message>
+        <source>Mixing %1</source>
+        <translation>Mélange de %1</translation>
+    </message>
+    <message>
+        <source>Rinsing %1</source>
+        <translation>Rinçage de %1</translation>
+    </message>
+    <message>
+        <source>Drying</source>
+        <translation>Séchage</translation>
+    </message>
+    <message>
+        <source>Judging the result</source>
+        <translation>Évaluation du résultat</translation>
+    </message>
+    <message>
+        <source>Take the heat off</source>
+        <translation>Ôter la chaleur</translation>
+    </message>
+    <message>
+        <source>Water is on</source>
+        <translation>L’eau coule</translation>
+    </message>
+    <message>
+        <source>First strand is covered</source>
+        <translation>1re mèche couverte</translation>
+    </message>
+    <message>
+        <source>Mixing has begun</source>
+        <translation>Mélange commencé</translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation>Commencé</translation>
+    </message>
+    <message>
+        <source>All of %1 is on</source>
+        <translation>Tout est appliqué : %1</translation>
+    </message>
+    <message>
+        <source>It is mixed</source>
+        <translation>C’est mélangé</translation>
+    </message>
+    <message>
+        <source>Rinsed out</source>
+        <translation>Rincé</translation>
+    </message>
+    <message>
+        <source>Dryer is off my hands</source>
+        <translation>Le séchoir n’a plus besoin de moi</translation>
+    </message>
+    <message>
+        <source>Heat is off</source>
+        <translation>Chaleur ôtée</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fait</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> et </translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>dans %1</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>due %1 min ago</source>
+        <translation>attendu depuis %1 min</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>whose, what</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>All done</source>
+        <translation>Tout est fait</translation>
+    </message>
+    <message>
+        <source>Nothing to do just now</source>
+        <translation>Rien à faire pour l’instant</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Maintenant : %1</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Ensuite : %1</translation>
+    </message>
+    <message>
+        <source>the latest safe start was %1, %2 ago</source>
+        <translation>le dernier départ sûr était %1, il y a %2</translation>
+    </message>
+    <message>
+        <source>, if all takes as usual</source>
+        <translation>, si tout dure comme d’habitude</translation>
+    </message>
+    <message>
+        <source>at the latest %1, %2</source>
+        <translation>au plus tard %1, %2</translation>
+    </message>
+    <message>
+        <source>latest was %1</source>
+        <translation>au plus tard : %1, passé</translation>
+    </message>
+    <message>
+        <source>, if as usual</source>
+        <translation>, si habituel</translation>
+    </message>
+    <message>
+        <source>latest %1, %2</source>
+        <translation>au plus tard %1, %2</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>en attente</translation>
+    </message>
+    <message>
+        <source>being applied</source>
+        <translation>en application</translation>
+    </message>
+    <message>
+        <source>developing</source>
+        <translation>en pose</translation>
+    </message>
+    <message>
+        <source>under water</source>
+        <translation>sous l’eau</translation>
+    </message>
+    <message>
+        <source>rinsed</source>
+        <translation>rincé</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>laissé de côté</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>late to apply</source>
+        <translation>en retard d’application</translation>
+    </message>
+    <message>
+        <source>until you apply</source>
+        <translation>avant l’application</translation>
+    </message>
+    <message>
+        <source>longer than planned</source>
+        <translation>plus long que prévu</translation>
+    </message>
+    <message>
+        <source>of applying left</source>
+        <translation>d’application restants</translation>
+    </message>
+    <message>
+        <source>past planned water</source>
+        <translation>après l’eau prévue</translation>
+    </message>
+    <message>
+        <source>until water</source>
+        <translation>avant l’eau</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>bientôt</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>en retard</translation>
+    </message>
+    <message>
+        <source>%1 is past its limit</source>
+        <translation>%1 : limite dépassée</translation>
+    </message>
+    <message>
+        <source>%1 nears its limit</source>
+        <translation>%1 : limite proche</translation>
+    </message>
+    <message>
+        <source>Soon: %1</source>
+        <translation>Bientôt : %1</translation>
+    </message>
+    <message>
+        <source>Should be done: %1</source>
+        <translation>Devrait être fait : %1</translation>
+    </message>
+    <message>
+        <source>Look now: %1</source>
+        <translation>Contrôler maintenant : %1</translation>
+    </message>
+    <message>
+        <source>Rinse now: %1</source>
+        <translation>Rincer maintenant : %1</translation>
+    </message>
+    <message>
+        <source>Due now.</source>
+        <translation>À faire maintenant.</translation>
+    </message>
+    <message>
+        <source>Waiting for you: %1 min.</source>
+        <translation>Vous attend depuis %1 min.</translation>
+    </message>
+    <message>
+        <source>Also: %1.</source>
+        <translation>Aussi : %1.</translation>
+    </message>
+    <message>
+        <source>Soon: %1, strand test</source>
+        <translation>Bientôt : %1, test de mèche</translation>
+    </message>
+    <message>
+        <source>%1: strand test</source>
+        <translation>%1 : test de mèche</translation>
+    </message>
+    <message>
+        <source>Soon: rinse %1</source>
+        <translation>Bientôt : rincer %1</translation>
+    </message>
+    <message>
+        <source>%1: has it ended?</source>
+        <translation>%1 : est-ce terminé ?</translation>
+    </message>
+    <message>
+        <source>Carry on with the least harm</source>
+        <translation>Continuer avec le moindre mal</translation>
+    </message>
+    <message>
+        <source>Every limit holds</source>
+        <translation>Toutes les limites tiennent</translation>
+    </message>
+    <message>
+        <source>1 limit is passed by %1</source>
+        <translation>1 limite est dépassée de %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n limits are passed by %1 in all</source>
+        <translation>
+            <numerusform>%n limite est dépassée de %1</numerusform>
+            <numerusform>%n limites sont dépassées de %1 en tout</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>  ·  zone-minutes: %1 short, %2 past the targets</source>
+        <translation>  ·  minutes-zone : %1 en deçà, %2 au-delà des cibles</translation>
+    </message>
+    <message>
+        <source>every time</source>
+        <translation>à chaque fois</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>jamais</translation>
+    </message>
+    <message>
+        <source>over 99 in 100</source>
+        <translation>plus de 99 sur 100</translation>
+    </message>
+    <message>
+        <source>under 1 in 100</source>
+        <translation>moins de 1 sur 100</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 sur 100</translation>
+    </message>
+    <message>
+        <source>%1 min, at least %2, at most %3</source>
+        <translation>%1 min, au moins %2, au plus %3</translation>
+    </message>
+</context>
+<context>
+    <name>ZoneColumns</name>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>The mixture it is applied from</source>
+        <translation>Le mélange d’où on l’applique</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Rinçage</translation>
+    </message>
+    <message>
+        <source>The rinse group it goes under the water with</source>
+        <translation>Le groupe de rinçage avec lequel elle passe sous l’eau</translation>
+    </message>
+    <message>
+        <source>all applied</source>
+        <translation>tout appliqué</translation>
+    </message>
+    <message>
+        <source>first strand</source>
+        <translation>première mèche</translation>
+    </message>
+    <message>
+        <source>Counts from</source>
+        <translation>Compte dès</translation>
+    </message>
+    <message>
+        <source>When the leaflet starts to count development</source>
+        <translation>Quand la notice commence à compter la pose</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>Alone</source>
+        <translation>Seule</translation>
+    </message>
+    <message>
+        <source>Can be rinsed without wetting its neighbours</source>
+        <translation>Peut se rincer sans mouiller ses voisines</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>Minutes of development to aim at</source>
+        <translation>Minutes de pose visées</translation>
+    </message>
+    <message>
+        <source>First look</source>
+        <translation>1er contrôle</translation>
+    </message>
+    <message>
+        <source>Minutes of development at the first strand test; empty for none</source>
+        <translation>Minutes de pose au premier test de mèche ; vide pour aucun</translation>
+    </message>
+    <message>
+        <source>Then every</source>
+        <translation>Puis toutes les</translation>
+    </message>
+    <message>
+        <source>Minutes between looks; empty for one look</source>
+        <translation>Minutes entre les contrôles ; vide pour un seul</translation>
+    </message>
+    <message>
+        <source>A look</source>
+        <translation>Un contrôle</translation>
+    </message>
+    <message>
+        <source>Minutes that one look takes</source>
+        <translation>Minutes que dure un contrôle</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Après</translation>
+    </message>
+    <message>
+        <source>Zones that must be applied before it</source>
+        <translation>Zones à appliquer avant elle</translation>
+    </message>
+    <message>
+        <source>Name zones of this coat, with commas between them.</source>
+        <translation>Nommez des zones de ce passage, séparées par des virgules.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 before water</source>
+        <comment>a job, how long it takes, when</comment>
+        <translation>%1 %2, %3 avant l’eau</translation>
+    </message>
+    <message>
+        <source>Late jobs</source>
+        <translation>Derniers gestes</translation>
+    </message>
+    <message>
+        <source>Hands-on jobs tied to the rinse, such as: Emulsify 2, 5 before water</source>
+        <translation>Gestes liés au rinçage, par exemple : Émulsionner 2, 5 avant l’eau</translation>
+    </message>
+    <message>
+        <source>Type the job, its minutes, and how many minutes before water it starts: Emulsify 2, 5 before water. A semicolon stands between several.</source>
+        <translation>Saisissez le geste, ses minutes, et combien de minutes avant l’eau il commence : Émulsionner 2, 5 avant l’eau. Un point-virgule sépare plusieurs gestes.</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>What this part of the head is called</source>
+        <translation>Comment s’appelle cette partie de la tête</translation>
+    </message>
+    <message>
+        <source>Quickest</source>
+        <translation>Plus vite</translation>
+    </message>
+    <message>
+        <source>Minutes to apply at the quickest</source>
+        <translation>Minutes d’application au plus vite</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Habituel</translation>
+    </message>
+    <message>
+        <source>Minutes to apply as a rule</source>
+        <translation>Minutes d’application en général</translation>
+    </message>
+    <message>
+        <source>Slowest</source>
+        <translation>Plus lent</translation>
+    </message>
+    <message>
+        <source>Minutes to apply at the slowest</source>
+        <translation>Minutes d’application au plus lent</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>Fewest minutes of development, from the leaflet</source>
+        <translation>Minutes de pose au moins, selon la notice</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Au plus</translation>
+    </message>
+    <message>
+        <source>Most minutes of development, from the leaflet</source>
+        <translation>Minutes de pose au plus, selon la notice</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>1re mèche</translation>
+    </message>
+    <message>
+        <source>Most minutes the first strand may carry the mixture, until water</source>
+        <translation>Minutes au plus que la première mèche peut porter le mélange, jusqu’à l’eau</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Dern. mèche</translation>
+    </message>
+    <message>
+        <source>Fewest minutes the last strand must carry it, until water</source>
+        <translation>Minutes au moins que la dernière mèche doit le porter, jusqu’à l’eau</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::AlertPanel</name>
+    <message>
+        <source>%1  (Enter)</source>
+        <translation>%1  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Water is on %1</source>
+        <translation>L’eau coule sur %1</translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation>Commencé</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::BasicsPanel</name>
+    <message>
+        <source>&amp;Ready by</source>
+        <translation>Prêt p&amp;our</translation>
+    </message>
+    <message>
+        <source>the service&apos;s name</source>
+        <translation>le nom de la prestation</translation>
+    </message>
+    <message>
+        <source>what is coloured</source>
+        <translation>ce qui est coloré</translation>
+    </message>
+    <message>
+        <source>the time to spare</source>
+        <translation>la marge de temps</translation>
+    </message>
+    <message>
+        <source>the basins</source>
+        <translation>les bacs</translation>
+    </message>
+    <message>
+        <source>a person</source>
+        <translation>une personne</translation>
+    </message>
+    <message>
+        <source>a wig</source>
+        <translation>une perruque</translation>
+    </message>
+    <message>
+        <source>wefts</source>
+        <translation>tissages</translation>
+    </message>
+    <message>
+        <source>Ready by</source>
+        <translation>Prêt pour</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <comment>a day, as QDate::toString writes it</comment>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>Ser&amp;vice</source>
+        <translation>Presta&amp;tion</translation>
+    </message>
+    <message>
+        <source>&amp;On</source>
+        <translation>Su&amp;r</translation>
+    </message>
+    <message>
+        <source>S&amp;pare</source>
+        <translation>&amp;Marge</translation>
+    </message>
+    <message>
+        <source>&amp;Basins</source>
+        <translation>Ba&amp;cs</translation>
+    </message>
+    <message>
+        <source>when it is ready</source>
+        <translation>l’heure où c’est prêt</translation>
+    </message>
+    <message>
+        <source>a time to be ready by</source>
+        <translation>une heure à tenir</translation>
+    </message>
+    <message>
+        <source>no time to be ready by</source>
+        <translation>aucune heure à tenir</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Beckon</name>
+    <message>
+        <source>Basinbell</source>
+        <translation>Basinbell</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CautionsDialog</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Précautions</translation>
+    </message>
+    <message>
+        <source>The leaflet of the product comes first</source>
+        <translation>La notice du produit passe avant tout</translation>
+    </message>
+    <message>
+        <source>I have read them, go on  (Enter)</source>
+        <translation>J’ai lu, continuer  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Close  (Enter)</source>
+        <translation>Fermer  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Not yet  (Esc)</source>
+        <translation>Pas encore  (Échap)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ChoiceButton</name>
+    <message>
+        <source>  (Alt+%1)</source>
+        <translation>  (Alt+%1)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Corrections</name>
+    <message>
+        <source>%1 min ago</source>
+        <translation>il y a %1 min</translation>
+    </message>
+    <message>
+        <source>Cautions  (F2)</source>
+        <translation>Précautions  (F2)</translation>
+    </message>
+    <message>
+        <source>End this run …</source>
+        <translation>Terminer la séance …</translation>
+    </message>
+    <message>
+        <source>Last: %1</source>
+        <translation>Dernière : %1</translation>
+    </message>
+    <message>
+        <source>Undo it  (Ctrl+Z)</source>
+        <translation>Annuler  (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Undo (Ctrl+Z)</source>
+        <translation>Annuler (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>It was earlier …  (E)</source>
+        <translation>C’était plus tôt …  (E)</translation>
+    </message>
+    <message>
+        <source>Earlier (E)</source>
+        <translation>Plus tôt (E)</translation>
+    </message>
+    <message>
+        <source>More …  (M)</source>
+        <translation>Plus …  (M)</translation>
+    </message>
+    <message>
+        <source>More (M)</source>
+        <translation>Plus (M)</translation>
+    </message>
+    <message>
+        <source>Quiet 2 min  (Q)</source>
+        <translation>Silence 2 min  (Q)</translation>
+    </message>
+    <message>
+        <source>Quiet (Q)</source>
+        <translation>Silence (Q)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::DesktopNotice</name>
+    <message>
+        <source>Show the lanes</source>
+        <translation>Montrer les couloirs</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::FileMenu</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Fichier</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Récents</translation>
+    </message>
+    <message>
+        <source>&amp;Demo</source>
+        <translation>&amp;Exemple</translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation>&amp;Nouveau</translation>
+    </message>
+    <message>
+        <source>&amp;Open …</source>
+        <translation>&amp;Ouvrir …</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Enregistrer</translation>
+    </message>
+    <message>
+        <source>Save &amp;as …</source>
+        <translation>Enregistrer &amp;sous …</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Quitter</translation>
+    </message>
+    <message>
+        <source>Before the premiere: three heads</source>
+        <translation>Avant la première : trois têtes</translation>
+    </message>
+    <message>
+        <source>From &amp;files …</source>
+        <translation>Depuis des &amp;fichiers …</translation>
+    </message>
+    <message>
+        <source>A &amp;new one</source>
+        <translation>Une &amp;nouvelle</translation>
+    </message>
+    <message>
+        <source>The &amp;same once more</source>
+        <translation>La &amp;même encore une fois</translation>
+    </message>
+    <message>
+        <source>From a s&amp;tarting point</source>
+        <translation>Depuis un m&amp;odèle</translation>
+    </message>
+    <message>
+        <source>A &amp;demo</source>
+        <translation>Un &amp;exemple</translation>
+    </message>
+    <message>
+        <source>Nothing yet</source>
+        <translation>Rien encore</translation>
+    </message>
+    <message>
+        <source>Service files (*.json)</source>
+        <translation>Fichiers de prestation (*.json)</translation>
+    </message>
+    <message>
+        <source>Open a service, or several that share a crew</source>
+        <translation>Ouvrir une prestation, ou plusieurs d’une même équipe</translation>
+    </message>
+    <message>
+        <source>Add heads</source>
+        <translation>Ajouter des têtes</translation>
+    </message>
+    <message>
+        <source>Beside what is here?</source>
+        <translation>À côté de ce qui est là ?</translation>
+    </message>
+    <message>
+        <source>Plan it together with what is here, or open it in its place?</source>
+        <translation>Planifier avec ce qui est là, ou ouvrir à sa place ?</translation>
+    </message>
+    <message>
+        <source>Plan together</source>
+        <translation>Planifier ensemble</translation>
+    </message>
+    <message>
+        <source>Open in its place</source>
+        <translation>Ouvrir à sa place</translation>
+    </message>
+    <message>
+        <source>Not opened</source>
+        <translation>Non ouvert</translation>
+    </message>
+    <message>
+        <source>%1 is not a service that can be opened.</source>
+        <translation>%1 n’est pas une prestation qui puisse être ouverte.</translation>
+    </message>
+    <message>
+        <source>Save the service</source>
+        <translation>Enregistrer la prestation</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Non enregistré</translation>
+    </message>
+    <message>
+        <source>Something is marked as wrong. Put it right first: a file that cannot be opened again is of no use.</source>
+        <translation>Quelque chose est signalé comme faux. Corrigez d’abord : un fichier qui ne peut plus s’ouvrir ne sert à rien.</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Modifications non enregistrées</translation>
+    </message>
+    <message>
+        <source>%1 has changes that are not saved.</source>
+        <translation>%1 a des modifications non enregistrées.</translation>
+    </message>
+    <message>
+        <source>These have changes that are not saved: %1.</source>
+        <translation>Celles-ci ont des modifications non enregistrées : %1.</translation>
+    </message>
+    <message>
+        <source>Add a &amp;head</source>
+        <translation>&amp;Ajouter une tête</translation>
+    </message>
+    <message>
+        <source>New, &amp;from a starting point</source>
+        <translation>Nouveau depuis un &amp;modèle</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HeadsBar</name>
+    <message>
+        <source>Take this head out</source>
+        <translation>Retirer cette tête</translation>
+    </message>
+    <message>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <translation>Ces temps sont d’usage courant, non ceux d’un produit. Mettez ce que dit la notice, et notez-le auprès du bol.</translation>
+    </message>
+    <message>
+        <source>Heads</source>
+        <translation>Têtes</translation>
+    </message>
+    <message>
+        <source>Name of the head</source>
+        <translation>Nom de la tête</translation>
+    </message>
+    <message>
+        <source>What prompts and alarms call this head. It is not kept in the record of a run.</source>
+        <translation>Comment les invites et les alarmes nomment cette tête. Cela n’est pas gardé dans la trace d’une séance.</translation>
+    </message>
+    <message>
+        <source>Add a head</source>
+        <translation>Ajouter une tête</translation>
+    </message>
+    <message>
+        <source>Ca&amp;lled</source>
+        <translation>&amp;Nom</translation>
+    </message>
+    <message>
+        <source>the head&apos;s name</source>
+        <translation>le nom de la tête</translation>
+    </message>
+    <message>
+        <source>%1 (something is wrong)</source>
+        <translation>%1 (quelque chose ne va pas)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LaneCard</name>
+    <message>
+        <source>Look %1</source>
+        <translation>Contrôle %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>, seen: %1</source>
+        <translation>, vu : %1</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LanesGrid</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <comment>lanes</comment>
+        <translation>
+            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %n de plus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, next %2</source>
+        <translation>%1, prochaine %2</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LanesPage</name>
+    <message>
+        <source>Try the sound  (F3)</source>
+        <translation>Essayer le son  (F3)</translation>
+    </message>
+    <message>
+        <source>I have read it</source>
+        <translation>J’ai lu</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Bien</translation>
+    </message>
+    <message>
+        <source>End that run …</source>
+        <translation>Terminer cette séance …</translation>
+    </message>
+    <message>
+        <source>Let it sound  (Shift+Q)</source>
+        <translation>Laisser sonner  (Maj+Q)</translation>
+    </message>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+    <message>
+        <source>%1  ·  coat %2 of %3: %4</source>
+        <translation>%1  ·  passage %2 sur %3 : %4</translation>
+    </message>
+    <message>
+        <source>Planned again: %1</source>
+        <translation>Replanifié : %1</translation>
+    </message>
+    <message>
+        <source>The plan is being worked out anew; until then the one before goes on.</source>
+        <translation>Le plan est recalculé ; d’ici là, le précédent continue.</translation>
+    </message>
+    <message>
+        <source>No alarm can be heard. %1 Keep the screen in view.</source>
+        <translation>Aucune alarme ne s’entend. %1 Gardez l’écran en vue.</translation>
+    </message>
+    <message>
+        <source>%1, silent until %2</source>
+        <translation>%1, en silence jusqu’à %2</translation>
+    </message>
+    <message>
+        <source>Applying %1 stopped; the rest is a zone of its own.</source>
+        <translation>L’application de %1 s’est arrêtée ; le reste est une zone à part.</translation>
+    </message>
+    <message>
+        <source>%1 is rinsed by itself.</source>
+        <translation>%1 est rincé à part.</translation>
+    </message>
+    <message>
+        <source>%1 is away for %2 min.</source>
+        <translation>%1 s’absente %2 min.</translation>
+    </message>
+    <message>
+        <source>%1 has come to help.</source>
+        <translation>%1 est venu aider.</translation>
+    </message>
+    <message>
+        <source>%1 has gone.</source>
+        <translation>%1 est parti.</translation>
+    </message>
+    <message>
+        <source>%1 is given up.</source>
+        <translation>%1 est abandonné.</translation>
+    </message>
+    <message>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <translation>La chaleur est mise. Ce qu’elle fait aux mélanges, seule la notice le dit.</translation>
+    </message>
+    <message>
+        <source>Heat is off.</source>
+        <translation>La chaleur est ôtée.</translation>
+    </message>
+    <message>
+        <source>%1 is a zone more.</source>
+        <translation>%1 est une zone de plus.</translation>
+    </message>
+    <message>
+        <source>That answer was taken back.</source>
+        <translation>Cette réponse a été retirée.</translation>
+    </message>
+    <message>
+        <source>That answer was put %1 min earlier.</source>
+        <translation>Cette réponse a été avancée de %1 min.</translation>
+    </message>
+    <message>
+        <source>That answer is about %1 now.</source>
+        <translation>Cette réponse concerne maintenant %1.</translation>
+    </message>
+    <message>
+        <source>Heat since %1</source>
+        <translation>Chaleur depuis %1</translation>
+    </message>
+    <message>
+        <source>, to be taken off at %1</source>
+        <translation>, à ôter à %1</translation>
+    </message>
+    <message>
+        <source>The windows and alarms stay those without heat; where the leaflet gives times with heat, go by those.</source>
+        <translation>Fenêtres et alarmes restent celles sans chaleur ; si la notice donne des temps avec chaleur, suivez-les.</translation>
+    </message>
+    <message>
+        <source>Chosen: %1.</source>
+        <translation>Choisi : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::LookChoices</name>
+    <message>
+        <source>A minute sooner</source>
+        <translation>Une minute plus tôt</translation>
+    </message>
+    <message>
+        <source>A minute later</source>
+        <translation>Une minute plus tard</translation>
+    </message>
+    <message>
+        <source>Tone seen</source>
+        <translation>Ton observé</translation>
+    </message>
+    <message>
+        <source>Leave it on  (1)</source>
+        <translation>Laisser  (1)</translation>
+    </message>
+    <message>
+        <source>Leave %1 on  (1)</source>
+        <translation>Laisser %1  (1)</translation>
+    </message>
+    <message>
+        <source>Leave (1)</source>
+        <translation>Laisser (1)</translation>
+    </message>
+    <message>
+        <source>Look again in %1 min  (2)</source>
+        <translation>Revoir dans %1 min  (2)</translation>
+    </message>
+    <message>
+        <source>%1 min (2)</source>
+        <translation>%1 min (2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Leave all %n on  (4)</source>
+        <translation>
+            <numerusform>Tout laisser  (4)</numerusform>
+            <numerusform>Laisser les %n  (4)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n (4)</source>
+        <translation>
+            <numerusform>Tout (4)</numerusform>
+            <numerusform>Les %n (4)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Tone seen  (T)</source>
+        <translation>Ton vu  (T)</translation>
+    </message>
+    <message>
+        <source>wets its neighbours</source>
+        <translation>mouille ses voisines</translation>
+    </message>
+    <message>
+        <source>%1 short of its least</source>
+        <translation>%1 sous le minimum</translation>
+    </message>
+    <message>
+        <source>Rinse (3)</source>
+        <translation>Rincer (3)</translation>
+    </message>
+    <message>
+        <source>Rinse, short (3)</source>
+        <translation>Rincer, court (3)</translation>
+    </message>
+    <message>
+        <source>Rinse, spreads (3)</source>
+        <translation>Rincer, s’étend (3)</translation>
+    </message>
+    <message>
+        <source>Rinse %1 now  (3)</source>
+        <translation>Rincer %1  (3)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::MainWindow</name>
+    <message>
+        <source>%1 – Basinbell</source>
+        <translation>%1 – Basinbell</translation>
+    </message>
+    <message>
+        <source>Set-up  (Ctrl+1)</source>
+        <translation>Préparation  (Ctrl+1)</translation>
+    </message>
+    <message>
+        <source>Lanes  (Ctrl+2)</source>
+        <translation>Couloirs  (Ctrl+2)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>É&amp;dition</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Séance</translation>
+    </message>
+    <message>
+        <source>&amp;Start the lanes</source>
+        <translation>&amp;Lancer les couloirs</translation>
+    </message>
+    <message>
+        <source>Sound &amp;check …</source>
+        <translation>&amp;Essai du son …</translation>
+    </message>
+    <message>
+        <source>&amp;End this run …</source>
+        <translation>&amp;Terminer la séance …</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;ide</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Précautions</translation>
+    </message>
+    <message>
+        <source>not saved anywhere yet</source>
+        <translation>pas encore enregistré</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1, modifié</translation>
+    </message>
+    <message>
+        <source>Undo my last answer</source>
+        <translation>Annuler ma dernière réponse</translation>
+    </message>
+    <message>
+        <source>Undo %1</source>
+        <translation>Annuler : %1</translation>
+    </message>
+    <message>
+        <source>Redo %1</source>
+        <translation>Rétablir : %1</translation>
+    </message>
+    <message>
+        <source>Taken up where it stopped. If something happened meanwhile, answer it and say how long ago it was.</source>
+        <translation>Reprise là où elle s’était arrêtée. Si quelque chose s’est passé entre-temps, répondez-y et dites il y a combien de temps.</translation>
+    </message>
+    <message>
+        <source>A run was left unfinished</source>
+        <translation>Une séance est restée inachevée</translation>
+    </message>
+    <message>
+        <source>It was begun long ago. Taken up now, everything in it is overdue and sounds at once.</source>
+        <translation>Elle a commencé il y a longtemps. Reprise maintenant, tout y est en retard et sonne à la fois.</translation>
+    </message>
+    <message>
+        <source>Take it up</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>End it for good</source>
+        <translation>Terminer pour de bon</translation>
+    </message>
+    <message>
+        <source>Leave it for later</source>
+        <translation>Laisser pour plus tard</translation>
+    </message>
+    <message>
+        <source>End this run</source>
+        <translation>Terminer la séance</translation>
+    </message>
+    <message>
+        <source>End this run for good? Nothing sounds any more, and it cannot be taken up again.</source>
+        <translation>Terminer cette séance pour de bon ? Plus rien ne sonne, et elle ne peut plus être reprise.</translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation>Terminer</translation>
+    </message>
+    <message>
+        <source>Keep it running</source>
+        <translation>Laisser continuer</translation>
+    </message>
+    <message>
+        <source>Basinbell</source>
+        <translation>Basinbell</translation>
+    </message>
+    <message>
+        <source>Lanes are running</source>
+        <translation>Des couloirs tournent</translation>
+    </message>
+    <message>
+        <source>Close the window while lanes run? No alarm sounds until it is opened again; the run is kept and goes on then.</source>
+        <translation>Fermer la fenêtre alors que des couloirs tournent ? Aucune alarme ne sonne tant qu’elle n’est pas rouverte ; la séance est gardée et continue alors.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Keep it open</source>
+        <translation>Laisser ouverte</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::MorePanel</name>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>Which application stops before it is done? The rest becomes a zone of its own.</source>
+        <translation>Quelle application s’arrête avant d’être finie ? Le reste devient une zone à part.</translation>
+    </message>
+    <message>
+        <source>Which zone is rinsed by itself when its time comes? Its neighbours must stay dry.</source>
+        <translation>Quelle zone est rincée à part quand son heure vient ? Ses voisines doivent rester sèches.</translation>
+    </message>
+    <message>
+        <source>Who is away?</source>
+        <translation>Qui s’absente ?</translation>
+    </message>
+    <message>
+        <source>Who has gone for good?</source>
+        <translation>Qui est parti pour de bon ?</translation>
+    </message>
+    <message>
+        <source>Which zone is it like? It has the same bowl, window and looks.</source>
+        <translation>À quelle zone ressemble-t-elle ? Elle a les mêmes bol, fenêtre et contrôles.</translation>
+    </message>
+    <message>
+        <source>Applying %1 stops</source>
+        <translation>L’application de %1 s’arrête</translation>
+    </message>
+    <message>
+        <source>Applying stops</source>
+        <translation>L’application s’arrête</translation>
+    </message>
+    <message>
+        <source>It stops before it is done; the rest becomes a zone of its own, applied later.</source>
+        <translation>Elle s’arrête avant d’être finie ; le reste devient une zone à part, appliquée plus tard.</translation>
+    </message>
+    <message>
+        <source>Rinse a zone by itself …</source>
+        <translation>Rincer une zone à part …</translation>
+    </message>
+    <message>
+        <source>A zone more …</source>
+        <translation>Une zone de plus …</translation>
+    </message>
+    <message>
+        <source>Heat …</source>
+        <translation>Chaleur …</translation>
+    </message>
+    <message>
+        <source>Heat is on …</source>
+        <translation>Chaleur mise …</translation>
+    </message>
+    <message>
+        <source>Heat is off</source>
+        <translation>Chaleur ôtée</translation>
+    </message>
+    <message>
+        <source>An earlier answer …</source>
+        <translation>Une réponse antérieure …</translation>
+    </message>
+    <message>
+        <source>Give up this coat …</source>
+        <translation>Abandonner ce passage …</translation>
+    </message>
+    <message>
+        <source>Away …</source>
+        <translation>Absence …</translation>
+    </message>
+    <message>
+        <source>Somebody comes …</source>
+        <translation>Quelqu’un arrive …</translation>
+    </message>
+    <message>
+        <source>Somebody has gone …</source>
+        <translation>Quelqu’un est parti …</translation>
+    </message>
+    <message>
+        <source>For how long is %1 away, from now on?</source>
+        <translation>Combien de temps %1 s’absente, à partir de maintenant ?</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Who comes to help?</source>
+        <translation>Qui vient aider ?</translation>
+    </message>
+    <message>
+        <source>Name of who comes to help</source>
+        <translation>Nom de la personne qui vient aider</translation>
+    </message>
+    <message>
+        <source>Comes to help  (Enter)</source>
+        <translation>Vient aider  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Give up %1? Nothing more of it is begun; what is on the hair is still rinsed.</source>
+        <translation>Abandonner %1 ? Plus rien n’en est commencé ; ce qui est sur les cheveux est encore rincé.</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Abandonner</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Which heat?</source>
+        <translation>Quelle chaleur ?</translation>
+    </message>
+    <message>
+        <source>%1: off</source>
+        <translation>%1 : ôtée</translation>
+    </message>
+    <message>
+        <source>%1: on …</source>
+        <translation>%1 : mise …</translation>
+    </message>
+    <message>
+        <source>For how long does the heat stay, as the leaflet says? The windows and alarms stay those without heat.</source>
+        <translation>Combien de temps la chaleur reste-t-elle, selon la notice ? Fenêtres et alarmes restent celles sans chaleur.</translation>
+    </message>
+    <message>
+        <source>That is not known</source>
+        <translation>Ce n’est pas connu</translation>
+    </message>
+    <message>
+        <source>What is the zone like %1 called, and how long does it take to apply?</source>
+        <translation>Comment s’appelle la zone semblable à %1, et combien dure son application ?</translation>
+    </message>
+    <message>
+        <source>Name of the zone</source>
+        <translation>Nom de la zone</translation>
+    </message>
+    <message>
+        <source>Minutes to apply it</source>
+        <translation>Minutes d’application</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>as long as %1</source>
+        <translation>autant que %1</translation>
+    </message>
+    <message>
+        <source>Add it  (Enter)</source>
+        <translation>Ajouter  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Which answer was not so?</source>
+        <translation>Quelle réponse était fausse ?</translation>
+    </message>
+    <message>
+        <source>%1. What was so?</source>
+        <translation>%1. Qu’en était-il ?</translation>
+    </message>
+    <message>
+        <source>It did not happen</source>
+        <translation>Cela n’a pas eu lieu</translation>
+    </message>
+    <message>
+        <source>%1 min earlier</source>
+        <translation>%1 min plus tôt</translation>
+    </message>
+    <message>
+        <source>It was %1</source>
+        <translation>C’était %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::NowPanel</name>
+    <message>
+        <source>Skip it  (Del)</source>
+        <translation>Passer  (Suppr)</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Ensuite</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Ensuite : %1</translation>
+    </message>
+    <message>
+        <source>%1  (Enter)</source>
+        <translation>%1  (Entrée)</translation>
+    </message>
+    <message>
+        <source>when the hands are free</source>
+        <translation>quand les mains sont libres</translation>
+    </message>
+    <message>
+        <source>%1 left, until %2</source>
+        <translation>encore %1, jusqu’à %2</translation>
+    </message>
+    <message>
+        <source>planned until %1</source>
+        <translation>prévu jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <translation>%1, à %2</translation>
+    </message>
+    <message>
+        <source>holds if it takes up to %1 min</source>
+        <translation>tient si cela prend jusqu’à %1 min</translation>
+    </message>
+    <message>
+        <source>%1 developing</source>
+        <translation>%1 de pose</translation>
+    </message>
+    <message>
+        <source>All done</source>
+        <translation>Tout est fait</translation>
+    </message>
+    <message>
+        <source>Nothing to do just now</source>
+        <translation>Rien à faire pour l’instant</translation>
+    </message>
+    <message>
+        <source>Every step of this run is answered.</source>
+        <translation>Chaque étape de cette séance a sa réponse.</translation>
+    </message>
+    <message>
+        <source>Put this run away  (Enter)</source>
+        <translation>Ranger cette séance  (Entrée)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::OutcomeButton</name>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PartPanel</name>
+    <message>
+        <source>Add</source>
+        <translation>Ajouter</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Monter</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Descendre</translation>
+    </message>
+    <message>
+        <source>adding a row</source>
+        <translation>ajout d’une ligne</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>retrait de %1</translation>
+    </message>
+    <message>
+        <source>moving %1</source>
+        <translation>déplacement de %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PartTable</name>
+    <message>
+        <source>%1 of %2 to %3</source>
+        <translation>%1 de %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <translation>%1 : « %2 » n’a pas été compris. %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PlanPanel</name>
+    <message>
+        <source>What is wrong</source>
+        <translation>Ce qui ne va pas</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Planification …</translation>
+    </message>
+    <message>
+        <source>Planning … %1 s</source>
+        <translation>Planification … %1 s</translation>
+    </message>
+    <message>
+        <source>Put this right, and it is planned at once:</source>
+        <translation>Corrigez ceci, et tout est planifié aussitôt :</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ReasonBand</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Fermer  (Échap)</translation>
+    </message>
+    <message>
+        <source>What can be chosen</source>
+        <translation>Ce qui peut être choisi</translation>
+    </message>
+    <message>
+        <source>Not every limit can hold any more. %1</source>
+        <translation>Toutes les limites ne peuvent plus tenir. %1</translation>
+    </message>
+    <message>
+        <source>What can be chosen is being worked out …</source>
+        <translation>Les choix possibles sont en calcul …</translation>
+    </message>
+    <message>
+        <source>Nothing was found that could be chosen.</source>
+        <translation>Aucun choix possible n’a été trouvé.</translation>
+    </message>
+    <message>
+        <source>As of %1, %2 ago: by now they may come to something else. The least harm stands first.</source>
+        <translation>État à %1, il y a %2 : depuis, cela peut donner autre chose. Le moindre mal vient en premier.</translation>
+    </message>
+    <message>
+        <source>As of %1. The least harm stands first; nothing is done until you choose.</source>
+        <translation>État à %1. Le moindre mal vient en premier ; rien ne se fait avant votre choix.</translation>
+    </message>
+    <message>
+        <source>Work it out again  (W)</source>
+        <translation>Recalculer  (W)</translation>
+    </message>
+    <message>
+        <source>What can be chosen  (W)</source>
+        <translation>Ce qui peut être choisi  (W)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ReasonPanel</name>
+    <message>
+        <source>Looking for what would make it fit …</source>
+        <translation>Recherche de ce qui ferait tenir le tout …</translation>
+    </message>
+    <message>
+        <source>No change that is known makes it fit, nor do two together.</source>
+        <translation>Aucun changement connu ne suffit, ni deux ensemble.</translation>
+    </message>
+    <message>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <translation>Chacun de ceux-ci suffit : le plan a été fait avec ce changement. Le moindre vient en premier ; la notice passe avant tous.</translation>
+    </message>
+    <message>
+        <source>There was no time to find what would make it fit.</source>
+        <translation>Le temps a manqué pour trouver ce qui ferait tenir le tout.</translation>
+    </message>
+    <message>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <translation>Chacun de ceux-ci suffit ; il peut y en avoir d’autres. La notice passe avant tous.</translation>
+    </message>
+    <message>
+        <source>Why nothing fits, and what would</source>
+        <translation>Pourquoi rien ne tient, et ce qui tiendrait</translation>
+    </message>
+    <message>
+        <source>The search was stopped before it was known whether anything fits.</source>
+        <translation>La recherche a été arrêtée avant de savoir si quelque chose tient.</translation>
+    </message>
+    <message>
+        <source>Without any one of these the others can hold together.</source>
+        <translation>Sans l’une d’elles, les autres peuvent tenir ensemble.</translation>
+    </message>
+    <message>
+        <source>Not all of these may be needed for the clash.</source>
+        <translation>Toutes ne sont peut-être pas en cause dans le conflit.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ServiceDocument</name>
+    <message>
+        <source>adding %1</source>
+        <translation>ajout de %1</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>retrait de %1</translation>
+    </message>
+    <message>
+        <source>Heads that are planned together share one crew: that of %1 is kept, not that of %2 (%3).</source>
+        <translation>Les têtes planifiées ensemble partagent une équipe : celle de %1 est gardée, non celle de %2 (%3).</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::SetupPage</name>
+    <message>
+        <source>&amp;Zones</source>
+        <translation>&amp;Zones</translation>
+    </message>
+    <message>
+        <source>Bo&amp;wls</source>
+        <translation>&amp;Bols</translation>
+    </message>
+    <message>
+        <source>Rinse &amp;groups</source>
+        <translation>&amp;Groupes de rinçage</translation>
+    </message>
+    <message>
+        <source>&amp;Coats and drying</source>
+        <translation>&amp;Passages et séchage</translation>
+    </message>
+    <message>
+        <source>&amp;Hands</source>
+        <translation>É&amp;quipe</translation>
+    </message>
+    <message>
+        <source>Coats</source>
+        <translation>Passages</translation>
+    </message>
+    <message>
+        <source>Start the lanes  (Ctrl+Enter)</source>
+        <translation>Lancer les couloirs  (Ctrl+Entrée)</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Lancer</translation>
+    </message>
+    <message>
+        <source>Lanes are running. What you change here is for the next time.</source>
+        <translation>Des couloirs tournent. Ce que vous changez ici est pour la prochaine fois.</translation>
+    </message>
+    <message>
+        <source>Once the lanes run, every answer is saved by itself.</source>
+        <translation>Dès que les couloirs tournent, chaque réponse est enregistrée d’elle-même.</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Planification …</translation>
+    </message>
+    <message>
+        <source>Nothing fits yet, so there is nothing to start.</source>
+        <translation>Rien ne tient encore, il n’y a donc rien à lancer.</translation>
+    </message>
+    <message>
+        <source>Something above is marked; put it right to start.</source>
+        <translation>Quelque chose est signalé ci-dessus ; corrigez-le pour lancer.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::SoundCheck</name>
+    <message>
+        <source>Sound check</source>
+        <translation>Essai du son</translation>
+    </message>
+    <message>
+        <source>Can you hear every alarm from where you work?</source>
+        <translation>Entendez-vous chaque alarme de là où vous travaillez ?</translation>
+    </message>
+    <message>
+        <source>Get ready  (1)</source>
+        <translation>Se préparer  (1)</translation>
+    </message>
+    <message>
+        <source>soft, once, ahead of time</source>
+        <translation>doux, une fois, à l’avance</translation>
+    </message>
+    <message>
+        <source>A step is due  (2)</source>
+        <translation>Une étape est à faire  (2)</translation>
+    </message>
+    <message>
+        <source>until it is answered</source>
+        <translation>jusqu’à la réponse</translation>
+    </message>
+    <message>
+        <source>A look is due  (3)</source>
+        <translation>Un contrôle est à faire  (3)</translation>
+    </message>
+    <message>
+        <source>Water is due  (4)</source>
+        <translation>L’eau est à mettre  (4)</translation>
+    </message>
+    <message>
+        <source>A limit is passed  (5)</source>
+        <translation>Une limite est dépassée  (5)</translation>
+    </message>
+    <message>
+        <source>the loudest</source>
+        <translation>la plus forte</translation>
+    </message>
+    <message>
+        <source>Not now  (Esc)</source>
+        <translation>Pas maintenant  (Échap)</translation>
+    </message>
+    <message>
+        <source>Without sound: I watch the screen  (W)</source>
+        <translation>Sans son : je regarde l’écran  (W)</translation>
+    </message>
+    <message>
+        <source>I hear nothing  (N)</source>
+        <translation>Je n’entends rien  (N)</translation>
+    </message>
+    <message>
+        <source>I hear them  (Enter)</source>
+        <translation>Je les entends  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Press each one. Only your ear can tell: the volume and the cable are out of sight here.</source>
+        <translation>Appuyez sur chacune. Seule votre oreille le sait : le volume et le câble ne se voient pas d’ici.</translation>
+    </message>
+    <message>
+        <source>No sound can be made. %1</source>
+        <translation>Aucun son n’est possible. %1</translation>
+    </message>
+    <message>
+        <source>Turn up the sound of this machine, look whether a loudspeaker or its cable is out, and press again. If nothing helps, go on without sound: every alarm then fills the screen.</source>
+        <translation>Montez le son de cette machine, vérifiez qu’un haut-parleur ou son câble n’est pas débranché, et appuyez encore. Si rien n’y fait, continuez sans son : chaque alarme remplit alors l’écran.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StepButton</name>
+    <message>
+        <source>%1: answer it now</source>
+        <translation>%1 : répondre maintenant</translation>
+    </message>
+    <message>
+        <source>Press when this happens sooner: %1</source>
+        <translation>Appuyez si ceci arrive plus tôt : %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandWidget</name>
+    <message>
+        <source>Strands</source>
+        <translation>Mèches</translation>
+    </message>
+    <message>
+        <source>Water %1</source>
+        <translation>Eau %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Maintenant %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1: applied from %2 to %3, water at %4, %5 min development.</source>
+        <translation>%1 : appliqué de %2 à %3, eau à %4, %5 min de pose.</translation>
+    </message>
+    <message>
+        <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
+        <translation>Dans ses limites %1 ; eau de %2 à %3 neuf fois sur dix.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::ViewMenu</name>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Affichage</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Comme le &amp;système</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Clair</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>So&amp;mbre</translation>
+    </message>
+    <message>
+        <source>&amp;High contrast</source>
+        <translation>Contraste &amp;élevé</translation>
+    </message>
+    <message>
+        <source>High contrast, d&amp;ark</source>
+        <translation>Contraste élevé, som&amp;bre</translation>
+    </message>
+    <message>
+        <source>Text as &amp;usual</source>
+        <translation>Texte &amp;habituel</translation>
+    </message>
+    <message>
+        <source>La&amp;nguage</source>
+        <translation>Lan&amp;gue</translation>
+    </message>
+    <message>
+        <source>Text at %1 %</source>
+        <translation>Texte à %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>app::sound::AlarmPlayer</name>
+    <message>
+        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
+        <translation>Aucun son possible : aucun haut-parleur trouvé. Branchez-en un ou allumez-le, et voyez les réglages du son de cet ordinateur. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
+    </message>
+    <message>
+        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
+        <translation>Le haut-parleur ne prend aucun son. Basinbell continue d’essayer ; débranchez-le et rebranchez-le si cela dure. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
+    </message>
+    <message>
+        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
+        <translation>Aucun son possible : le programme %1 n’a pas pu démarrer (%2). Réinstallez Basinbell.</translation>
+    </message>
+    <message>
+        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
+        <translation>Le programme du son s’est arrêté de lui-même et redémarre. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
+    </message>
+</context>
+</TS>
