@@ -33,7 +33,9 @@ Terminal::Terminal(Session& session, const core::measure::TimeZones& zones, std:
     , m_session{session}
     , m_zones{zones}
     , m_screen{std::move(screen)}
+    , m_search{session}
 {
+    connect(&m_search, &session::ChoiceSearch::changed, this, &Terminal::followChoices);
     connect(&session, &Session::stateChanged, this, &Terminal::show);
     connect(&session, &Session::called, this, &Terminal::ring);
     connect(&session, &Session::warningRaised, this, &Terminal::say);
@@ -69,7 +71,7 @@ void Terminal::takeLine(const QString& line)
         for (const std::string& caution : session::cautions())
             m_screen->say("- " + caution);
         return;
-    case Order::Kind::Choices: return tellChoices();
+    case Order::Kind::Choices: return askChoices();
     case Order::Kind::Choose: return choose(order->choice);
     case Order::Kind::Mute: return mute();
     case Order::Kind::Unmute: return unmute();
@@ -118,21 +120,59 @@ void Terminal::answer(const core::run::Answer& answer)
         m_screen->say(refusal->what);
 }
 
-/// What each comes to is as of now; a while later it may be less or more.
+/// In real time they are worked out apart, so that alarms sound meanwhile; a run that is played waits. Those
+/// of `number` 0 are listed, else that one is chosen.
+void Terminal::askChoices(std::size_t number)
+{
+    m_asked = number;
+    m_toldSearch = false;
+    if (m_session.plansApart() && m_session.choiceQuestion())
+        return m_search.open();
+    m_choices = m_session.choices();
+    tellChoices();
+}
+
+/// Where nothing is left to choose the search closes by itself.
+void Terminal::followChoices()
+{
+    if (!m_asked || m_done)
+        return;
+    if (!m_search.isSearching()) {
+        m_choices = m_search.choices();
+        tellChoices();
+        m_search.close();
+    } else if (m_search.takesLong() && !std::exchange(m_toldSearch, true)) {
+        m_screen->say("What can be chosen is being worked out.");
+    }
+}
+
+/// What each comes to is as of when they were asked for; a while later it may be less or more.
 void Terminal::tellChoices()
 {
-    m_choices = m_session.choices();
+    const std::size_t number = std::exchange(m_asked, {}).value_or(0);
     if (m_choices.empty())
         return m_screen->say(
             "There is nothing to choose: every limit can still hold, or nothing can be done.");
+    if (number > 0)
+        return take(number);
+    m_listedAfter = m_session.facts().size();
     for (std::size_t place = 0; place < m_choices.size(); ++place)
         m_screen->say("  w " + std::to_string(place + 1) + "  " + choiceText(m_choices[place]));
 }
 
+/// A number is one of the list that somebody has read.
 void Terminal::choose(std::size_t number)
 {
     if (m_choices.empty())
-        m_choices = m_session.choices();
+        return askChoices(number);
+    if (m_listedAfter == m_session.facts().size())
+        return take(number);
+    m_screen->say("Something was answered since these were listed. What can be chosen now:");
+    askChoices();
+}
+
+void Terminal::take(std::size_t number)
+{
     if (number > m_choices.size())
         return m_screen->say("There is no choice " + std::to_string(number) + ". Type w for the list.");
     const core::stagger::Choice chosen = m_choices[number - 1];
@@ -163,6 +203,7 @@ void Terminal::show()
     if (!m_session.current() || m_done)
         return;
     enter();
+    m_search.follow();
     tellFacts();
     tellChanges();
     const auto& services = m_session.services();

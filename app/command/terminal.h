@@ -3,6 +3,7 @@
 #include "app/command/alarm_recorder.h"
 #include "app/command/answer_line.h"
 #include "app/command/screen.h"
+#include "app/session/choice_search.h"
 #include "app/session/session.h"
 
 #include <QObject>
@@ -50,14 +51,21 @@ private:
     void answer(const core::run::Answer& answer);
     void tellAnswers();
     void tellToneWords();
+    void askChoices(std::size_t number = 0);
+    void followChoices();
     void tellChoices();
     void choose(std::size_t number);
+    void take(std::size_t number);
 
     session::Session& m_session;
     const core::measure::TimeZones& m_zones;
     std::unique_ptr<Screen> m_screen;
     AlarmRecorder* m_recorder = nullptr;
+    session::ChoiceSearch m_search;
     std::vector<core::stagger::Choice> m_choices;  ///< As they were listed last.
+    std::size_t m_listedAfter = 0;                 ///< So many facts.
+    std::optional<std::size_t> m_asked;            ///< Waits for the search: 0 for the list, else one of it.
+    bool m_toldSearch = false;                     ///< It was said that this takes a moment.
     std::size_t m_told = 0;                        ///< So many facts were written on the screen.
     bool m_owesChanges = false;                    ///< What that changes in the plan is still to be said.
     bool m_entered = false;

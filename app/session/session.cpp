@@ -272,6 +272,8 @@ std::vector<core::stagger::Choice> Session::choices() const
 
 std::optional<core::stagger::Question> Session::choiceQuestion() const
 {
+    if (!m_run || m_state.finished)
+        return {};
     return core::run::choiceQuestionAt(m_setup, m_facts, m_state.now);
 }
 

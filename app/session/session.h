@@ -88,6 +88,9 @@ public:
     /// Facts of this run that the journal could not keep so far.
     [[nodiscard]] std::size_t notKept() const { return m_facts.size() - m_kept; }
 
+    /// Whether plans of this run are worked out apart, as in real time.
+    [[nodiscard]] bool plansApart() const { return m_apart != nullptr; }
+
     /// Whether a plan is being worked out: the one in force, or an earlier one that is needed to tell what
     /// changed and since when something is due.
     [[nodiscard]] bool isPlanning() const { return m_apart && m_apart->isBusy(); }
@@ -97,7 +100,8 @@ public:
     /// Tells what happened. Nothing when it was taken, else why it was not.
     std::optional<core::run::Refusal> answer(const core::run::Answer& answer);
 
-    /// What can be chosen where the limits can no longer all hold, each solved, the least harm first.
+    /// What can be chosen where the limits can no longer all hold, each solved, the least harm first. Nothing
+    /// goes on while they are worked out, so in real time ask `ChoiceSearch`.
     [[nodiscard]] std::vector<core::stagger::Choice> choices() const;
     /// What `choices` asks `core::stagger::choicesFor`, for whoever has it worked out apart from the window;
     /// nothing where the limits can all hold.

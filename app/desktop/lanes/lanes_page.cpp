@@ -1,7 +1,6 @@
 #include "app/desktop/lanes/lanes_page.h"
 
 #include "app/desktop/lanes/alert_panel.h"
-#include "app/desktop/lanes/choice_search.h"
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/lanes/last_answer.h"
@@ -12,6 +11,7 @@
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
+#include "app/session/choice_search.h"
 #include "app/view/amend_view.h"
 
 #include <QPushButton>
@@ -54,7 +54,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_changes{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
     , m_heat{new Notice{theme, QStringLiteral("notice"), QStringLiteral("heat")}}
     , m_reason{new ReasonBand{theme}}
-    , m_choices{new ChoiceSearch{session, this}}
+    , m_choices{new session::ChoiceSearch{session, this}}
     , m_now{new NowPanel{theme}}
     , m_alert{new AlertPanel{theme}}
     , m_lanes{new LanesGrid{theme, false}}
@@ -129,9 +129,9 @@ void LanesPage::connectParts()
         openMore(false);
         m_choices->open();
     });
-    connect(m_reason, &ReasonBand::listClosed, m_choices, &ChoiceSearch::close);
+    connect(m_reason, &ReasonBand::listClosed, m_choices, &session::ChoiceSearch::close);
     connect(m_reason, &ReasonBand::chosen, this, &LanesPage::choose);
-    connect(m_choices, &ChoiceSearch::changed, this, &LanesPage::refresh);
+    connect(m_choices, &session::ChoiceSearch::changed, this, &LanesPage::refresh);
     connect(&m_pulse, &QTimer::timeout, this, &LanesPage::insist);
 }
 

@@ -12,10 +12,13 @@
 
 class QVBoxLayout;
 
+namespace app::session {
+class ChoiceSearch;
+}
+
 namespace app::desktop {
 
 class AlertPanel;
-class ChoiceSearch;
 class Corrections;
 class LanesGrid;
 class MorePanel;
@@ -99,7 +102,7 @@ private:
     Notice* m_changes;
     Notice* m_heat;
     ReasonBand* m_reason;
-    ChoiceSearch* m_choices;
+    session::ChoiceSearch* m_choices;
     NowPanel* m_now;
     AlertPanel* m_alert;
     LanesGrid* m_lanes;

@@ -1,5 +1,4 @@
 #include "app/desktop/lanes/alert_panel.h"
-#include "app/desktop/lanes/choice_search.h"
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/lanes/lanes_page.h"
@@ -10,6 +9,7 @@
 #include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
+#include "app/session/choice_search.h"
 #include "core/run/amend/amend.h"
 
 #include <QPushButton>
@@ -172,7 +172,8 @@ void LanesPage::showReason()
         list = m_choices->takesLong()  ? ReasonBand::List::SearchingLong
             : m_choices->isSearching() ? ReasonBand::List::Searching
                                        : ReasonBand::List::Open;
-    m_reason->showChoices(list, m_choices->view(), m_clock);
+    m_reason->showChoices(
+        list, view::choicesView(m_choices->choices(), m_choices->asOf(), m_session.state().now), m_clock);
     const bool alert = !m_alert->isHidden();
     const bool cramped = isCramped();
     const bool brief = alert || cramped || list != ReasonBand::List::Closed || !m_more->isHidden();

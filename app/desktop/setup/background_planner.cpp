@@ -9,7 +9,7 @@ BackgroundPlanner::BackgroundPlanner(QObject* parent)
 
 void BackgroundPlanner::ask(core::stagger::Question question)
 {
-    m_work.begin([this, question = std::move(question)](const BackgroundWork::Stop& stop) {
+    m_work.begin([this, question = std::move(question)](const session::BackgroundWork::Stop& stop) {
         core::stagger::Budget budget;
         budget.stop = stop;
         auto outcome = std::make_shared<Outcome>(core::stagger::plan(question, budget));

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/desktop/background_work.h"
+#include "app/session/background_work.h"
 
 #include "core/stagger/plan.h"
 
@@ -29,7 +29,7 @@ Q_SIGNALS:
     void answered(const app::desktop::BackgroundPlanner::Outcome& outcome);
 
 private:
-    BackgroundWork m_work;
+    session::BackgroundWork m_work;
 };
 
 }  // namespace app::desktop

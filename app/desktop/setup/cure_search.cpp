@@ -28,22 +28,22 @@ CureSearch::CureSearch(QObject* parent)
 void CureSearch::ask(core::stagger::Question question, core::stagger::NoPlan reason)
 {
     m_patience.start();
-    m_work.begin(
-        [this, question = std::move(question), reason = std::move(reason)](const BackgroundWork::Stop& stop) {
-            const auto end = std::chrono::steady_clock::now() + longest;
-            auto outcome = std::make_shared<Outcome>();
-            core::stagger::Budget budget;
-            budget.stop = [&] {
-                outcome->outOfTime = outcome->outOfTime || std::chrono::steady_clock::now() >= end;
-                return outcome->outOfTime || stop();
-            };
-            outcome->cures = core::stagger::curesFor(question, reason, budget);
-            return [this, outcome] {
-                m_patience.stop();
-                m_cures = std::move(outcome->cures);
-                stand(outcome->outOfTime ? Standing::OutOfTime : Standing::Found);
-            };
-        });
+    m_work.begin([this, question = std::move(question),
+                  reason = std::move(reason)](const session::BackgroundWork::Stop& stop) {
+        const auto end = std::chrono::steady_clock::now() + longest;
+        auto outcome = std::make_shared<Outcome>();
+        core::stagger::Budget budget;
+        budget.stop = [&] {
+            outcome->outOfTime = outcome->outOfTime || std::chrono::steady_clock::now() >= end;
+            return outcome->outOfTime || stop();
+        };
+        outcome->cures = core::stagger::curesFor(question, reason, budget);
+        return [this, outcome] {
+            m_patience.stop();
+            m_cures = std::move(outcome->cures);
+            stand(outcome->outOfTime ? Standing::OutOfTime : Standing::Found);
+        };
+    });
     stand(Standing::Searching);
 }
 

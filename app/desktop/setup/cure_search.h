@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/desktop/background_work.h"
+#include "app/session/background_work.h"
 
 #include "core/stagger/cures.h"
 
@@ -39,7 +39,7 @@ Q_SIGNALS:
 private:
     void stand(Standing standing);
 
-    BackgroundWork m_work;
+    session::BackgroundWork m_work;
     QTimer m_patience;
     Standing m_standing = Standing::Nothing;
     std::vector<core::stagger::Cure> m_cures;

@@ -21,14 +21,15 @@ Forecaster::Forecaster(QObject* parent)
 
 void Forecaster::ask(core::stagger::Question question, core::stagger::Plan plan)
 {
-    m_work.begin([this, question = std::move(question), plan = std::move(plan)](const BackgroundWork::Stop&) {
-        auto found = std::make_shared<std::optional<core::stagger::Forecast>>(
-            core::stagger::forecast(question, plan, {.runs = runsFor(plan)}));
-        return [this, found] {
-            if (*found)
-                Q_EMIT forecasted(**found);
-        };
-    });
+    m_work.begin(
+        [this, question = std::move(question), plan = std::move(plan)](const session::BackgroundWork::Stop&) {
+            auto found = std::make_shared<std::optional<core::stagger::Forecast>>(
+                core::stagger::forecast(question, plan, {.runs = runsFor(plan)}));
+            return [this, found] {
+                if (*found)
+                    Q_EMIT forecasted(**found);
+            };
+        });
 }
 
 }  // namespace app::desktop

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/desktop/background_work.h"
+#include "app/session/background_work.h"
 
 #include "core/stagger/forecast.h"
 
@@ -22,7 +22,7 @@ Q_SIGNALS:
     void forecasted(const core::stagger::Forecast& forecast);
 
 private:
-    BackgroundWork m_work;
+    session::BackgroundWork m_work;
 };
 
 }  // namespace app::desktop

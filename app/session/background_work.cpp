@@ -1,6 +1,6 @@
-#include "app/desktop/background_work.h"
+#include "app/session/background_work.h"
 
-namespace app::desktop {
+namespace app::session {
 
 BackgroundWork::BackgroundWork(QObject* parent)
     : QObject{parent}
@@ -45,4 +45,4 @@ void BackgroundWork::forget()
     m_busy = false;
 }
 
-}  // namespace app::desktop
+}  // namespace app::session

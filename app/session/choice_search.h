@@ -1,21 +1,20 @@
 #pragma once
 
-#include "app/desktop/background_work.h"
+#include "app/session/background_work.h"
 #include "app/session/session.h"
-#include "app/view/choices_view.h"
 
 #include <QObject>
 #include <QTimer>
 
-namespace app::desktop {
+namespace app::session {
 
-/// What can be chosen where not every limit can hold: worked out when somebody asks, apart from the window,
-/// and again when an answer has made it void. Chooses nothing by itself.
+/// What can be chosen where not every limit can hold: worked out when somebody asks, in a thread of
+/// its own, and again when an answer has made it void. Chooses nothing by itself.
 class ChoiceSearch : public QObject {
     Q_OBJECT
 
 public:
-    explicit ChoiceSearch(const session::Session& session, QObject* parent = nullptr);
+    explicit ChoiceSearch(const Session& session, QObject* parent = nullptr);
 
     /// Works out what there is, for now.
     void open();
@@ -30,7 +29,8 @@ public:
     [[nodiscard]] bool takesLong() const { return isSearching() && m_long; }
 
     [[nodiscard]] const std::vector<core::stagger::Choice>& choices() const { return m_choices; }
-    [[nodiscard]] view::ChoicesView view() const;
+    /// The moment that the choices were worked out for.
+    [[nodiscard]] core::measure::Instant asOf() const { return m_asOf; }
 
 Q_SIGNALS:
     void changed();
@@ -38,15 +38,15 @@ Q_SIGNALS:
 private:
     void found(std::vector<core::stagger::Choice> choices);
 
-    const session::Session& m_session;
+    const Session& m_session;
     BackgroundWork m_work;
     QTimer m_patience;
     bool m_open = false;
     bool m_long = false;
-    std::optional<session::RunId> m_run;  ///< And what was known of it when the search began.
+    std::optional<RunId> m_run;  ///< And what was known of it when the search began.
     std::size_t m_facts = 0;
     core::measure::Instant m_asOf;
     std::vector<core::stagger::Choice> m_choices;
 };
 
-}  // namespace app::desktop
+}  // namespace app::session

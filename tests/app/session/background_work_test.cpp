@@ -1,10 +1,9 @@
-#include "app/desktop/background_work.h"
-#include "tests/app/desktop/rig.h"
+#include "app/session/background_work.h"
+#include "tests/app/session/session_samples.h"
 
 #include <gtest/gtest.h>
 
-using namespace app::desktop;
-
+namespace app::session {
 namespace {
 
 TEST(BackgroundWork, HandsTheOutcomeOverInItsOwnThread)
@@ -18,7 +17,7 @@ TEST(BackgroundWork, HandsTheOutcomeOverInItsOwnThread)
     });
 
     EXPECT_TRUE(work.isBusy());
-    ASSERT_TRUE(rig::Rig::wait([&] { return delivered != nullptr; }));
+    ASSERT_TRUE(samples::await([&] { return delivered != nullptr; }));
     EXPECT_EQ(delivered, QThread::currentThread());
     EXPECT_NE(worked, delivered);
     EXPECT_FALSE(work.isBusy());
@@ -35,10 +34,10 @@ TEST(BackgroundWork, StopsWhatIsNotWantedAnyMoreAndDropsItsOutcome)
             QThread::msleep(1);
         return [&] { delivered.push_back(1); };
     });
-    ASSERT_TRUE(rig::Rig::wait([&] { return began.load(); }));
+    ASSERT_TRUE(samples::await([&] { return began.load(); }));
     work.begin([&](const BackgroundWork::Stop&) { return [&] { delivered.push_back(2); }; });
 
-    ASSERT_TRUE(rig::Rig::wait([&] { return !delivered.empty(); }));
+    ASSERT_TRUE(samples::await([&] { return !delivered.empty(); }));
     EXPECT_EQ(delivered, std::vector<int>{2});
 }
 
@@ -52,8 +51,9 @@ TEST(BackgroundWork, ForgetsOnRequest)
     EXPECT_FALSE(work.isBusy());
     bool later = false;
     work.begin([&](const BackgroundWork::Stop&) { return [&] { later = true; }; });
-    ASSERT_TRUE(rig::Rig::wait([&] { return later; }));
+    ASSERT_TRUE(samples::await([&] { return later; }));
     EXPECT_FALSE(delivered);
 }
 
 }  // namespace
+}  // namespace app::session

@@ -7,10 +7,10 @@
 #include <functional>
 #include <memory>
 
-namespace app::desktop {
+namespace app::session {
 
-/// Works something out apart from the window, which never waits. Only what was begun last is delivered;
-/// what was begun before it is stopped. The thread is there from the first work on.
+/// Works something out in a thread of its own, so that whoever asks never waits. Only what was begun last is
+/// delivered; what was begun before it is stopped. The thread is there from the first work on.
 class BackgroundWork : public QObject {
     Q_OBJECT
 
@@ -38,4 +38,4 @@ private:
     bool m_busy = false;
 };
 
-}  // namespace app::desktop
+}  // namespace app::session

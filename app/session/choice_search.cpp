@@ -1,15 +1,15 @@
-#include "app/desktop/lanes/choice_search.h"
+#include "app/session/choice_search.h"
 
 #include <memory>
 
-namespace app::desktop {
+namespace app::session {
 namespace {
 
 constexpr int patienceMilliseconds = 500;
 
 }  // namespace
 
-ChoiceSearch::ChoiceSearch(const session::Session& session, QObject* parent)
+ChoiceSearch::ChoiceSearch(const Session& session, QObject* parent)
     : QObject{parent}
     , m_session{session}
 {
@@ -65,7 +65,8 @@ void ChoiceSearch::follow()
 {
     if (!m_open)
         return;
-    if (m_session.current() != m_run || !m_session.state().reason)
+    const core::run::State& state = m_session.state();
+    if (m_session.current() != m_run || state.finished || !state.reason)
         return close();
     if (m_session.facts().size() == m_facts)
         return;
@@ -73,9 +74,4 @@ void ChoiceSearch::follow()
     open();
 }
 
-view::ChoicesView ChoiceSearch::view() const
-{
-    return view::choicesView(m_choices, m_asOf, m_session.state().now);
-}
-
-}  // namespace app::desktop
+}  // namespace app::session
