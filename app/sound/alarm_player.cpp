@@ -82,8 +82,8 @@ AlarmPlayer::~AlarmPlayer()
 
 void AlarmPlayer::keepReady(bool ready)
 {
-    m_ready = ready;
-    tell(Ready{ready});
+    if (std::exchange(m_ready, ready) != ready)  // A sound program that is started is told by start().
+        tell(Ready{ready});
 }
 
 void AlarmPlayer::sound(const Call& call)
