@@ -40,13 +40,18 @@ struct Calls {
 /// Those that one pair of hands makes on one head.
 class LooksOfHands {
 public:
-    LooksOfHands(std::vector<OpenLook> looks, const stagger::Plan& plan)
+    LooksOfHands(std::vector<OpenLook> looks, const stagger::Plan& plan,
+                 const std::map<TaskId, Instant>& called)
         : m_looks{std::move(looks)}
     {
         std::ranges::sort(m_looks, {}, [](const OpenLook& look) {
             return std::tuple{look.start(), look.task->id};
         });
         const PlannedTask& any = *m_looks.front().task;
+        for (const auto& [look, moment] : called) {
+            if (look.service == any.id.service)
+                m_before = std::max(m_before.value_or(moment), moment);
+        }
         for (const PlannedTask& task : plan->tasks) {
             const bool sameHead = task.id.service == any.id.service;
             const bool look = task.id.kind == TaskKind::Look;
@@ -121,7 +126,7 @@ private:
 
     std::vector<OpenLook> m_looks;
     std::vector<const PlannedTask*> m_busy;  ///< What the hands cannot do while they look.
-    std::optional<Instant> m_before;         ///< When the head was last looked at.
+    std::optional<Instant> m_before;         ///< When the head was last looked at, or somebody called to.
 };
 
 OpenLook openLook(const std::vector<Service>& services, const stagger::Plan& plan, const PlannedTask& task)
@@ -140,17 +145,19 @@ OpenLook openLook(const std::vector<Service>& services, const stagger::Plan& pla
 
 }  // namespace
 
-std::map<TaskId, Instant> looksTogether(const std::vector<Service>& services, const stagger::Plan& plan)
+std::map<TaskId, Instant> looksTogether(const std::vector<Service>& services, const stagger::Plan& plan,
+                                        const std::map<TaskId, Instant>& called)
 {
     using Maker = std::pair<std::size_t, std::optional<std::size_t>>;  // The head and the hands.
     std::map<Maker, std::vector<OpenLook>> looks;
     for (const PlannedTask& task : plan->tasks) {
-        if (task.id.kind == TaskKind::Look && task.state == TaskState::Open)
+        const bool open = task.id.kind == TaskKind::Look && task.state == TaskState::Open;
+        if (open && !called.contains(task.id))
             looks[{task.id.service, task.hands}].push_back(openLook(services, plan, task));
     }
-    std::map<TaskId, Instant> asked;
+    std::map<TaskId, Instant> asked = called;
     for (auto& [maker, ofHands] : looks)
-        LooksOfHands{std::move(ofHands), plan}.addTo(asked);
+        LooksOfHands{std::move(ofHands), plan, called}.addTo(asked);
     return asked;
 }
 

@@ -39,10 +39,8 @@ Planning planFor(const Setup& setup, std::span<const Fact> facts, Instant moment
         answer = setup.planner(question, setup.budget);
     }
     planning.pending = !answer;
-    if (answer && *answer) {
+    if (answer && *answer)
         planning.plan = std::move(**answer);
-        planning.looks = looksTogether(*planning.services, *planning.plan);
-    }
     return planning;
 }
 
@@ -86,9 +84,38 @@ const Planning& PlanHistory::at(std::size_t count, Instant moment)
     const auto known = m_known.find({count, moment});
     if (known != m_known.end())
         return known->second;
-    const auto [made, added] =
-        m_known.emplace(std::pair{count, moment}, planFor(m_setup, m_facts.first(count), moment));
-    return made->second;
+    Planning planning = planFor(m_setup, m_facts.first(count), moment);
+    putLooksTogether(count, planning);
+    return m_known.emplace(std::pair{count, moment}, std::move(planning)).first->second;
+}
+
+void PlanHistory::putLooksTogether(std::size_t count, Planning& planning)
+{
+    if (planning.plan)
+        planning.looks = looksTogether(*planning.services, *planning.plan, calledBefore(count, planning));
+}
+
+/// The looks that had been asked for already when `planning` was made, with so many facts, and since when.
+/// Most often none could have been, and then no earlier plan is asked for.
+std::map<TaskId, Instant> PlanHistory::calledBefore(std::size_t count, const Planning& planning)
+{
+    std::map<TaskId, Instant> called;
+    const Instant moment = planning.madeFor;
+    const bool again = moment > momentOf(count);
+    if ((count == 0 && !again) || m_callsBack >= mostLooksBack)
+        return called;
+    ++m_callsBack;
+    for (const stagger::PlannedTask& task : (*planning.plan)->tasks) {
+        const bool open = task.id.kind == TaskKind::Look && task.state == stagger::TaskState::Open;
+        if (!open || task.start > moment)
+            continue;
+        const Planning& before = again ? inForce(count, moment - planAgainAfter) : inForce(count - 1, moment);
+        const auto since = askedFor(before, task.id);
+        if (since && *since <= moment)
+            called.emplace(task.id, *since);
+    }
+    --m_callsBack;
+    return called;
 }
 
 const Planning& PlanHistory::afterFacts(std::size_t count)
@@ -113,7 +140,7 @@ const Planning& PlanHistory::carriedTo(std::size_t count)
         carried.reason = before.reason;
         if (before.plan) {
             carried.plan = stagger::carriedOn(*before.plan, questionOf(m_setup, carried));
-            carried.looks = looksTogether(*carried.services, *carried.plan);
+            putLooksTogether(count, carried);
         }
         break;
     }

@@ -14,7 +14,8 @@ struct Planning {
     stagger::Progress progress{};
     std::optional<stagger::Plan> plan{};
     std::optional<stagger::NoPlan> reason{};
-    std::map<TaskId, Instant> looks{};  ///< When those of the plan are asked for, which is with others.
+    /// When those of the plan are asked for, which is with others, or since when they were.
+    std::map<TaskId, Instant> looks{};
     /// It is still being worked out; what stands here until then is an earlier plan carried on, if there was
     /// one.
     bool pending = false;
@@ -54,6 +55,8 @@ private:
     const Planning& at(std::size_t count, Instant moment);
     const Planning& inForce(std::size_t count, Instant now);
     const Planning& carriedTo(std::size_t count);
+    void putLooksTogether(std::size_t count, Planning& planning);
+    std::map<TaskId, Instant> calledBefore(std::size_t count, const Planning& planning);
     [[nodiscard]] Instant momentOf(std::size_t count) const;
     std::optional<Instant> dueWithin(std::size_t count, const TaskId& id, Instant until);
     Instant dueSinceLastFact(const TaskId& id, Instant now);
@@ -64,6 +67,7 @@ private:
     const std::vector<service::Service>& m_services;
     std::map<std::pair<std::size_t, Instant>, Planning> m_known;
     std::map<std::size_t, Planning> m_carried;
+    std::size_t m_callsBack = 0;  ///< So many plans back calls are looked for just now.
 };
 
 }  // namespace core::run
