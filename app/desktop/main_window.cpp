@@ -71,6 +71,9 @@ void MainWindow::buildPages()
     layout->addWidget(m_pages, 1);
     setCentralWidget(body);
     connect(m_setup, &SetupPage::startRequested, this, &MainWindow::start);
+    m_lanes->setFar(m_settings.value(QStringLiteral("far"), false).toBool());
+    connect(m_lanes, &LanesPage::farChanged, this,
+            [this](bool far) { m_settings.setValue(QStringLiteral("far"), far); });
     connect(m_lanes, &LanesPage::stepShown, this, [this](const QString& step) {
         if (m_pages->currentWidget() == m_lanes)
             setWindowTitle(tr("%1 – Basinbell").arg(step));

@@ -1453,6 +1453,14 @@
         <source>Quiet (Q)</source>
         <translation>Still (Q)</translation>
     </message>
+    <message>
+        <source>From afar  (F)</source>
+        <translation>Von weitem  (F)</translation>
+    </message>
+    <message>
+        <source>Afar (F)</source>
+        <translation>Weit (F)</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::DesktopNotice</name>

@@ -1453,6 +1453,14 @@
         <source>Quiet (Q)</source>
         <translation>Silencio (Q)</translation>
     </message>
+    <message>
+        <source>From afar  (F)</source>
+        <translation>Desde lejos  (F)</translation>
+    </message>
+    <message>
+        <source>Afar (F)</source>
+        <translation>Lejos (F)</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::DesktopNotice</name>

@@ -1453,6 +1453,14 @@
         <source>Quiet (Q)</source>
         <translation>Silence (Q)</translation>
     </message>
+    <message>
+        <source>From afar  (F)</source>
+        <translation>Vue de loin  (F)</translation>
+    </message>
+    <message>
+        <source>Afar (F)</source>
+        <translation>De loin (F)</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::DesktopNotice</name>

@@ -16,6 +16,7 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     , m_earlier{new QPushButton}
     , m_more{new QPushButton}
     , m_quiet{new QPushButton}
+    , m_far{new QPushButton}
 {
     setProperty("role", QStringLiteral("foot"));
     m_last->setObjectName(QStringLiteral("lastAnswer"));
@@ -24,11 +25,14 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     m_last->setMinimumWidth(Theme::scaled(90));
     m_undo->setObjectName(QStringLiteral("undoLast"));
     m_earlier->setObjectName(QStringLiteral("earlier"));
-    m_earlier->setCheckable(true);
+    m_more->setObjectName(QStringLiteral("moreButton"));
+    m_quiet->setObjectName(QStringLiteral("quiet"));
+    m_far->setObjectName(QStringLiteral("far"));
+    for (QPushButton* const opens : {m_earlier, m_more, m_far})
+        opens->setCheckable(true);
     auto* row = new FlowLayout{this};
     row->setContentsMargins(metrics::gapLarge, metrics::gapTiny, metrics::gapLarge, metrics::gapTiny);
     row->addWidget(m_last);
-    m_quiet->setObjectName(QStringLiteral("quiet"));
     m_quiet->hide();
     row->addWidget(m_quiet);
     connect(m_quiet, &QPushButton::clicked, this, &Corrections::muteRequested);
@@ -43,9 +47,8 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
         connect(button, &QPushButton::clicked, this, [this, minutes] { moveLast(minutes); });
     }
     row->addWidget(m_undo);
-    m_more->setObjectName(QStringLiteral("moreButton"));
-    m_more->setCheckable(true);
     row->addWidget(m_more);
+    row->addWidget(m_far);
     auto* cautions = new QPushButton{tr("Cautions  (F2)")};
     cautions->setObjectName(QStringLiteral("cautions"));
     auto* end = new QPushButton{tr("End this run …")};
@@ -65,6 +68,7 @@ Corrections::Corrections(const Theme& theme, QWidget* parent)
     connect(&theme, &Theme::changed, this, icons);
     connect(m_earlier, &QPushButton::toggled, this, &Corrections::openEarlier);
     connect(m_more, &QPushButton::toggled, this, &Corrections::moreToggled);
+    connect(m_far, &QPushButton::toggled, this, &Corrections::farToggled);
     connect(cautions, &QPushButton::clicked, this, &Corrections::cautionsRequested);
     connect(end, &QPushButton::clicked, this, &Corrections::endRequested);
     connect(m_undo, &QPushButton::clicked, this, [this] {
@@ -89,6 +93,12 @@ void Corrections::setMoreOpen(bool open)
     m_more->setChecked(open);
 }
 
+void Corrections::setFar(bool far)
+{
+    m_far->setChecked(far);
+    showOthers();
+}
+
 void Corrections::setSounding(bool sounding)
 {
     m_quiet->setVisible(sounding);
@@ -108,6 +118,8 @@ void Corrections::showOthers()
     const bool asked = m_earlier->isChecked();
     for (QWidget* other : m_others)
         other->setVisible(!asked);
+    // Where text is too large for it there is its key.
+    m_far->setVisible(!asked && (m_far->isChecked() || !m_terse.value_or(false)));
     m_last->setVisible(!m_brief);
     for (QWidget* rare : m_rare)
         rare->setVisible(!m_brief && !m_narrow && !asked);
@@ -135,6 +147,8 @@ void Corrections::setTerse(bool terse)
     say(m_earlier, tr("It was earlier …  (E)"), tr("Earlier (E)"));
     say(m_more, tr("More …  (M)"), tr("More (M)"));
     say(m_quiet, tr("Quiet 2 min  (Q)"), tr("Quiet (Q)"));
+    say(m_far, tr("From afar  (F)"), tr("Afar (F)"));
+    showOthers();
     // Setting a text drops the shortcut.
     m_earlier->setShortcut(QKeySequence{Qt::Key_E});
     m_more->setShortcut(QKeySequence{Qt::Key_M});

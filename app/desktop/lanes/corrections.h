@@ -33,6 +33,9 @@ public:
     /// With the shortest words, where text is too large for more.
     void setTerse(bool terse);
 
+    /// The lanes are shown to be read from afar.
+    void setFar(bool far);
+
     /// While something sounds, it can be silenced for a while.
     void setSounding(bool sounding);
 
@@ -42,6 +45,7 @@ Q_SIGNALS:
     void endRequested();
     void cautionsRequested();
     void moreToggled(bool open);
+    void farToggled(bool far);
 
 private:
     void openEarlier(bool open);
@@ -53,6 +57,7 @@ private:
     QPushButton* m_earlier;
     QPushButton* m_more;
     QPushButton* m_quiet;
+    QPushButton* m_far;
     std::vector<QWidget*> m_others;  ///< Make room while minutes are asked for.
     std::vector<QWidget*> m_rare;    ///< Make room where it is short.
     bool m_brief = false;

@@ -22,7 +22,9 @@ constexpr int wordsHeight = 88;  ///< Of a card's title, its line of words and i
 constexpr int digitsRoom = 108;  ///< And of its digits, with the edges.
 constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
-constexpr int tallCompact = 110;  ///< From then on a compact card has room for larger digits.
+constexpr int tallCompact = 110;   ///< From then on a compact card has room for larger digits.
+constexpr int roomyCompact = 125;  ///< And from then on for a larger name,
+constexpr int farCompact = 190;    ///< and for one that is read from afar.
 constexpr int badgeWidth = 56;
 constexpr double widthOfFigures = 3.0;      ///< "88:88" is 2.9 times as wide as the typeface is high,
 constexpr double widthOfBoldFigures = 3.3;  ///< and bold 3.2 times.
@@ -136,7 +138,7 @@ void LaneCard::paintGround(QPainter& painter)
 int LaneCard::digitPixels(const QSizeF& room, int least, double width)
 {
     const double fits = std::min(room.height() * 1.1, room.width() / width);
-    constexpr int largest = 190;
+    constexpr int largest = 260;
     return std::clamp(static_cast<int>(fits), least, largest);
 }
 
@@ -145,11 +147,40 @@ bool LaneCard::isTall(const QSize& card)
     return card.height() >= Theme::scaled(tallCompact);
 }
 
+int LaneCard::compactTitlePixels(const QSize& card)
+{
+    return card.height() >= Theme::scaled(farCompact)  ? metrics::textStep
+        : card.height() >= Theme::scaled(roomyCompact) ? metrics::textLarge
+                                                       : metrics::text;
+}
+
+/// As large as the card has a line for, but not so large that head or zone would be cut.
+int LaneCard::titlePixels(double width) const
+{
+    const QString head = QString::fromStdString(m_lane.head);
+    const QString zone = QString::fromStdString(m_lane.title);
+    int pixels = compactTitlePixels(size());
+    for (const int smaller : {metrics::textLarge, metrics::text}) {
+        double needed = QFontMetricsF{Theme::font(pixels, true)}.horizontalAdvance(zone);
+        if (!head.isEmpty())
+            needed += QFontMetricsF{Theme::font(pixels)}.horizontalAdvance(head + QStringLiteral(" · "));
+        if (needed > width)
+            pixels = std::min(pixels, smaller);
+    }
+    return pixels;
+}
+
+/// How high the line of the name is.
+int LaneCard::compactTitle(const QSize& card)
+{
+    return Theme::scaled(compactTitlePixels(card) * 4 / 3);
+}
+
 /// The badge is above the digits where there is room, else beside them.
 QRectF LaneCard::compactDigitsBox(const QSize& card)
 {
     const QRectF inside = QRectF{QPointF{}, QSizeF{card}}.adjusted(12, 8, -12, -8);
-    const int title = Theme::scaled(20) + 2;
+    const int title = compactTitle(card) + 2;
     return isTall(card) ? inside.adjusted(-6, title, 6, 0)
                         : inside.adjusted(0, title, -Theme::scaled(badgeWidth), 0);
 }
@@ -318,11 +349,11 @@ void LaneCard::paintCompact(QPainter& painter)
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
     const bool tall = isTall(size());
     const int badge = Theme::scaled(badgeWidth);
-    const int title = Theme::scaled(20);
+    const int title = compactTitle(size());
     const double titleWidth = inside.width() - 28 - (tall ? badge : 0);
     paintSwatch(painter, {inside.left(), inside.top() + (title - 14) / 2, 20, 14});
     paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, static_cast<double>(title)},
-               metrics::text);
+               titlePixels(titleWidth));
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setPen(digitColour());
     const QRectF digits = compactDigitsBox(size());

@@ -42,6 +42,9 @@ private:
     [[nodiscard]] static int digitPixels(const QSizeF& room, int least, double width);
     [[nodiscard]] static double widthOf(const QString& figures, bool bold);
     [[nodiscard]] static bool isTall(const QSize& card);
+    [[nodiscard]] static int compactTitlePixels(const QSize& card);
+    [[nodiscard]] int titlePixels(double width) const;
+    [[nodiscard]] static int compactTitle(const QSize& card);
     [[nodiscard]] static QRectF compactDigitsBox(const QSize& card);
     [[nodiscard]] QString digitsText() const;
     [[nodiscard]] QString lookText() const;

@@ -124,6 +124,9 @@ void LanesPage::connectParts()
     auto* again = m_muted->offer(tr("Let it sound  (Shift+Q)"));
     again->setShortcut(QKeySequence{Qt::SHIFT | Qt::Key_Q});
     connect(again, &QPushButton::clicked, this, [this] { m_session.unmute({m_session.alarms()}); });
+    connect(m_corrections, &Corrections::farToggled, this, &LanesPage::setFar);
+    const auto* far = new QShortcut{Qt::Key_F, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut};
+    connect(far, &QShortcut::activated, this, [this] { setFar(!m_far); });
     connectMore();
     connect(m_reason, &ReasonBand::listWanted, this, [this] {
         openMore(false);
@@ -248,7 +251,8 @@ void LanesPage::showPicture(const view::LanesView& lanes)
     for (std::size_t head = 0; head < lanes.heads.size(); ++head)
         coats.push_back({head, lanes.heads[head].coat});
     const auto picture = view::livePicture(m_session.services(), m_session.state(), coats);
-    m_strands->setVisible(m_alert->isHidden() && roomLeft(*m_lanes) >= StrandGeometry::leastHeight(picture));
+    m_strands->setVisible(m_alert->isHidden() && !m_far
+                          && roomLeft(*m_lanes) >= StrandGeometry::leastHeight(picture));
     if (!m_strands->isVisibleTo(this) || pictureIsCurrent())
         return;
     m_runDrawn = m_session.current();

@@ -46,6 +46,10 @@ public:
     /// Somebody asked for it, though an alarm was quicker to bring it.
     void cameAsAsked() { m_cameByItself.invalidate(); }
 
+    /// To be read from three metres: names, digits and what is to be done, and nothing else.
+    void setFar(bool far);
+    [[nodiscard]] bool isFar() const { return m_far; }
+
     /// Says something that stays until it is put away.
     void warn(const QString& warning);
 
@@ -60,6 +64,7 @@ Q_SIGNALS:
     void endRequested();
     void cautionsRequested();
     void soundCheckRequested();
+    void farChanged(bool far);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -116,6 +121,7 @@ private:
     QElapsedTimer m_cameByItself;
     QTimer m_pulse;
     bool m_lit = false;
+    bool m_far = false;
     std::optional<session::RunId> m_runDrawn;
     std::size_t m_factsDrawn = 0;
     core::measure::Instant m_momentDrawn;

@@ -176,7 +176,10 @@ void LanesPage::showReason()
         list, view::choicesView(m_choices->choices(), m_choices->asOf(), m_session.state().now), m_clock);
     const bool alert = !m_alert->isHidden();
     const bool cramped = isCramped();
-    const bool brief = alert || cramped || list != ReasonBand::List::Closed || !m_more->isHidden();
+    const bool asked = list != ReasonBand::List::Closed || !m_more->isHidden();
+    const bool far = m_far && !alert && !asked;
+    const bool brief = alert || cramped || far || asked;
+    m_now->setFar(far && !cramped);
     m_now->setBrief(brief);
     m_now->setTerse(cramped);
     m_corrections->setBrief(brief, width() < Theme::scaled(leastWide));
@@ -188,7 +191,7 @@ void LanesPage::showReason()
     };
     const int wanted = list == ReasonBand::List::Open ? ReasonBand::leastListHeight() : 0;
     const int least = wanted > 0 ? wanted : cramped ? 0 : -mostSqueezed;
-    const bool crowded = !alert && roomBeside(m_lanes) < least;
+    const bool crowded = !alert && (far || roomBeside(m_lanes) < least);
     const bool strip = crowded || alert;
     m_strip->setVisible(strip);
     m_lanes->setVisible(!strip);
@@ -205,6 +208,17 @@ void LanesPage::showReason()
     if ((alert || !m_more->isHidden()) && isShort())
         m_now->hide();
     m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
+}
+
+void LanesPage::setFar(bool far)
+{
+    if (far == m_far)
+        return;
+    m_far = far;
+    m_corrections->setFar(far);
+    refresh();
+    takeFocus();
+    Q_EMIT farChanged(far);
 }
 
 void LanesPage::choose(std::size_t place)

@@ -61,6 +61,7 @@ NowPanel::NowPanel(const Theme& theme, QWidget* parent)
     connect(m_leaveOut, &QPushButton::clicked, this, &NowPanel::leaveOut);
     connect(m_look, &LookChoices::answered, this, &NowPanel::answered);
     connect(&theme, &Theme::changed, this, &NowPanel::drawIcon);
+    connect(&theme, &Theme::changed, this, &NowPanel::sizeSentence);
 }
 
 void NowPanel::build()
@@ -184,8 +185,9 @@ void NowPanel::drawIcon()
 
 void NowPanel::showLatest(const std::optional<view::LatestStart>& latest)
 {
-    m_latest->setVisible(latest.has_value());
-    if (!latest)
+    const bool shown = latest && !m_far;
+    m_latest->setVisible(shown);
+    if (!shown)
         return;
     m_latest->setFont(Theme::font(metrics::textLane, latest->urgency != view::Urgency::Calm));
     m_latest->setText(words::latest(*latest, m_clock.text(latest->at)));
@@ -245,6 +247,22 @@ void NowPanel::setBrief(bool brief)
 void NowPanel::setTerse(bool terse)
 {
     m_look->setTerse(terse);
+}
+
+void NowPanel::setFar(bool far)
+{
+    if (far == m_far)
+        return;
+    m_far = far;
+    sizeSentence();
+    m_detail->setVisible(!far);
+    showLatest(m_now.main ? m_now.main->latest : std::nullopt);
+}
+
+/// A new sheet of styles gives a label the font that it was made with.
+void NowPanel::sizeSentence()
+{
+    m_sentence->setFont(Theme::font(m_far ? metrics::textAlert : metrics::textStep, true));
 }
 
 void NowPanel::setInsisting(bool insisting, bool lit)

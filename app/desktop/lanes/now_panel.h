@@ -33,6 +33,9 @@ public:
     /// With the shortest words, where text is too large for more.
     void setTerse(bool terse);
 
+    /// To be read from three metres: what is to be done in large letters, and no more than that.
+    void setFar(bool far);
+
     /// A frame that comes and goes, while an alarm stands.
     void setInsisting(bool insisting, bool lit);
 
@@ -48,6 +51,7 @@ private:
     void build();
     QWidget* makeWords();
     void drawIcon();
+    void sizeSentence();
     void showMain(const view::StepView& step);
     void showLatest(const std::optional<view::LatestStart>& latest);
     void showNext(const std::vector<view::StepView>& steps);
@@ -72,6 +76,7 @@ private:
     std::vector<StepButton*> m_next;
     QLabel* m_nextTitle;
     bool m_brief = false;
+    bool m_far = false;
     bool m_insisting = false;
     bool m_lit = false;
 };

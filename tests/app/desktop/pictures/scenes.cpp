@@ -110,6 +110,14 @@ std::vector<Scene> scenes()
              runDemo(rig, 5);
              rig.find<QPushButton>("moreButton")->click();
          }},
+        {QStringLiteral("lanes-far"),
+         [](Rig& rig) {
+             openPremiere(rig);
+             rig.startLanes();
+             answer(rig, 7);
+             rig.goOn(std::chrono::minutes{1});
+             rig.find<QPushButton>("far")->click();
+         }},
         {QStringLiteral("lanes-look"),
          [](Rig& rig) {
              openDemo(rig);
