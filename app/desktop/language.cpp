@@ -67,13 +67,16 @@ void use(const QString& code)
 {
     const QLocale system = QLocale::system();
     const QString wanted = isOffered(code) ? code : best(system.uiLanguages());
+    QCoreApplication* const program = QCoreApplication::instance();
+    if (program->property(qPrintable(translatorName)) == wanted)
+        return;  // As when the program starts: first the system's language is used, then the one chosen.
     removeAll();
     QLocale::setDefault(localeFor(wanted, system));
     // Of Qt's own words English ones need no catalogue, and where the package is missing they stay English.
     if (wanted != english)
         install(QStringLiteral("qtbase_") + wanted, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
     install(wanted, QStringLiteral(":/translations"));
-    QCoreApplication::instance()->setProperty(qPrintable(translatorName), wanted);
+    program->setProperty(qPrintable(translatorName), wanted);
 }
 
 QString used()

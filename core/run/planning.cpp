@@ -99,22 +99,25 @@ void PlanHistory::putLooksTogether(std::size_t count, Planning& planning)
 /// Most often none could have been, and then no earlier plan is asked for.
 std::map<TaskId, Instant> PlanHistory::calledBefore(std::size_t count, const Planning& planning)
 {
-    std::map<TaskId, Instant> called;
     const Instant moment = planning.madeFor;
-    const bool again = moment > momentOf(count);
-    if ((count == 0 && !again) || m_callsBack >= mostLooksBack)
-        return called;
-    ++m_callsBack;
+    std::vector<TaskId> looks;
     for (const stagger::PlannedTask& task : (*planning.plan)->tasks) {
         const bool open = task.id.kind == TaskKind::Look && task.state == stagger::TaskState::Open;
-        if (!open || task.start > moment)
-            continue;
-        const Planning& before = again ? inForce(count, moment - planAgainAfter) : inForce(count - 1, moment);
-        const auto since = askedFor(before, task.id);
-        if (since && *since <= moment)
-            called.emplace(task.id, *since);
+        if (open && task.start <= moment)
+            looks.push_back(task.id);
     }
+    const bool again = moment > momentOf(count);
+    if (looks.empty() || (count == 0 && !again) || m_callsBack >= mostLooksBack)
+        return {};
+    ++m_callsBack;
+    const Planning& before = again ? inForce(count, moment - planAgainAfter) : inForce(count - 1, moment);
     --m_callsBack;
+    std::map<TaskId, Instant> called;
+    for (const TaskId& look : looks) {
+        const auto since = askedFor(before, look);
+        if (since && *since <= moment)
+            called.emplace(look, *since);
+    }
     return called;
 }
 

@@ -29,6 +29,9 @@ constexpr int badgeWidth = 56;
 constexpr double widthOfFigures = 3.0;      ///< "88:88" is 2.9 times as wide as the typeface is high,
 constexpr double widthOfBoldFigures = 3.3;  ///< and bold 3.2 times.
 
+/// Between a head and its zone.
+const QString dot = QStringLiteral(" · ");
+
 /// Of a compact card: its title grows with text, its digits are large already.
 int compactHeightNow()
 {
@@ -163,7 +166,7 @@ int LaneCard::titlePixels(double width) const
     for (const int smaller : {metrics::textLarge, metrics::text}) {
         double needed = QFontMetricsF{Theme::font(pixels, true)}.horizontalAdvance(zone);
         if (!head.isEmpty())
-            needed += QFontMetricsF{Theme::font(pixels)}.horizontalAdvance(head + QStringLiteral(" · "));
+            needed += QFontMetricsF{Theme::font(pixels)}.horizontalAdvance(head + dot);
         if (needed > width)
             pixels = std::min(pixels, smaller);
     }
@@ -248,7 +251,6 @@ double LaneCard::paintTitle(QPainter& painter, const QRectF& box, int pixels) co
     QRectF rest = box;
     if (!m_lane.head.empty()) {
         painter.setFont(Theme::font(pixels));
-        const QString dot = QStringLiteral(" · ");
         const int room = width - zoneWidth - painter.fontMetrics().horizontalAdvance(dot);
         const bool says = room >= painter.fontMetrics().horizontalAdvance(QStringLiteral("Mm…"));
         const QString name = QString::fromStdString(m_lane.head);

@@ -9,7 +9,7 @@
 #include <set>
 
 // What holds for every list of facts and every row of answers. The stand-in planner keeps
-// it quick; the seed is fixed unless RC_PARAMS says otherwise, and a failure prints its case.
+// it quick; seeds are fixed unless RC_PARAMS says otherwise, and a failure prints its case.
 
 namespace core::run {
 namespace {

@@ -11,7 +11,7 @@
 #include <algorithm>
 #include <cstdlib>
 
-// What holds for every service. The seed is fixed unless RC_PARAMS says otherwise.
+// What holds for every service. Seeds are fixed unless RC_PARAMS says otherwise.
 
 namespace core::stagger {
 namespace {
