@@ -3,7 +3,6 @@
 #include "app/desktop/lanes/lanes_page.h"
 #include "app/desktop/setup/edits.h"
 #include "app/desktop/setup/setup_page.h"
-#include "app/desktop/view_menu.h"
 
 #include <QAction>
 #include <QApplication>
@@ -71,9 +70,8 @@ void MainWindow::buildPages()
     layout->addWidget(m_pages, 1);
     setCentralWidget(body);
     connect(m_setup, &SetupPage::startRequested, this, &MainWindow::start);
-    m_lanes->setFar(m_settings.value(QStringLiteral("far"), false).toBool());
-    connect(m_lanes, &LanesPage::farChanged, this,
-            [this](bool far) { m_settings.setValue(QStringLiteral("far"), far); });
+    m_lanes->setFar(ViewMenu::isFar(m_settings));
+    connect(m_lanes, &LanesPage::farChanged, this, [this](bool far) { m_view->setFar(far); });
     connect(m_lanes, &LanesPage::stepShown, this, [this](const QString& step) {
         if (m_pages->currentWidget() == m_lanes)
             setWindowTitle(tr("%1 – Basinbell").arg(step));
@@ -134,12 +132,12 @@ void MainWindow::buildMenus()
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
     check->setShortcut(QKeySequence{Qt::Key_F3});
     run->addAction(tr("&End this run …"), this, &MainWindow::askToEnd);
-    auto* view = new ViewMenu{m_theme, m_settings, menuBar()};
-    m_view = view;
-    menuBar()->addMenu(view);
+    m_view = new ViewMenu{m_theme, m_settings, menuBar()};
+    menuBar()->addMenu(m_view);
+    connect(m_view, &ViewMenu::farChanged, this, [this](bool far) { m_lanes->setFar(far); });
     // Not while the menu that it was chosen in is still open.
-    connect(view, &ViewMenu::textSizeChanged, this, &MainWindow::rebuildPages, Qt::QueuedConnection);
-    connect(view, &ViewMenu::languageChanged, this, &MainWindow::rebuildAll, Qt::QueuedConnection);
+    connect(m_view, &ViewMenu::textSizeChanged, this, &MainWindow::rebuildPages, Qt::QueuedConnection);
+    connect(m_view, &ViewMenu::languageChanged, this, &MainWindow::rebuildAll, Qt::QueuedConnection);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     QAction* cautions = help->addAction(tr("&Cautions"), this, &MainWindow::showCautions);
     cautions->setShortcut(QKeySequence{Qt::Key_F2});

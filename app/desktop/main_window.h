@@ -4,6 +4,7 @@
 #include "app/desktop/look/theme.h"
 #include "app/desktop/setup/service_document.h"
 #include "app/desktop/sound.h"
+#include "app/desktop/view_menu.h"
 #include "app/session/session.h"
 
 #include <QMainWindow>
@@ -109,7 +110,7 @@ private:
     QPushButton* m_toSetup = nullptr;
     QPushButton* m_toLanes = nullptr;
     QLabel* m_fileName = nullptr;
-    QMenu* m_view = nullptr;
+    ViewMenu* m_view = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     bool m_soundChecked = false;

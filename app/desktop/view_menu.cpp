@@ -10,6 +10,7 @@ namespace {
 const QString themeKey = QStringLiteral("theme");
 const QString textSizeKey = QStringLiteral("textSize");
 const QString languageKey = QStringLiteral("language");
+const QString farKey = QStringLiteral("far");
 constexpr int usualSize = 100;
 
 }  // namespace
@@ -24,6 +25,8 @@ ViewMenu::ViewMenu(Theme& theme, QSettings& settings, QWidget* parent)
     addTextSizes();
     addSeparator();
     addLanguages();
+    addSeparator();
+    addFar();
 }
 
 void ViewMenu::restore(Theme& theme, const QSettings& settings)
@@ -94,6 +97,23 @@ void ViewMenu::addLanguages()
     add(tr("As the &system"), {});
     for (const language::Offered& each : language::offered())
         add(each.name, each.code);
+}
+
+void ViewMenu::addFar()
+{
+    m_far = addAction(tr("From a&far"));
+    m_far->setObjectName(QStringLiteral("fromAfar"));
+    m_far->setCheckable(true);
+    m_far->setChecked(isFar(m_settings));
+    connect(m_far, &QAction::toggled, this, [this](bool far) {
+        m_settings.setValue(farKey, far);
+        Q_EMIT farChanged(far);
+    });
+}
+
+bool ViewMenu::isFar(const QSettings& settings)
+{
+    return settings.value(farKey, false).toBool();
 }
 
 QString ViewMenu::chosenLanguage(const QSettings& settings)

@@ -2593,6 +2593,10 @@
         <source>Text at %1 %</source>
         <translation>Text mit %1 %</translation>
     </message>
+    <message>
+        <source>From a&amp;far</source>
+        <translation>Von &amp;weitem</translation>
+    </message>
 </context>
 <context>
     <name>app::sound::AlarmPlayer</name>

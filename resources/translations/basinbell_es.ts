@@ -2593,6 +2593,10 @@
         <source>Text at %1 %</source>
         <translation>Texto al %1 %</translation>
     </message>
+    <message>
+        <source>From a&amp;far</source>
+        <translation>Desde &amp;lejos</translation>
+    </message>
 </context>
 <context>
     <name>app::sound::AlarmPlayer</name>

@@ -2593,6 +2593,10 @@
         <source>Text at %1 %</source>
         <translation>Texte à %1 %</translation>
     </message>
+    <message>
+        <source>From a&amp;far</source>
+        <translation>Vue de &amp;loin</translation>
+    </message>
 </context>
 <context>
     <name>app::sound::AlarmPlayer</name>

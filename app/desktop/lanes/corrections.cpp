@@ -101,7 +101,16 @@ void Corrections::setFar(bool far)
 
 void Corrections::setSounding(bool sounding)
 {
+    if (sounding != m_quiet->isHidden())
+        return;
     m_quiet->setVisible(sounding);
+    showOthers();
+}
+
+void Corrections::resizeEvent(QResizeEvent* event)
+{
+    QFrame::resizeEvent(event);
+    showOthers();
 }
 
 void Corrections::openEarlier(bool open)
@@ -118,11 +127,14 @@ void Corrections::showOthers()
     const bool asked = m_earlier->isChecked();
     for (QWidget* other : m_others)
         other->setVisible(!asked);
-    // Where text is too large for it there is its key.
-    m_far->setVisible(!asked && (m_far->isChecked() || !m_terse.value_or(false)));
     m_last->setVisible(!m_brief);
+    const bool roomy = !m_brief && !m_narrow && !asked;
     for (QWidget* rare : m_rare)
-        rare->setVisible(!m_brief && !m_narrow && !asked);
+        rare->setVisible(roomy);
+    // It never takes a line of its own, for the menu and a key do the same; but the way back stays in view.
+    m_far->hide();
+    const int needed = layout()->sizeHint().width() + layout()->spacing() + m_far->sizeHint().width();
+    m_far->setVisible(!asked && (m_far->isChecked() || (roomy && needed <= width())));
 }
 
 void Corrections::setBrief(bool brief, bool narrow)
@@ -148,7 +160,6 @@ void Corrections::setTerse(bool terse)
     say(m_more, tr("More …  (M)"), tr("More (M)"));
     say(m_quiet, tr("Quiet 2 min  (Q)"), tr("Quiet (Q)"));
     say(m_far, tr("From afar  (F)"), tr("Afar (F)"));
-    showOthers();
     // Setting a text drops the shortcut.
     m_earlier->setShortcut(QKeySequence{Qt::Key_E});
     m_more->setShortcut(QKeySequence{Qt::Key_M});

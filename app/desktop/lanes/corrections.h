@@ -47,6 +47,9 @@ Q_SIGNALS:
     void moreToggled(bool open);
     void farToggled(bool far);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void openEarlier(bool open);
     void showOthers();

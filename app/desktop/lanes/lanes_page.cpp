@@ -14,6 +14,7 @@
 #include "app/session/choice_search.h"
 #include "app/view/amend_view.h"
 
+#include <QEvent>
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -161,6 +162,7 @@ void LanesPage::refresh()
     showSound();
     showMuted();
     showPicture(lanes);
+    m_roomTaken = roomTaken();
 }
 
 /// The service, and which of its coats; or the heads, where there are several.
@@ -231,18 +233,24 @@ bool LanesPage::pictureIsCurrent() const
         && m_session.state().now - m_momentDrawn < std::max(pixel, view::Seconds{1});
 }
 
-/// What is left of the page's height once everything that matters more has its least.
-int LanesPage::roomLeft(const LanesGrid& lanes) const
+/// How high everything is at least that matters more than lanes and picture.
+int LanesPage::roomTaken() const
 {
-    int left = height() - 2 * metrics::gapSmall;
+    int taken = 2 * metrics::gapSmall;
     if (!m_corrections->isHidden())
-        left -= heightOf(*m_corrections, width());
+        taken += heightOf(*m_corrections, width());
     for (const QWidget* part :
          std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed, m_muted, m_changes,
                                                m_heat, m_reason, m_now, m_alert, m_more})
         if (!part->isHidden())
-            left -= heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
-    return left - lanes.leastHeight(width() - 2 * metrics::gapLarge) - metrics::gapSmall;
+            taken += heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
+    return taken;
+}
+
+/// What is left of the page's height for more than the least of the lanes.
+int LanesPage::roomLeft(const LanesGrid& lanes) const
+{
+    return height() - roomTaken() - lanes.leastHeight(width() - 2 * metrics::gapLarge) - metrics::gapSmall;
 }
 
 void LanesPage::showPicture(const view::LanesView& lanes)
@@ -358,6 +366,15 @@ void LanesPage::warn(const QString& warning)
 void LanesPage::sayResumed(const QString& text)
 {
     m_resumed->say(text);
+}
+
+/// What parts in parts need is known only once they have been laid out.
+bool LanesPage::event(QEvent* event)
+{
+    const bool handled = QWidget::event(event);
+    if (event->type() == QEvent::LayoutRequest && roomTaken() != m_roomTaken)
+        refresh();
+    return handled;
 }
 
 void LanesPage::resizeEvent(QResizeEvent* event)

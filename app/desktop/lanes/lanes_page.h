@@ -48,7 +48,6 @@ public:
 
     /// To be read from three metres: names, digits and what is to be done, and nothing else.
     void setFar(bool far);
-    [[nodiscard]] bool isFar() const { return m_far; }
 
     /// Says something that stays until it is put away.
     void warn(const QString& warning);
@@ -67,6 +66,7 @@ Q_SIGNALS:
     void farChanged(bool far);
 
 protected:
+    bool event(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
@@ -84,6 +84,7 @@ private:
     [[nodiscard]] bool isCramped() const;
     [[nodiscard]] QString titleOf(const view::LanesView& lanes) const;
     [[nodiscard]] int roomLeft(const LanesGrid& lanes) const;
+    [[nodiscard]] int roomTaken() const;
     void showChanges();
     void showHeat(const view::LanesView& lanes);
     void showMore(bool opens = false);
@@ -125,6 +126,7 @@ private:
     std::optional<session::RunId> m_runDrawn;
     std::size_t m_factsDrawn = 0;
     core::measure::Instant m_momentDrawn;
+    int m_roomTaken = 0;
 };
 
 }  // namespace app::desktop

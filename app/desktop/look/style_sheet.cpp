@@ -12,8 +12,8 @@ QPushButton, QToolButton { background: @surface; color: @ink; border: 1px solid 
     padding: 6px 14px; min-height: 30px; }
 QPushButton:hover, QToolButton:hover { background: @sunken; }
 QPushButton:pressed, QToolButton:pressed { background: @selection; }
-QPushButton:focus, QToolButton:focus { border: 3px solid @water; padding: 4px 12px; }
 QPushButton:checked { background: @selection; color: @onSelection; border: 2px solid @line; padding: 5px 13px; }
+QPushButton:focus, QToolButton:focus { border: 3px solid @water; padding: 4px 12px; }
 QPushButton:disabled { color: @quietInk; border: 1px dashed @line; }
 QPushButton[role="main"] { background: @action; color: @onAction; border: 1px solid @action; font-weight: bold;
     padding: 8px 22px; }

@@ -81,6 +81,18 @@ TEST_F(FarView, StaysWhenTheColoursChange)
     EXPECT_EQ(sentencePixels(), metrics::textAlert);
 }
 
+TEST_F(FarView, ShowsTheKeyboardOnItsButtonAlsoWhileThatIsIn)
+{
+    rig.activate();
+    auto* const far = rig.find<QPushButton>("far");
+    far->click();
+    far->setFocus();
+    ASSERT_TRUE(rig::Rig::wait([&] { return far->hasFocus(); }));
+    const QImage with = far->grab().toImage();
+    far->clearFocus();
+    EXPECT_NE(far->grab().toImage(), with);
+}
+
 TEST_F(FarView, IsKept)
 {
     press(Qt::Key_F);
