@@ -120,6 +120,8 @@ void Corrections::openEarlier(bool open)
     showOthers();
     if (open)
         m_minutes.front()->setFocus();
+    else
+        Q_EMIT left();
 }
 
 void Corrections::showOthers()

@@ -46,6 +46,8 @@ Q_SIGNALS:
     void cautionsRequested();
     void moreToggled(bool open);
     void farToggled(bool far);
+    /// The keyboard was here and is wanted here no more.
+    void left();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -125,6 +125,7 @@ void LanesPage::connectParts()
     auto* again = m_muted->offer(tr("Let it sound  (Shift+Q)"));
     again->setShortcut(QKeySequence{Qt::SHIFT | Qt::Key_Q});
     connect(again, &QPushButton::clicked, this, [this] { m_session.unmute({m_session.alarms()}); });
+    connect(m_corrections, &Corrections::left, this, &LanesPage::takeFocus);
     connect(m_corrections, &Corrections::farToggled, this, &LanesPage::setFar);
     const auto* far = new QShortcut{Qt::Key_F, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut};
     connect(far, &QShortcut::activated, this, [this] { setFar(!m_far); });
@@ -134,6 +135,7 @@ void LanesPage::connectParts()
         m_choices->open();
     });
     connect(m_reason, &ReasonBand::listClosed, m_choices, &session::ChoiceSearch::close);
+    connect(m_reason, &ReasonBand::listClosed, this, &LanesPage::takeFocus);
     connect(m_reason, &ReasonBand::chosen, this, &LanesPage::choose);
     connect(m_choices, &session::ChoiceSearch::changed, this, &LanesPage::refresh);
     connect(&m_pulse, &QTimer::timeout, this, &LanesPage::insist);

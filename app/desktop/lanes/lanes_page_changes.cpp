@@ -150,9 +150,10 @@ void LanesPage::openMore(bool open)
         m_more->open();
     } else {
         m_more->hide();
-        takeFocus();
     }
     refresh();
+    if (m_more->isHidden())  // An alarm may have left it no room.
+        takeFocus();
 }
 
 /// Where text is large in a small window, what comes later gives way to what is now.
