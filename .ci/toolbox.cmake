@@ -52,7 +52,7 @@ find_package(tl-expected REQUIRED)
 find_package(Threads REQUIRED)
 
 if(BUILD_APP)
-    find_package(Qt6 6.4 REQUIRED COMPONENTS Core DBus Gui Widgets Network Multimedia Svg Test)
+    find_package(Qt6 6.4 REQUIRED COMPONENTS Core DBus Gui Widgets Network Multimedia PrintSupport Svg Test)
     # From where this Qt keeps its tools first: one in the path may be of another Qt.
     find_program(LRELEASE lrelease HINTS ${QT6_INSTALL_PREFIX}/${QT6_INSTALL_BINS} NO_DEFAULT_PATH)
     find_program(LRELEASE NAMES lrelease-qt6 lrelease REQUIRED)

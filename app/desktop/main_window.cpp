@@ -29,6 +29,7 @@ MainWindow::MainWindow(const Parts& parts)
     , m_zones{parts.zones}
     , m_folder{parts.folder}
     , m_files{new FileMenu{m_document, ServiceFiles{parts.zones, parts.localZone}, parts.settings, *this}}
+    , m_printing{new print::Printing{*this, *m_files->menu(), [this] { return toPrint(); }}}
     , m_pages{new QStackedWidget}
 {
     setObjectName(QStringLiteral("mainWindow"));

@@ -2,6 +2,7 @@
 
 #include "app/desktop/file_menu.h"
 #include "app/desktop/look/theme.h"
+#include "app/desktop/print/printing.h"
 #include "app/desktop/setup/service_document.h"
 #include "app/desktop/sound.h"
 #include "app/desktop/view_menu.h"
@@ -65,6 +66,8 @@ public:
     /// The menu that says how the window looks, for what is added to it.
     [[nodiscard]] QMenu& viewMenu() { return *m_view; }
 
+    [[nodiscard]] print::Printing& printing() { return *m_printing; }
+
 Q_SIGNALS:
     /// The menus are new, and what was added to them is gone.
     void menusBuilt();
@@ -95,6 +98,7 @@ private:
     void undo();
     void redo();
     [[nodiscard]] bool runs() const;
+    [[nodiscard]] std::vector<print::Sheet> toPrint() const;
 
     Theme& m_theme;
     session::Session& m_session;
@@ -104,6 +108,7 @@ private:
     std::filesystem::path m_folder;
     ServiceDocument m_document;
     FileMenu* m_files;
+    print::Printing* m_printing;
     QStackedWidget* m_pages;
     SetupPage* m_setup = nullptr;
     LanesPage* m_lanes = nullptr;

@@ -124,6 +124,15 @@ Colours darkHighContrastColours()
     };
 }
 
+Colours paperColours()
+{
+    Colours colours = highContrastColours();
+    colours.sunken = Qt::white;
+    colours.waterWash = QColor{0xF1F8FA};
+    colours.filling = 0.12;
+    return colours;
+}
+
 double contrast(const QColor& one, const QColor& other)
 {
     const double a = luminance(one);

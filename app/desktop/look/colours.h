@@ -28,6 +28,7 @@ struct Colours {
     QColor selection;
     QColor onSelection;
     std::array<QColor, 6> strands;  ///< By place in the coat, again from the first after the last.
+    double filling = 0.55;          ///< How much of its colour fills a strand that is planned, from 0 to 1.
 
     [[nodiscard]] const QColor& strand(std::size_t place) const { return strands[place % strands.size()]; }
 };
@@ -36,6 +37,9 @@ Colours lightColours();
 Colours darkColours();
 Colours highContrastColours();
 Colours darkHighContrastColours();
+
+/// For print: white ground, and no more ink than tells things apart by their patterns.
+Colours paperColours();
 
 /// The contrast of two opaque colours, from 1 to 21, as WCAG 2.1 defines it.
 double contrast(const QColor& one, const QColor& other);

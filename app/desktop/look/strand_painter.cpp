@@ -215,11 +215,14 @@ void StrandPainter::paintDevelopment(const Strand& strand, const QRectF& row, co
         return;
     const QPainterPath whole = ribbon(strand, row, strand.water);
     const bool live = m_picture.now.has_value();
-    m_painter.fillPath(whole, blend(m_colours.surface, colour, live ? 0.16 : 0.55));
+    m_painter.fillPath(
+        whole,
+        blend(m_colours.surface, colour, live ? std::min(0.16, m_colours.filling) : m_colours.filling));
     const Instant reached = live ? std::min(*m_picture.now, strand.water) : strand.water;
     const bool started = strand.stage != Stage::Waiting && strand.stage != Stage::Applying;
     if (live && started && reached > strand.application.until)
-        m_painter.fillPath(ribbon(strand, row, reached), blend(m_colours.surface, colour, 0.7));
+        m_painter.fillPath(ribbon(strand, row, reached),
+                           blend(m_colours.surface, colour, std::min(0.7, m_colours.filling + 0.15)));
     m_painter.save();
     m_painter.setClipPath(whole);
     m_painter.setPen(pen(colour, 1.2));

@@ -1,5 +1,6 @@
 #include "app/desktop/look/strand_widget.h"
 
+#include "app/desktop/look/strand_words.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
 
@@ -26,19 +27,7 @@ void StrandWidget::showPicture(view::StrandPicture picture, const WallClock& clo
         picture.strands.size() != m_picture.strands.size() || picture.hands.size() != m_picture.hands.size();
     m_picture = std::move(picture);
     m_stale = false;
-    m_words.clock = [clock](view::Instant moment) { return clock.text(moment); };
-    m_words.job = std::move(jobs);
-    m_words.jobIcon = [this](const view::TaskId& id) { return m_theme.icon(words::taskIcon(id.kind)); };
-    m_words.water = tr("Water %1");
-    m_words.now = m_picture.now ? tr("Now %1").arg(clock.text(*m_picture.now)) : QString{};
-    m_words.detail = [](const view::Strand& strand) {
-        return tr("%1 min · %2 to %3")
-            .arg(words::minutes(strand.development()), words::minutes(strand.leastAt - strand.clockStart),
-                 words::minutes(strand.mostAt - strand.clockStart));
-    };
-    m_words.chance = [](const view::Strand& strand) {
-        return words::chance(strand.forecast->inside, strand.forecast->runs);
-    };
+    m_words = strandWords(m_theme, m_picture, clock, std::move(jobs));
     setAccessibleDescription(inWords());
     if (resized)
         updateGeometry();

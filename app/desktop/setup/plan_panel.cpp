@@ -256,6 +256,13 @@ void PlanPanel::showHolding()
     m_holding->setVisible(!said.isEmpty());
 }
 
+std::optional<print::PlanToPrint> PlanPanel::toPrint() const
+{
+    if (m_standing != Standing::Planned || !m_plan)
+        return std::nullopt;
+    return print::PlanToPrint{m_document.services(), *m_plan, m_forecast};
+}
+
 void PlanPanel::showReason(const core::stagger::NoPlan& reason)
 {
     m_plan.reset();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/look/strand_widget.h"
+#include "app/desktop/print/plan_sheet.h"
 #include "app/desktop/setup/background_planner.h"
 #include "app/desktop/setup/cure_search.h"
 #include "app/desktop/setup/forecaster.h"
@@ -30,6 +31,9 @@ public:
 
     void showCoat(std::size_t coat);
     [[nodiscard]] Standing standing() const { return m_standing; }
+
+    /// The plan of what is typed, once there is one.
+    [[nodiscard]] std::optional<print::PlanToPrint> toPrint() const;
 
     /// While nobody looks it is not planned again every minute.
     void setWatched(bool watched);

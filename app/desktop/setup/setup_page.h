@@ -32,6 +32,8 @@ public:
     /// The heads that can be added.
     void setAddMenu(QMenu* menu) { m_heads->setAddMenu(menu); }
 
+    [[nodiscard]] std::optional<print::PlanToPrint> toPrint() const { return m_plan->toPrint(); }
+
     void setWatched(bool watched) { m_plan->setWatched(watched); }
 
 Q_SIGNALS:

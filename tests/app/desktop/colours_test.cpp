@@ -84,6 +84,7 @@ TEST(Colours, LetTextBeReadByManyMoreInHighContrast)
 {
     expectContrast(textPairs(highContrastColours()), 7.0);
     expectContrast(textPairs(darkHighContrastColours()), 7.0);
+    expectContrast(textPairs(paperColours()), 7.0);
 }
 
 // WCAG 2.1, success criterion 1.4.11: 3:1 for parts.
@@ -93,6 +94,7 @@ TEST(Colours, LetPartsBeSeen)
     expectContrast(partPairs(darkColours()), 3.0);
     expectContrast(partPairs(highContrastColours()), 3.0);
     expectContrast(partPairs(darkHighContrastColours()), 3.0);
+    expectContrast(partPairs(paperColours()), 3.0);
 }
 
 // WCAG 2.1, definition of contrast ratio: from 1 to 21.
