@@ -1,6 +1,7 @@
 #include "app/command/answer_line.h"
 
 #include "app/command/amend_order.h"
+#include "app/command/outcome_order.h"
 #include "app/command/right_order.h"
 #include "app/command/words_of_line.h"
 #include "app/view/tone_words.h"
@@ -266,6 +267,8 @@ std::optional<TaskId> zoneNamed(const std::string& name, const std::vector<core:
 
 Result<Order> readOrder(const std::string& line, const Services& services, const State& state)
 {
+    if (const auto order = readOutcome(line, services, state))
+        return *order;
     const std::size_t colon = line.find(':');
     if (colon == std::string::npos || !answersLook(wordsOf(line.substr(0, colon))))
         return readWords(wordsOf(line), services, state);

@@ -14,6 +14,7 @@ Plans when each zone of a colour service is mixed, applied, looked at and rinsed
   check FILE        say what is wrong with a service file
   run FILE          run a service: what to do now, the lanes, the alarms
   replay            tell a run of the journal again
+  card              print the record card of a run: what really happened, and how it turned out
   erase --of N      erase from the journal what could name a person
   cautions          what comes before any plan
 
@@ -122,11 +123,24 @@ FILE, another service with the same tasks: the same facts as if they had been pl
 
 )";
 
+constexpr const char* card = R"(Usage: basinbell card [OPTION]...
+
+Prints the record card of a run of the journal: of each zone when its bowl was mixed, when the first and the last strand were
+covered, when water came, how long it developed beside its window and target, and how it turned out; the looks with what was
+seen, heat, what was left out or changed while it went on, and what to think of next time.
+
+  --of N                the run with the number N (the latest that was ended if not said); basinbell replay --list says
+                        which there are
+  --data DIR            as in run
+  --help                this text
+
+)";
+
 constexpr const char* erase = R"(Usage: basinbell erase [OPTION]... --of N
 
 Erases from the journal whatever of the run with the number N could name a person: the service with its names and notes,
-what changed it, and what was said of tones. The facts stay, which are places and times alone; the run cannot be told
-again. It must have been ended. There is no way back.
+what changed it, and what was said of tones, of how it turned out and for next time. The facts stay, which are places
+and times, and the words that were picked; the run cannot be told again. It must have been ended. There is no way back.
 
   --of N                the run with the number N; basinbell replay --list says which there are
   --data DIR            as in run
@@ -147,6 +161,9 @@ constexpr const char* keys = R"(While it runs, type and press Enter:
   m N            the last answer happened N minutes ago; m 14:03: at that time
   was ZONE       the last answer was about ZONE, not the zone it says
   answers        the last answers with their numbers; u #12, m 14:03 #12 and was ZONE #12 put an earlier one right
+  out ZONE: WORDS
+                 how ZONE turned out, once it is rinsed (out Root: too warm, brassy at the nape); out lists words to pick
+  note: WORDS    what to think of next time
   2 ...          the same for the second thing on the list: 2, 2 l, 2 a 5, 2 s
   stop           applying stops before it is done; the rest becomes a zone of its own
   apart ZONE     rinse ZONE by itself when its time comes; its neighbours must stay dry
@@ -191,6 +208,8 @@ QString helpText(const QString& command)
         return QString::fromUtf8(run) + keysText();
     if (command == QLatin1String{"replay"})
         return QString::fromUtf8(replay);
+    if (command == QLatin1String{"card"})
+        return QString::fromUtf8(card);
     if (command == QLatin1String{"erase"})
         return QString::fromUtf8(erase);
     if (command == QLatin1String{"cautions"})

@@ -30,6 +30,8 @@ std::optional<Command> commandOf(const QString& word)
         return Command::Run;
     if (word == QLatin1String{"replay"})
         return Command::Replay;
+    if (word == QLatin1String{"card"})
+        return Command::Card;
     if (word == QLatin1String{"erase"})
         return Command::Erase;
     if (word == QLatin1String{"cautions"})
@@ -66,7 +68,7 @@ void addOptions(QCommandLineParser& parser, Command command)
         for (const char* const name : {"speed", "sound-file", "data"})
             parser.addOption({words(name), {}, words("value")});
     }
-    if (command == Command::Erase) {
+    if (command == Command::Erase || command == Command::Card) {
         for (const char* const name : {"of", "data"})
             parser.addOption({words(name), {}, words("value")});
     }
@@ -195,7 +197,8 @@ tl::expected<Options, QString> filled(Options options, const QCommandLineParser&
 /// How many files the command takes, and what is wrong if they are more or fewer.
 QString fileProblem(const Options& options, const QStringList& files)
 {
-    const bool none = options.command == Command::Cautions || options.command == Command::Erase;
+    const bool none = options.command == Command::Cautions || options.command == Command::Erase
+        || options.command == Command::Card;
     const bool maybe =
         (options.command == Command::Run && options.resume) || options.command == Command::Replay;
     const bool several = options.command == Command::Plan || options.command == Command::Forecast
@@ -222,7 +225,7 @@ tl::expected<Options, QString> readOptions(const QStringList& arguments)
 {
     if (arguments.isEmpty())
         return tl::unexpected{
-            words("Say what to do: plan, explain, forecast, check, run, replay, erase or cautions.")};
+            words("Say what to do: plan, explain, forecast, check, run, replay, card, erase or cautions.")};
     const QString first = arguments.first();
     if (first == QLatin1String{"--help"} || first == QLatin1String{"-h"} || first == QLatin1String{"help"})
         return help(arguments.value(1));
@@ -234,7 +237,7 @@ tl::expected<Options, QString> readOptions(const QStringList& arguments)
     const auto command = commandOf(first);
     if (!command)
         return tl::unexpected{words("There is no command %1: it must be plan, explain, forecast, check, run, "
-                                    "replay, erase or cautions.")
+                                    "replay, card, erase or cautions.")
                                   .arg(first)};
     options.command = *command;
 

@@ -14,7 +14,7 @@ namespace app::command {
 
 /// What was asked for on the command line.
 struct Options {
-    enum class Command { Help, Version, Plan, Explain, Forecast, Check, Run, Replay, Erase, Cautions };
+    enum class Command { Help, Version, Plan, Explain, Forecast, Check, Run, Replay, Card, Erase, Cautions };
     Command command = Command::Help;
     QString helpAbout;  ///< A command, or empty.
     QString file;       ///< The first, or the only one.
@@ -35,7 +35,7 @@ struct Options {
     QString data;
     bool resume = false;
     std::optional<std::int64_t>
-        run;     ///< Which run is told again or erased; of those told the latest if not said.
+        run;     ///< Which run is told again, shown or erased; of the first two the latest if not said.
     QString at;  ///< Of a run that is told again: the moment to show.
     bool list = false;
 };

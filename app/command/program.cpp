@@ -1,5 +1,6 @@
 #include "app/command/program.h"
 
+#include "app/command/card_command.h"
 #include "app/command/erase_command.h"
 #include "app/command/explain_command.h"
 #include "app/command/forecast_command.h"
@@ -33,6 +34,7 @@ int runProgram(const QStringList& arguments, Outside& outside)
     case Options::Command::Check: return checkCommand(*options, outside);
     case Options::Command::Run: return runCommand(*options, outside);
     case Options::Command::Replay: return replayCommand(*options, outside);
+    case Options::Command::Card: return cardCommand(*options, outside);
     case Options::Command::Erase: return eraseCommand(*options, outside);
     case Options::Command::Cautions: return cautionsCommand(outside);
     }

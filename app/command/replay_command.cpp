@@ -5,12 +5,12 @@
 #include "app/command/run_words.h"
 #include "app/session/data_folder.h"
 #include "app/session/moments.h"
+#include "app/session/past_run.h"
 #include "app/session/sounding.h"
 #include "app/session/stored_services.h"
 #include "app/session/time_zones.h"
 #include "core/alarm/words.h"
 #include "core/run/amend/revisions.h"
-#include "core/run/remember.h"
 
 #include <algorithm>
 #include <ostream>
@@ -116,25 +116,13 @@ bool Replay::choose()
 
 bool Replay::read()
 {
-    if (m_stored.damaged) {
-        complain(
-            "This run is damaged in the journal: its service was changed there, so it cannot be told again.");
+    auto run = session::readPastRun(*m_journal, m_stored, m_zones);
+    if (!run) {
+        complain(run.error());
         return false;
     }
-    auto services = session::servicesOf(m_stored.run.services, m_stored.run.began, m_zones);
-    auto revisions = session::revisionsOf(m_stored, m_zones);
-    auto facts = m_journal->facts(m_stored.id);
-    if (!services || !revisions || !facts) {
-        complain(!services ? services.error() : !revisions ? revisions.error() : facts.error().what);
-        return false;
-    }
-    m_setup.services = std::move(*services);
-    m_setup.revisions = std::move(*revisions);
-    m_setup.preference = m_stored.run.preference;
-    m_setup.began = m_stored.run.began;
-    m_setup.planner = core::run::remembering(core::run::Planner{core::stagger::plan});
-    m_setup.safeStarts = core::run::remembering(core::run::SafeStarts{core::stagger::safeStarts});
-    m_facts = std::move(*facts);
+    m_setup = std::move(run->setup);
+    m_facts = std::move(run->facts);
     m_original = m_setup;
     return true;
 }

@@ -2,11 +2,15 @@
 
 #include "app/output/plan_words.h"
 #include "app/output/text_table.h"
+#include "app/view/outcome_view.h"
+#include "app/view/outcome_words.h"
 #include "app/view/tone_words.h"
 #include "core/run/amend/amendment_text.h"
 #include "core/run/amend/revisions.h"
 #include "core/run/answers.h"
 #include "core/stagger/head_name.h"
+
+#include <algorithm>
 
 namespace app::command {
 
@@ -72,6 +76,22 @@ std::string heatVerb(const Fact& fact)
     return fact.again > Seconds{0} ? "heat on for " + lengthText(fact.again) : "heat on";
 }
 
+/// " as wanted"; empty where none of the few words was said.
+std::string outcomeText(const Fact& fact)
+{
+    return fact.outcome ? " " + std::string{view::outcomeWord(*fact.outcome)} : std::string{};
+}
+
+/// The zone, or the coat, that is looked back on.
+std::string lookedBackOn(const Services& services, const TaskId& zone, FactKind kind)
+{
+    const auto& service = services.at(zone.service);
+    const auto& coat = service.coats.at(zone.coat);
+    const std::string head =
+        services.size() > 1 ? core::stagger::headName(services, zone.service) + ": " : std::string{};
+    return head + (kind == FactKind::TurnedOut ? coat.zones.at(zone.item).name : coat.name);
+}
+
 std::string factVerb(const Fact& fact)
 {
     switch (fact.kind) {
@@ -83,6 +103,8 @@ std::string factVerb(const Fact& fact)
     case FactKind::Moved: return "moved";
     case FactKind::Ended: return "ended";
     case FactKind::Amended: return "what is planned was changed";
+    case FactKind::TurnedOut: return "turned out" + outcomeText(fact) + ":";
+    case FactKind::Noted: return "for next time:";
     }
     if (fact.verdict == core::run::Verdict::Again)
         return "again in " + lengthText(fact.again) + ":";
@@ -202,14 +224,18 @@ std::string textWithoutAmendment(const Services& services, const TimeZones& zone
         && fact.kind != FactKind::Ended && fact.kind != FactKind::Amended;
     std::string text = "#" + std::to_string(static_cast<std::int64_t>(fact.number)) + " "
         + (heat ? heatVerb(fact) : factVerb(fact));
-    if (hasTask)
+    if (fact.kind == FactKind::TurnedOut || fact.kind == FactKind::Noted)
+        text += " " + lookedBackOn(services, fact.task, fact.kind);
+    else if (hasTask)
         text += " " + taskText(services, fact.task);
     else if (fact.about)
         text += " #" + std::to_string(static_cast<std::int64_t>(*fact.about));
     text += " at " + clockOf(services, zones, fact.happened);
     if (core::run::isInstead(fact))
         text += ", instead of #" + std::to_string(static_cast<std::int64_t>(*fact.about));
-    return fact.tone.empty() ? text : text + ", seen: " + fact.tone;
+    if (fact.tone.empty())
+        return text;
+    return text + (fact.kind == FactKind::Looked ? ", seen: " : ", said: ") + fact.tone;
 }
 
 }  // namespace
@@ -236,6 +262,23 @@ std::vector<std::string> answerLines(const core::run::Setup& setup, std::span<co
         std::vector<Fact> known{facts.begin(), facts.end()};
         known[*place].happened = answer.front().happened;
         lines.push_back(factText(setup, known, *place, zones));
+    }
+    return lines;
+}
+
+std::vector<std::string> outcomeLines(const Services& services, const State& state, std::span<const Fact> facts)
+{
+    std::vector<std::string> lines;
+    for (const view::CoatResult& coat : view::coatResults(services, state, facts)) {
+        const std::string whose = coat.name.empty() ? std::string{} : " (" + coat.name + ")";
+        std::string said;
+        for (const view::ZoneResult& zone : coat.zones)
+            said += (said.empty() ? "" : "; ") + zone.name + " " + (zone.isTold() ? resultText(zone) : "not said");
+        const bool any = std::ranges::any_of(coat.zones, &view::ZoneResult::isTold);
+        lines.push_back(any ? "Turned out" + whose + ": " + said
+                            : "How did it turn out" + whose + "? Type out ZONE: and words; out lists some.");
+        if (!coat.note.empty())
+            lines.push_back("For next time" + whose + ": " + coat.note);
     }
     return lines;
 }

@@ -27,6 +27,10 @@ std::string promptText(const Services& services, const core::run::Prompt& prompt
 /// "in 4:30", "now", "0:20 late"
 std::string dueText(core::measure::Seconds left);
 
+/// Of each coat that is over: what was said of how it turned out, or that nobody did.
+std::vector<std::string> outcomeLines(const Services& services, const core::run::State& state,
+                                      std::span<const core::run::Fact> facts);
+
 /// "#12 finished Apply Root at 14:16:00", "#13 what is planned was changed at 14:17:00: Ada comes to help":
 /// the fact at `place` of `facts`.
 std::string factText(const core::run::Setup& setup, std::span<const core::run::Fact> facts, std::size_t place,

@@ -2,9 +2,11 @@
 
 #include "app/command/answer_line.h"
 #include "app/command/help.h"
+#include "app/command/outcome_order.h"
 #include "app/command/right_order.h"
 #include "app/command/run_words.h"
 #include "app/session/cautions.h"
+#include "app/view/outcome_view.h"
 #include "app/view/tone_words.h"
 #include "core/alarm/words.h"
 #include "core/run/amend/amend.h"
@@ -78,6 +80,7 @@ void Terminal::takeLine(const QString& line)
     case Order::Kind::Answer: return answer(*order);
     case Order::Kind::Answers: return tellAnswers();
     case Order::Kind::ToneWords: return tellToneWords();
+    case Order::Kind::OutcomeWords: return m_screen->say(outcomeWordsText());
     }
 }
 
@@ -212,6 +215,8 @@ void Terminal::show()
     if (m_session.isPlanningLong())
         now.emplace_back("The plan is being worked out anew; until then the one before goes on.");
     for (const std::string& line : mutedLines())
+        now.push_back(line);
+    for (const std::string& line : outcomeLines(services, state, m_session.facts()))
         now.push_back(line);
     m_screen->showPicture({clockOf(services, m_zones, state.now), now, laneLines(services, state, m_zones)});
 }

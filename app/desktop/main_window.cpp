@@ -132,6 +132,10 @@ void MainWindow::buildMenus()
     start->setShortcuts({QKeySequence{Qt::CTRL | Qt::Key_Return}, QKeySequence{Qt::CTRL | Qt::Key_Enter}});
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
     check->setShortcut(QKeySequence{Qt::Key_F3});
+    run->addAction(tr("&How it turned out …"), this, [this] {
+        showPage(Page::Lanes);
+        m_lanes->openOutcome();
+    })->setObjectName(QStringLiteral("runOutcome"));
     run->addAction(tr("&End this run …"), this, &MainWindow::askToEnd);
     m_view = new ViewMenu{m_theme, m_settings, menuBar()};
     menuBar()->addMenu(m_view);

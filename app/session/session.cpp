@@ -6,6 +6,7 @@
 #include "core/run/amend/amend.h"
 #include "core/run/amend/revisions.h"
 #include "core/run/remember.h"
+#include "core/run/standing.h"
 
 #include <QCoreApplication>
 
@@ -53,7 +54,8 @@ bool isSameButForTime(const Alarm& a, const Alarm& b)
 
 bool hasEnded(const std::vector<Fact>& facts)
 {
-    return !facts.empty() && facts.back().kind == core::run::FactKind::Ended;
+    const std::vector<Fact> standing = core::run::standingFacts(facts);
+    return std::ranges::find(standing, core::run::FactKind::Ended, &Fact::kind) != standing.end();
 }
 
 Instant latestMoment(Instant began, const std::vector<Fact>& facts)

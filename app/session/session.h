@@ -2,6 +2,7 @@
 
 #include "app/session/clock.h"
 #include "app/session/journal.h"
+#include "app/session/past_run.h"
 #include "app/session/planning_apart.h"
 #include "app/session/sounding.h"
 #include "core/alarm/call.h"
@@ -58,6 +59,13 @@ public:
 
     /// Runs that were not ended, the latest first. Without the one that is under way.
     [[nodiscard]] std::vector<StoredRun> resumable();
+
+    /// All runs of the journal, the latest first, without the one that is under way.
+    [[nodiscard]] std::vector<StoredRun> past();
+    /// One of them, to be looked back on; why not, in words, where it cannot be.
+    [[nodiscard]] tl::expected<PastRun, std::string> lookBack(const StoredRun& run);
+    /// Says how a past run turned out, now; see `tellOfPastRun`.
+    std::optional<std::string> tellOf(PastRun& run, const core::run::Answer& answer);
 
     /// Takes up a run where its facts left it. A simulated run goes on from the
     /// moment of its last fact, in simulated time. An error in words, or nothing.

@@ -14,12 +14,13 @@ namespace app::storage {
 using core::run::Fact;
 using core::run::FactKind;
 using core::run::FactNumber;
+using core::run::Outcome;
 using core::run::Verdict;
 
 namespace {
 
 /// What stands in the file. A word is never given another meaning.
-constexpr std::array<std::pair<FactKind, std::string_view>, 8> kindWords{{
+constexpr std::array<std::pair<FactKind, std::string_view>, 10> kindWords{{
     {FactKind::Started, "started"},
     {FactKind::Finished, "finished"},
     {FactKind::Looked, "looked"},
@@ -28,12 +29,23 @@ constexpr std::array<std::pair<FactKind, std::string_view>, 8> kindWords{{
     {FactKind::Moved, "moved"},
     {FactKind::Ended, "ended"},
     {FactKind::Amended, "amended"},
+    {FactKind::TurnedOut, "turned out"},
+    {FactKind::Noted, "noted"},
 }};
 
 constexpr std::array<std::pair<Verdict, std::string_view>, 3> verdictWords{{
     {Verdict::Leave, "leave"},
     {Verdict::Again, "again"},
     {Verdict::RinseNow, "rinse now"},
+}};
+
+constexpr std::array<std::pair<Outcome, std::string_view>, 6> outcomeWords{{
+    {Outcome::AsWanted, "as wanted"},
+    {Outcome::TooLight, "too light"},
+    {Outcome::TooDark, "too dark"},
+    {Outcome::TooWarm, "too warm"},
+    {Outcome::TooCool, "too cool"},
+    {Outcome::Uneven, "uneven"},
 }};
 
 template <typename Words, typename Value>
@@ -66,6 +78,12 @@ std::optional<std::int64_t> aboutOf(const Fact& fact)
     return static_cast<std::int64_t>(*fact.about);
 }
 
+/// Empty where there is none.
+std::string outcomeOf(const Fact& fact)
+{
+    return fact.outcome ? wordOf(outcomeWords, *fact.outcome) : std::string{};
+}
+
 /// All columns but the seal, parted by a character that stands in none of them.
 std::string sealedText(session::RunId run, const Fact& fact, bool hasWords)
 {
@@ -81,6 +99,8 @@ std::string sealedText(session::RunId run, const Fact& fact, bool hasWords)
         text << fact.revision << '\n';
     if (hasWords)
         text << "words\n";
+    if (fact.outcome)
+        text << "outcome " << outcomeOf(fact) << '\n';
     return text.str();
 }
 
@@ -120,7 +140,7 @@ Database::Result<void> FactRow::insertWords(Database& database) const
 
 Database::Result<void> FactRow::insert(Database& database) const
 {
-    Statement statement{database, "INSERT INTO fact (run, ", columns, ") VALUES (?,?,?,?,?,?,?,?,?,?,?,?)"};
+    Statement statement{database, "INSERT INTO fact (run, ", columns, ") VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?)"};
     statement.bind(1, static_cast<std::int64_t>(m_run))
         .bind(2, static_cast<std::int64_t>(m_fact.number))
         .bind(3, wordOf(kindWords, m_fact.kind))
@@ -132,7 +152,8 @@ Database::Result<void> FactRow::insert(Database& database) const
         .bind(9, std::int64_t{m_fact.again.count()})
         .bind(10, m_seal)
         .bind(11, static_cast<std::int64_t>(m_fact.revision))
-        .bind(12, std::int64_t{m_hasWords});
+        .bind(12, std::int64_t{m_hasWords})
+        .bind(13, outcomeOf(m_fact));
     const auto done = statement.finish();
     return done && m_hasWords ? insertWords(database) : done;
 }
@@ -144,6 +165,11 @@ std::optional<Fact> FactRow::read(const Statement& statement)
     Fact fact;
     if (!kind || !verdict || !core::stagger::readTaskId(statement.text(2), fact.task))
         return std::nullopt;
+    if (const std::string outcome = statement.text(11); !outcome.empty()) {
+        fact.outcome = valueOf(outcomeWords, outcome);
+        if (!fact.outcome)
+            return std::nullopt;
+    }
     fact.number = FactNumber{statement.number(0)};
     fact.kind = *kind;
     if (const auto about = statement.numberIfAny(3))

@@ -26,7 +26,7 @@ public:
 
     /// The columns that `read` expects, in order.
     static constexpr const char* columns =
-        "number, kind, task, about, happened, recorded, verdict, again, seal, revision, words";
+        "number, kind, task, about, happened, recorded, verdict, again, seal, revision, words, outcome";
 
     /// The fact of the row that `statement` stands at, without its words; nothing if it makes no sense.
     static std::optional<core::run::Fact> read(const Statement& statement);

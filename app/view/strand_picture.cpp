@@ -127,6 +127,15 @@ Span reachOf(const StrandPicture& picture)
 
 }  // namespace
 
+void widenByPlanned(StrandPicture& picture)
+{
+    for (const Strand& strand : picture.strands)
+        if (strand.planned) {
+            widen(picture.reach, strand.planned->application.from, strand.planned->application.until);
+            widen(picture.reach, strand.planned->water, strand.planned->water);
+        }
+}
+
 Strand makeStrand(const Service& service, const TaskId& zoneId, const StrandTimes& times,
                   const std::vector<PlannedTask>& tasks)
 {

@@ -52,6 +52,14 @@ struct StrandForecast {
     friend bool operator==(const StrandForecast&, const StrandForecast&) = default;
 };
 
+/// Where a strand was to be by an earlier plan, to be shown behind what happened.
+struct PlannedStrand {
+    Span application;
+    Instant water;
+
+    friend bool operator==(const PlannedStrand&, const PlannedStrand&) = default;
+};
+
 struct Strand {
     TaskId zone;  ///< The `Apply` of the zone.
     std::string name;
@@ -66,6 +74,7 @@ struct Strand {
     std::vector<LookMark> looks;
     std::vector<JobMark> late;
     std::optional<StrandForecast> forecast{};
+    std::optional<PlannedStrand> planned{};
 
     [[nodiscard]] Seconds development() const { return water - clockStart; }
     [[nodiscard]] bool keepsItsWindow() const { return leastAt <= water && water <= mostAt; }
@@ -126,6 +135,9 @@ StrandPicture livePicture(const std::vector<core::service::Service>& services, c
 /// Marks on the strands what they come to. Nothing is marked where no length of applying is uncertain.
 void addForecast(StrandPicture& picture, const std::vector<core::service::Service>& services,
                  const core::stagger::Forecast& forecast);
+
+/// Makes room in the picture for what was planned.
+void widenByPlanned(StrandPicture& picture);
 
 /// The four moments that a strand is drawn from.
 struct StrandTimes {

@@ -16,6 +16,12 @@ bool corrects(const Answer& answer)
         || answer.kind == Answer::Kind::OtherZone;
 }
 
+/// What is said of a coat once it is over can be said when the run has been ended, too.
+bool looksBack(const Answer& answer)
+{
+    return answer.kind == Answer::Kind::TurnOut || answer.kind == Answer::Kind::Note;
+}
+
 bool hasEnded(std::span<const Fact> facts)
 {
     const std::vector<Fact> standing = standingFacts(facts);
@@ -34,6 +40,8 @@ Told tellFacts(const Telling& telling)
     case Answer::Kind::UndoLast:
     case Answer::Kind::MoveLast: return tellCorrection(telling);
     case Answer::Kind::OtherZone: return tellOtherZone(telling);
+    case Answer::Kind::TurnOut:
+    case Answer::Kind::Note: return tellOutcome(telling);
     case Answer::Kind::End: return std::vector{telling.fact(FactKind::Ended, {})};
     case Answer::Kind::Amend:
     case Answer::Kind::Interrupt:
@@ -88,7 +96,7 @@ tl::expected<Decision, Refusal> decideInFull(const Setup& setup, std::span<const
         || (!corrects(answer) && answer.kind != Answer::Kind::End && answer.kind != Answer::Kind::Amend);
     if (namesTask && !exists(services, answer.task))
         return refuse("There is no such task in this service. Choose one from the list.");
-    if (hasEnded(facts) && !corrects(answer))
+    if (hasEnded(facts) && !corrects(answer) && !looksBack(answer))
         return refuse("This run was ended. Undo that to go on with it.");
     return tell({.setup = setup,
                  .services = services,

@@ -10,8 +10,8 @@
 /// What happened. A run is the list of its facts and nothing else: they are
 /// appended, durable before they count, and never changed. Putting something
 /// right is a fact too. Facts hold ids and times, never a name; the one thing in
-/// words is what somebody saw, which a journal keeps apart, so that a person can be
-/// erased without rewriting it.
+/// words is what somebody saw, or says for next time, which a journal keeps apart, so
+/// that a person can be erased without rewriting it.
 namespace core::run {
 
 using measure::Instant;
@@ -32,6 +32,18 @@ enum class FactKind {
     /// From then on the services are those of `revision`: who is there, which zones there are, what is
     /// rinsed with what. The facts that were told with it have the same revision.
     Amended,
+    TurnedOut,  ///< The zone of `task`, its Apply, turned out as `outcome` and `tone` say. The last word counts.
+    Noted,      ///< `tone` is to be thought of next time; `task` is the Apply of a zone of the coat it is about.
+};
+
+/// How a zone turned out.
+enum class Outcome {
+    AsWanted,
+    TooLight,
+    TooDark,
+    TooWarm,
+    TooCool,
+    Uneven,
 };
 
 /// What came of a look.
@@ -53,7 +65,8 @@ struct Fact {
     /// For Looked with Again. For `Heat` that Started: how long it is to stay; 0 if nobody said.
     Seconds again{0};
     std::size_t revision = 0;  ///< Of `Setup::revisions`, from 1; 0 for what amends nothing.
-    std::string tone{};        ///< For Looked: what was seen, in words; empty where nobody said.
+    std::string tone{};  ///< For Looked, TurnedOut and Noted: in words; empty where nobody said.
+    std::optional<Outcome> outcome{};  ///< For TurnedOut, where one of them was said.
 
     friend bool operator==(const Fact&, const Fact&) = default;
 };

@@ -61,6 +61,8 @@ void take(const std::vector<Service>& services, Progress& progress, const Fact& 
     case FactKind::Undone:
     case FactKind::Moved:
     case FactKind::Amended:
+    case FactKind::TurnedOut:
+    case FactKind::Noted:
     case FactKind::Ended: return;
     }
 }

@@ -202,6 +202,8 @@ struct Answer {
         Amend,      ///< `services` from now on, without the tasks of `drop`; see core/run/amend/amend.h.
         Interrupt,  ///< Applying `task` stops before it is done; the rest becomes a zone of its own.
         Abandon,    ///< Nothing more is begun of the coat of `task`; what is on the hair is rinsed.
+        TurnOut,    ///< The zone of `task`, its Apply, turned out as `outcome` and `tone` say.
+        Note,       ///< `tone` is to be thought of next time, of the coat of `task`, a zone's Apply.
         OtherZone,  ///< The answer `about`, or the last about a zone, was really about the zone of `task`,
                     ///< its Apply.
     };
@@ -209,7 +211,10 @@ struct Answer {
     TaskId task{};
     Seconds ago{0};      ///< It happened that long before now.
     Seconds again{0};    ///< For LookAgain, and for Start of `Heat`.
-    std::string tone{};  ///< For Leave, LookAgain, and RinseZoneNow of a look: what was seen, in words.
+    /// For Leave, LookAgain, and RinseZoneNow of a look: what was seen, in words. For TurnOut and Note: what is
+    /// said.
+    std::string tone{};
+    std::optional<Outcome> outcome{};  ///< For TurnOut.
     std::vector<TaskId> also{};  ///< For Leave: further looks that are left too.
     std::optional<FactNumber>
         about{};  ///< For UndoLast, MoveLast and OtherZone: another than the last. Undoing an undo redoes.

@@ -81,15 +81,6 @@ std::optional<std::string> whyNoRinse(const Telling& telling, const TaskId& appl
     return {};
 }
 
-/// Words that a line can hold.
-std::optional<std::string> whyNoTone(const std::string& tone)
-{
-    if (tone.size() > longestTone)
-        return "Say in fewer words what was seen: at most " + std::to_string(longestTone) + " letters.";
-    const bool plain = std::ranges::none_of(tone, [](unsigned char letter) { return letter < ' '; });
-    return plain ? std::nullopt : std::optional<std::string>{"Say in one line what was seen."};
-}
-
 Told tellRinseNow(const Telling& telling)
 {
     const TaskId& id = telling.answer.task;
@@ -118,7 +109,7 @@ Told tellRinseNow(const Telling& telling)
 
 Told tellLook(const Telling& telling)
 {
-    if (const auto why = whyNoTone(telling.answer.tone))
+    if (const auto why = whyNoWords(telling.answer.tone, longestTone))
         return refuse(*why);
     if (telling.answer.kind == Answer::Kind::RinseZoneNow)
         return tellRinseNow(telling);

@@ -35,6 +35,8 @@ std::optional<Answer::Kind> kindFor(const Fact& fact)
         if (fact.verdict == Verdict::RinseNow)
             return Answer::Kind::RinseZoneNow;
         return fact.verdict == Verdict::Again ? Answer::Kind::LookAgain : Answer::Kind::Leave;
+    case FactKind::TurnedOut: return Answer::Kind::TurnOut;
+    case FactKind::Noted:
     case FactKind::Undone:
     case FactKind::Moved:
     case FactKind::Ended:
@@ -83,7 +85,8 @@ public:
                             .task = *task,
                             .ago = m_telling.now - fact.happened,
                             .again = fact.again,
-                            .tone = fact.tone};
+                            .tone = fact.tone,
+                            .outcome = fact.outcome};
         auto told = decide(m_telling.setup, m_known, answer, m_telling.now);
         if (!told)
             return told.error().what;

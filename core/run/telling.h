@@ -41,6 +41,12 @@ Told tellLook(const Telling& telling);
 /// Amend, Interrupt and Abandon, and what becomes of the services. Where a task is named it exists.
 tl::expected<Decision, Refusal> tellAmendment(const Telling& telling);
 
+/// TurnOut and Note. The task exists.
+Told tellOutcome(const Telling& telling);
+
+/// Why what somebody says cannot be kept, or nothing: it has to go into one line of so many bytes.
+std::optional<std::string> whyNoWords(const std::string& words, std::size_t most);
+
 /// UndoLast and MoveLast.
 Told tellCorrection(const Telling& telling);
 

@@ -7,6 +7,7 @@
 #include "app/desktop/lanes/more_panel.h"
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
+#include "app/desktop/lanes/outcome_panel.h"
 #include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
@@ -54,6 +55,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_muted{new Notice{theme, QStringLiteral("notice"), QStringLiteral("silent")}}
     , m_changes{new Notice{theme, QStringLiteral("notice"), QStringLiteral("clock")}}
     , m_heat{new Notice{theme, QStringLiteral("notice"), QStringLiteral("heat")}}
+    , m_overNotice{new Notice{theme, QStringLiteral("notice"), QStringLiteral("assess")}}
     , m_reason{new ReasonBand{theme}}
     , m_choices{new session::ChoiceSearch{session, this}}
     , m_now{new NowPanel{theme}}
@@ -63,6 +65,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_strands{new StrandWidget{theme}}
     , m_body{new QVBoxLayout}
     , m_more{new MorePanel}
+    , m_outcome{new OutcomePanel}
     , m_corrections{new Corrections{theme}}
 {
     setObjectName(QStringLiteral("lanesPage"));
@@ -79,12 +82,13 @@ void LanesPage::build()
     m_muted->setObjectName(QStringLiteral("muted"));
     m_changes->setObjectName(QStringLiteral("changes"));
     m_heat->setObjectName(QStringLiteral("heat"));
+    m_overNotice->setObjectName(QStringLiteral("over"));
     m_strands->setObjectName(QStringLiteral("liveStrands"));
 
     auto* body = m_body;
     body->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
     body->setSpacing(metrics::gapSmall);
-    for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_muted, m_changes, m_heat})
+    for (QWidget* notice : {m_soundWarning, m_warning, m_resumed, m_muted, m_changes, m_heat, m_overNotice})
         body->addWidget(notice);
     body->addWidget(m_alert, 3);
     body->addWidget(m_now);
@@ -100,6 +104,7 @@ void LanesPage::build()
     outer->setSpacing(0);
     outer->addLayout(body, 1);
     outer->addWidget(m_more);
+    outer->addWidget(m_outcome);
     outer->addWidget(m_corrections);
 }
 
@@ -130,6 +135,7 @@ void LanesPage::connectParts()
     const auto* far = new QShortcut{Qt::Key_F, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut};
     connect(far, &QShortcut::activated, this, [this] { setFar(!m_far); });
     connectMore();
+    connectOutcome();
     connect(m_reason, &ReasonBand::listWanted, this, [this] {
         openMore(false);
         m_choices->open();
@@ -159,6 +165,7 @@ void LanesPage::refresh()
     m_choices->follow();
     showHeat(lanes);
     showAlarms(now);
+    showOutcome();
     showChanges();
     showReason();
     showSound();
@@ -243,7 +250,8 @@ int LanesPage::roomTaken() const
         taken += heightOf(*m_corrections, width());
     for (const QWidget* part :
          std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed, m_muted, m_changes,
-                                               m_heat, m_reason, m_now, m_alert, m_more})
+                                               m_heat, m_overNotice, m_reason, m_now, m_alert, m_more,
+                                               m_outcome})
         if (!part->isHidden())
             taken += heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
     return taken;

@@ -5,10 +5,13 @@
 #include "app/session/session.h"
 #include "app/view/alarm_view.h"
 #include "app/view/now_view.h"
+#include "app/view/outcome_view.h"
 
 #include <QElapsedTimer>
 #include <QTimer>
 #include <QWidget>
+
+#include <set>
 
 class QVBoxLayout;
 
@@ -24,6 +27,7 @@ class LanesGrid;
 class MorePanel;
 class Notice;
 class NowPanel;
+class OutcomePanel;
 class ReasonBand;
 
 /// The lanes while they run: the one thing to do now, every lane, and the
@@ -39,6 +43,9 @@ public:
     void refresh();
     void takeFocus();
     void undoLast();
+
+    /// Asks how the coat that is over turned out; nothing where none is.
+    void openOutcome();
 
     /// The page came into view though nobody asked for it: what is typed in the next moment was meant for
     /// something else, and answers nothing.
@@ -89,6 +96,10 @@ private:
     void showHeat(const view::LanesView& lanes);
     void showMore(bool opens = false);
     void connectFacts();
+    void connectOutcome();
+    void closeOutcome();
+    void showOutcome();
+    [[nodiscard]] std::vector<view::CoatResult> results() const;
     void showSound();
     void showMuted();
     void mute();
@@ -107,6 +118,7 @@ private:
     Notice* m_muted;
     Notice* m_changes;
     Notice* m_heat;
+    Notice* m_overNotice;
     ReasonBand* m_reason;
     session::ChoiceSearch* m_choices;
     NowPanel* m_now;
@@ -116,6 +128,8 @@ private:
     StrandWidget* m_strands;
     QVBoxLayout* m_body;
     MorePanel* m_more;
+    OutcomePanel* m_outcome;
+    std::set<view::CoatPlace> m_passedOver;  ///< Coats that nobody wants to be asked about now.
     Corrections* m_corrections;
     QString m_chosen;               ///< Said with the change that it made, until something else happens.
     std::size_t m_chosenFacts = 0;  ///< How many facts there were then.

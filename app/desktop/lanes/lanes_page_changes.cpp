@@ -6,6 +6,7 @@
 #include "app/desktop/lanes/more_panel.h"
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
+#include "app/desktop/lanes/outcome_panel.h"
 #include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
@@ -146,6 +147,7 @@ void LanesPage::openMore(bool open)
         return;
     if (open) {
         m_choices->close();
+        m_outcome->hide();
         showMore(true);
         m_more->open();
     } else {

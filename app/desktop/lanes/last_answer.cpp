@@ -1,6 +1,7 @@
 #include "app/desktop/lanes/last_answer.h"
 
 #include "app/desktop/words.h"
+#include "app/view/outcome_words.h"
 #include "core/run/amend/amendment_text.h"
 #include "core/run/amend/revisions.h"
 #include "core/run/answers.h"
@@ -28,6 +29,8 @@ QString verb(const Fact& fact)
                                                          : Text::tr("looked");
     case FactKind::Dropped: return Text::tr("left out");
     case FactKind::Ended: return Text::tr("the run was ended");
+    case FactKind::TurnedOut:
+    case FactKind::Noted:
     case FactKind::Undone:
     case FactKind::Moved:
     case FactKind::Amended: break;
@@ -41,6 +44,19 @@ QString amended(const Setup& setup, std::span<const Fact> facts, const Fact& fac
     const auto place = core::run::placeOf(facts, fact.number);
     const std::string what = place ? core::run::amendmentText(setup, facts, *place, zones) : std::string{};
     return what.empty() ? Text::tr("what is planned was changed") : QString::fromStdString(what);
+}
+
+/// "Root turned out too warm, brassy 15:10", "For next time 15:11: two minutes less"
+QString lookedBack(const core::service::Coat& coat, const Fact& fact, const QString& when)
+{
+    const QString said = QString::fromStdString(fact.tone);
+    if (fact.kind == FactKind::Noted)
+        return Text::tr("For next time %1: %2").arg(when, said);
+    const std::string word = fact.outcome ? std::string{view::outcomeWord(*fact.outcome)} : std::string{};
+    QStringList how{QString::fromStdString(word), said};
+    how.removeAll(QString{});
+    return Text::tr("%1 turned out %2 %3")
+        .arg(QString::fromStdString(coat.zones.at(fact.task.item).name), how.join(QStringLiteral(", ")), when);
 }
 
 }  // namespace
@@ -61,6 +77,8 @@ QString answerText(const Setup& setup, std::span<const Fact> facts, const std::v
         return words::ofHead(head,
                              last.kind == FactKind::Started ? Text::tr("Heat on %1").arg(when)
                                                             : Text::tr("Heat off %1").arg(when));
+    if (last.kind == FactKind::TurnedOut || last.kind == FactKind::Noted)
+        return words::ofHead(head, lookedBack(services.at(last.task.service).coats.at(last.task.coat), last, when));
     const std::string task = core::stagger::taskName(services.at(last.task.service), last.task);
     QString text =
         QStringLiteral("%1: %2 %3").arg(words::ofHead(head, QString::fromStdString(task)), verb(last), when);

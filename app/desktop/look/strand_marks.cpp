@@ -34,6 +34,18 @@ void StrandPainter::paintWindow(const Strand& strand, const QRectF& row, const Q
     m_painter.fillPath(wedge, line);
 }
 
+/// A dashed box and a dashed stroke: where applying and water were to be.
+void StrandPainter::paintPlanned(const Strand& strand, const QRectF& row)
+{
+    const view::PlannedStrand& planned = *strand.planned;
+    const double from = m_geometry.x(planned.application.from);
+    const double until = std::max(from + 3, m_geometry.x(planned.application.until));
+    m_painter.setPen(pen(m_colours.quietInk, 1.5, Qt::DashLine));
+    m_painter.drawRect(QRectF{from, centre(row) - 13, until - from, 26});
+    const double water = m_geometry.x(planned.water);
+    m_painter.drawLine(QPointF{water, centre(row) - 14}, QPointF{water, centre(row) + 14});
+}
+
 /// Above the ribbon's end: between these two ends water comes in nine runs of ten.
 void StrandPainter::paintForecast(const Strand& strand, const QRectF& row)
 {

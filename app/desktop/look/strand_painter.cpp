@@ -132,6 +132,8 @@ void StrandPainter::paintStrand(std::size_t place)
     paintRinse(strand, row);
     paintWindow(strand, row, colour);
     paintMarks(strand, row);
+    if (strand.planned)
+        paintPlanned(strand, row);
     if (strand.forecast)
         paintForecast(strand, row);
 }

@@ -45,6 +45,7 @@ private:
     void paintRinse(const view::Strand& strand, const QRectF& row);
     void paintWindow(const view::Strand& strand, const QRectF& row, const QColor& colour);
     void paintForecast(const view::Strand& strand, const QRectF& row);
+    void paintPlanned(const view::Strand& strand, const QRectF& row);
     void paintMarks(const view::Strand& strand, const QRectF& row);
     void paintHands(std::size_t pair);
     void paintNow();

@@ -58,7 +58,8 @@ struct Counts {
     }
 };
 
-/// Facts as a run has them: heat, a tone, a correction, an amendment with its revision.
+/// Facts as a run has them: heat, a tone, a correction, an amendment with its revision, how a zone turned
+/// out.
 std::vector<Fact> everyKind()
 {
     std::vector<Fact> facts = someFacts(9);
@@ -71,7 +72,11 @@ std::vector<Fact> everyKind()
     amended.revision = 1;
     Fact instead = facts[1];
     instead.about = session::FactNumber{2};
-    for (const Fact& fact : {heat, amended, instead})
+    Fact outcome = facts[0];
+    outcome.kind = FactKind::TurnedOut;
+    outcome.outcome = core::run::Outcome::TooWarm;
+    outcome.tone = "brassy at the nape";
+    for (const Fact& fact : {heat, amended, instead, outcome})
         facts.push_back(fact);
     for (std::size_t place = 0; place < facts.size(); ++place)
         facts[place].number = session::FactNumber{static_cast<std::int64_t>(place) + 1};

@@ -53,6 +53,30 @@ std::vector<Fact> someFacts(int count)
     return facts;
 }
 
+std::unique_ptr<SqliteJournal> opened(const Folder& folder)
+{
+    auto journal = SqliteJournal::open(folder.path());
+    EXPECT_TRUE(journal.has_value()) << journal.error().what;
+    return journal ? std::move(*journal) : nullptr;
+}
+
+Fact ending(int second)
+{
+    Fact fact;
+    fact.kind = FactKind::Ended;
+    fact.happened = moment(second);
+    fact.recorded = moment(second);
+    return fact;
+}
+
+bool standsAnywhere(const Folder& folder, const std::string& text)
+{
+    for (const auto& file : std::filesystem::directory_iterator{folder.path()})
+        if (bytesOf(file.path()).find(text) != std::string::npos)
+            return true;
+    return false;
+}
+
 std::string bytesOf(const std::filesystem::path& file)
 {
     std::ifstream in{file, std::ios::binary};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/session/journal.h"
+#include "app/storage/sqlite_journal.h"
 
 #include <QTemporaryDir>
 
@@ -8,6 +9,7 @@
 
 #include <csignal>
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -81,6 +83,15 @@ session::NewRun newRun();
 
 /// `count` facts that differ in every field, numbered from 1 as the journal would.
 std::vector<session::Fact> someFacts(int count);
+
+/// The journal in it, which must be sound.
+std::unique_ptr<SqliteJournal> opened(const Folder& folder);
+
+/// That a run was ended.
+session::Fact ending(int second);
+
+/// Whether any file of the folder holds `text`.
+bool standsAnywhere(const Folder& folder, const std::string& text);
 
 std::string bytesOf(const std::filesystem::path& file);
 void writeBytes(const std::filesystem::path& file, const std::string& bytes);

@@ -12,39 +12,17 @@ namespace app::storage {
 namespace {
 
 using core::run::FactKind;
+using samples::ending;
 using samples::moment;
 using samples::newRun;
+using samples::opened;
 using samples::someFacts;
+using samples::standsAnywhere;
 using session::Fact;
 using session::FactNumber;
 using session::JournalError;
 using session::RunId;
 using testing::HasSubstr;
-
-std::unique_ptr<SqliteJournal> opened(const samples::Folder& folder)
-{
-    auto journal = SqliteJournal::open(folder.path());
-    EXPECT_TRUE(journal.has_value()) << journal.error().what;
-    return journal ? std::move(*journal) : nullptr;
-}
-
-Fact ending(int second)
-{
-    Fact fact;
-    fact.kind = FactKind::Ended;
-    fact.happened = moment(second);
-    fact.recorded = moment(second);
-    return fact;
-}
-
-/// Whether any file of the folder holds `text`.
-bool standsAnywhere(const samples::Folder& folder, const std::string& text)
-{
-    for (const auto& file : std::filesystem::directory_iterator{folder.path()})
-        if (samples::bytesOf(file.path()).find(text) != std::string::npos)
-            return true;
-    return false;
-}
 
 TEST(SqliteJournal, GivesBackEveryFactAsItWasAfterItIsOpenedAgain)
 {
@@ -219,7 +197,8 @@ void change(const samples::Folder& folder, const char* statements)
 void goBackToLayoutThree(const samples::Folder& folder)
 {
     change(folder,
-           "DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER TABLE run DROP COLUMN seal; "
+           "ALTER TABLE fact DROP COLUMN outcome; DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER "
+           "TABLE run DROP COLUMN seal; "
            "ALTER TABLE service DROP COLUMN seal; ALTER TABLE revision DROP COLUMN seal; PRAGMA user_version "
            "= 3;");
 }
@@ -242,7 +221,7 @@ TEST(SqliteJournal, TakesUpAJournalOfTheFirstLayout)
     EXPECT_TRUE(opened(folder)->run(run).value().revisions.empty());
 }
 
-// The layout before this one: revisions and the base of the clock, no words.
+// The third layout: revisions and the base of the clock, no words.
 TEST(SqliteJournal, TakesUpAJournalWithoutWordsAndGoesOnWithThem)
 {
     const samples::Folder folder;

@@ -1,0 +1,48 @@
+#include "app/session/past_run.h"
+
+#include "app/session/stored_services.h"
+#include "core/run/remember.h"
+
+namespace app::session {
+
+tl::expected<PastRun, std::string> readPastRun(Journal& journal, const StoredRun& stored,
+                                               const core::measure::TimeZones& zones)
+{
+    if (stored.damaged)
+        return tl::unexpected{
+            std::string{"This run is damaged in the journal: its service was changed there, so it cannot be told "
+                        "again."}};
+    auto services = servicesOf(stored.run.services, stored.run.began, zones);
+    auto revisions = revisionsOf(stored, zones);
+    auto facts = journal.facts(stored.id);
+    if (!services || !revisions || !facts)
+        return tl::unexpected{!services ? services.error() : !revisions ? revisions.error() : facts.error().what};
+    PastRun run{.stored = stored, .setup = {}, .facts = std::move(*facts)};
+    run.setup.services = std::move(*services);
+    run.setup.revisions = std::move(*revisions);
+    run.setup.preference = stored.run.preference;
+    run.setup.began = stored.run.began;
+    run.setup.planner = core::run::remembering(core::run::Planner{core::stagger::plan});
+    run.setup.safeStarts = core::run::remembering(core::run::SafeStarts{core::stagger::safeStarts});
+    return run;
+}
+
+std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const core::run::Answer& answer, Instant now)
+{
+    using Kind = core::run::Answer::Kind;
+    if (answer.kind != Kind::TurnOut && answer.kind != Kind::Note)
+        return "Of a run that is over only how it turned out can be said.";
+    auto facts = core::run::decide(run.setup, run.facts, answer, now);
+    if (!facts)
+        return facts.error().what;
+    const auto numbers = journal.append(run.stored.id, *facts);
+    if (!numbers)
+        return numbers.error().what;
+    for (std::size_t place = 0; place < facts->size(); ++place) {
+        (*facts)[place].number = (*numbers)[place];
+        run.facts.push_back((*facts)[place]);
+    }
+    return std::nullopt;
+}
+
+}  // namespace app::session

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "app/session/journal.h"
+#include "core/run/run.h"
+
+#include <tl/expected.hpp>
+
+#include <string>
+
+namespace app::session {
+
+/// A run of the journal, to be looked back on.
+struct PastRun {
+    StoredRun stored;
+    core::run::Setup setup;
+    std::vector<Fact> facts;
+};
+
+/// The run with its services and facts, or why it cannot be told again, in words.
+tl::expected<PastRun, std::string> readPastRun(Journal& journal, const StoredRun& stored,
+                                               const core::measure::TimeZones& zones);
+
+/// Says of it how a zone turned out, or what to think of next time, and keeps that. The
+/// run itself is not touched. A refusal in words, or nothing; then it is in `run` too.
+std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const core::run::Answer& answer, Instant now);
+
+}  // namespace app::session
