@@ -12,7 +12,19 @@ namespace app::command {
 
 /// What a typed line asks for.
 struct Order {
-    enum class Kind { Answer, Answers, Cautions, Keys, Leave, Choices, Choose, Mute, Unmute, ToneWords, OutcomeWords };
+    enum class Kind {
+        Answer,
+        Answers,
+        Cautions,
+        Keys,
+        Leave,
+        Choices,
+        Choose,
+        Mute,
+        Unmute,
+        ToneWords,
+        OutcomeWords
+    };
     Kind kind = Kind::Answer;
     core::run::Answer answer;
     std::size_t choice = 0;  ///< For Choose, from 1.

@@ -5,6 +5,7 @@
 #include "app/command/run_words.h"
 #include "app/session/data_folder.h"
 #include "app/session/past_run.h"
+#include "app/session/session.h"
 #include "app/session/time_zones.h"
 
 #include <algorithm>
@@ -40,14 +41,17 @@ int cardCommand(const Options& options, Outside& outside)
     const StoredRun* const stored = chosen(*runs, options.run);
     if (stored == nullptr)
         return complain(outside,
-                        {options.run ? "The journal knows no run " + std::to_string(*options.run)
+                        {options.run
+                             ? "The journal knows no run " + std::to_string(*options.run)
                                  + ". basinbell replay --list says which there are."
-                                     : "The journal knows no run yet. A record card is made of what was answered: "
-                                       "begin with basinbell run."});
+                             : "The journal knows no run yet. A record card is made of what was answered: "
+                               "begin with basinbell run."});
     const session::QtTimeZones zones;
-    const auto run = session::readPastRun(*journal, *stored, zones);
+    auto run = session::readPastRun(*journal, *stored, zones);
     if (!run)
         return complain(outside, {run.error()});
+    run->setup.budget.conflicts =
+        session::Session::liveConflicts;  // What was planned first, as it was shown.
     const auto latest = run->facts.empty() ? run->setup.began : run->facts.back().recorded;
     const auto card = view::recordCard(run->setup, run->facts, latest, zones);
     outside.out << cardText(card, static_cast<std::int64_t>(stored->id), zones);

@@ -81,8 +81,8 @@ std::string coatText(const CardCoat& coat, const WallClock& clock)
         for (const view::CardLook& look : zone.looks)
             text += lookLine(zone, look, clock);
     for (const view::CardHeat& heat : coat.heats)
-        text += clock.text(heat.from) + "  Heat, " + (heat.until ? "until " + clock.text(*heat.until) : "no end said")
-            + "\n";
+        text += clock.text(heat.from) + "  Heat, "
+            + (heat.until ? "until " + clock.text(*heat.until) : "no end said") + "\n";
     for (const std::string& task : coat.leftOut)
         text += "Left out: " + task + "\n";
     if (!coat.note.empty())
@@ -116,7 +116,8 @@ std::string cardText(const view::RecordCard& card, std::int64_t run, const core:
         text += "\nChanged while it went on:\n";
     for (const view::CardChange& change : card.changes)
         text += clock.text(change.at) + "  " + change.what + "\n";
-    return text + "\nWhat was done is what was answered. The product's leaflet comes first: basinbell cautions.\n";
+    return text
+        + "\nWhat was done is what was answered. The product's leaflet comes first: basinbell cautions.\n";
 }
 
 }  // namespace app::command

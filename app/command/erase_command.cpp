@@ -31,7 +31,8 @@ int eraseCommand(const Options& options, Outside& outside)
                 << ": the service with every name and note in it, whatever changed it while the run went on, "
                    "and what was said of tones, of how it turned out and for next time.\n"
                 << "Kept: when the run began and ended, and " << count
-                << ": the kind of each task, the number of its zone, when, and which of the words to pick was said of "
+                << ": the kind of each task, the number of its zone, when, and which of the words to pick "
+                   "was said of "
                    "how it turned out. They name nobody. The run cannot be told again.\n"
                 << "Copies of the journal, exported plans and service files are not touched.\n";
     return Planned;

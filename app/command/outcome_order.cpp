@@ -56,7 +56,8 @@ void pick(const std::string& said, Answer& answer)
     answer.tone = rest == std::string::npos ? std::string{} : said.substr(rest);
 }
 
-Result<Order> turnedOut(const std::string& name, const std::string& said, const Services& services, const State& state)
+Result<Order> turnedOut(const std::string& name, const std::string& said, const Services& services,
+                        const State& state)
 {
     const auto zone = lastRinsed(name, services, state);
     if (!zone)
@@ -80,21 +81,24 @@ Result<Order> noted(const std::string& said, const Services& services, const Sta
 
 std::string outcomeWordsText()
 {
-    std::string text = "How did it turn out? out ZONE: 1, or any words; and note: what to think of next time.";
+    std::string text =
+        "How did it turn out? out ZONE: 1, or any words; and note: what to think of next time.";
     for (std::size_t place = 0; place < view::outcomeWords.size(); ++place)
         text += (place == 0 ? "\n  " : ",  ") + std::to_string(place + 1) + " "
             + std::string{view::outcomeWords[place].second};
     return text;
 }
 
-std::optional<Result<Order>> readOutcome(const std::string& line, const Services& services, const State& state)
+std::optional<Result<Order>> readOutcome(const std::string& line, const Services& services,
+                                         const State& state)
 {
     const std::size_t colon = line.find(':');
     const auto words = wordsOf(line.substr(0, colon));
     if (words.empty())
         return std::nullopt;
     const std::string key = lowered(words.front());
-    const std::string said = colon == std::string::npos ? std::string{} : nameFrom(wordsOf(line.substr(colon + 1)), 0);
+    const std::string said =
+        colon == std::string::npos ? std::string{} : nameFrom(wordsOf(line.substr(colon + 1)), 0);
     if (key == "out" && words.size() == 1 && colon == std::string::npos) {
         Order order;
         order.kind = Order::Kind::OutcomeWords;
@@ -105,8 +109,9 @@ std::optional<Result<Order>> readOutcome(const std::string& line, const Services
     if (key == "note" && words.size() == 1 && !said.empty())
         return noted(said, services, state);
     if (key == "out" || key == "note")
-        return tl::unexpected{std::string{"Type out ZONE: and how it turned out, or note: and what to think of next "
-                                          "time. out alone lists words to pick."}};
+        return tl::unexpected{
+            std::string{"Type out ZONE: and how it turned out, or note: and what to think of next "
+                        "time. out alone lists words to pick."}};
     return std::nullopt;
 }
 

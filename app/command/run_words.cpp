@@ -266,14 +266,16 @@ std::vector<std::string> answerLines(const core::run::Setup& setup, std::span<co
     return lines;
 }
 
-std::vector<std::string> outcomeLines(const Services& services, const State& state, std::span<const Fact> facts)
+std::vector<std::string> outcomeLines(const Services& services, const State& state,
+                                      std::span<const Fact> facts)
 {
     std::vector<std::string> lines;
     for (const view::CoatResult& coat : view::coatResults(services, state, facts)) {
         const std::string whose = coat.name.empty() ? std::string{} : " (" + coat.name + ")";
         std::string said;
         for (const view::ZoneResult& zone : coat.zones)
-            said += (said.empty() ? "" : "; ") + zone.name + " " + (zone.isTold() ? resultText(zone) : "not said");
+            said += (said.empty() ? "" : "; ") + zone.name + " "
+                + (zone.isTold() ? resultText(zone) : "not said");
         const bool any = std::ranges::any_of(coat.zones, &view::ZoneResult::isTold);
         lines.push_back(any ? "Turned out" + whose + ": " + said
                             : "How did it turn out" + whose + "? Type out ZONE: and words; out lists some.");

@@ -29,7 +29,8 @@ MainWindow::MainWindow(const Parts& parts)
     , m_zones{parts.zones}
     , m_folder{parts.folder}
     , m_files{new FileMenu{m_document, ServiceFiles{parts.zones, parts.localZone}, parts.settings, *this}}
-    , m_printing{new print::Printing{*this, *m_files->menu(), [this] { return toPrint(); }}}
+    , m_printing{new print::Printing{*this, [this] { return toPrint(); }}}
+    , m_records{new Records{m_theme, m_session, m_zones, *this}}
     , m_pages{new QStackedWidget}
 {
     setObjectName(QStringLiteral("mainWindow"));
@@ -118,6 +119,8 @@ QWidget* MainWindow::makeBar()
 void MainWindow::buildMenus()
 {
     menuBar()->addMenu(m_files->menu());
+    m_records->addTo(*m_files->menu());
+    m_printing->addTo(*m_files->menu());
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
     m_undo = edit->addAction(tr("Undo"), this, &MainWindow::undo);
     m_undo->setObjectName(QStringLiteral("undo"));
@@ -132,10 +135,12 @@ void MainWindow::buildMenus()
     start->setShortcuts({QKeySequence{Qt::CTRL | Qt::Key_Return}, QKeySequence{Qt::CTRL | Qt::Key_Enter}});
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
     check->setShortcut(QKeySequence{Qt::Key_F3});
-    run->addAction(tr("&How it turned out …"), this, [this] {
-        showPage(Page::Lanes);
-        m_lanes->openOutcome();
-    })->setObjectName(QStringLiteral("runOutcome"));
+    run->addAction(tr("&How it turned out …"), this,
+                   [this] {
+                       showPage(Page::Lanes);
+                       m_lanes->openOutcome();
+                   })
+        ->setObjectName(QStringLiteral("runOutcome"));
     run->addAction(tr("&End this run …"), this, &MainWindow::askToEnd);
     m_view = new ViewMenu{m_theme, m_settings, menuBar()};
     menuBar()->addMenu(m_view);

@@ -3,6 +3,7 @@
 #include "app/desktop/file_menu.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/print/printing.h"
+#include "app/desktop/records/records.h"
 #include "app/desktop/setup/service_document.h"
 #include "app/desktop/sound.h"
 #include "app/desktop/view_menu.h"
@@ -68,6 +69,9 @@ public:
 
     [[nodiscard]] print::Printing& printing() { return *m_printing; }
 
+    /// What the page in view has for paper; nothing while there is no plan.
+    [[nodiscard]] std::vector<print::Sheet> toPrint() const;
+
 Q_SIGNALS:
     /// The menus are new, and what was added to them is gone.
     void menusBuilt();
@@ -98,7 +102,6 @@ private:
     void undo();
     void redo();
     [[nodiscard]] bool runs() const;
-    [[nodiscard]] std::vector<print::Sheet> toPrint() const;
 
     Theme& m_theme;
     session::Session& m_session;
@@ -109,6 +112,7 @@ private:
     ServiceDocument m_document;
     FileMenu* m_files;
     print::Printing* m_printing;
+    Records* m_records;
     QStackedWidget* m_pages;
     SetupPage* m_setup = nullptr;
     LanesPage* m_lanes = nullptr;

@@ -4,30 +4,48 @@
 #include "core/run/remember.h"
 
 namespace app::session {
+namespace {
+
+void planAtOnce(core::run::Setup& setup)
+{
+    setup.planner = core::run::remembering(core::run::Planner{core::stagger::plan});
+    setup.safeStarts = core::run::remembering(core::run::SafeStarts{core::stagger::safeStarts});
+}
+
+}  // namespace
+
+PastRun soFar(const core::run::Setup& setup, const std::vector<Fact>& facts)
+{
+    PastRun run{.stored = {}, .setup = setup, .facts = facts};
+    planAtOnce(run.setup);
+    return run;
+}
 
 tl::expected<PastRun, std::string> readPastRun(Journal& journal, const StoredRun& stored,
                                                const core::measure::TimeZones& zones)
 {
     if (stored.damaged)
-        return tl::unexpected{
-            std::string{"This run is damaged in the journal: its service was changed there, so it cannot be told "
-                        "again."}};
+        return tl::unexpected{std::string{
+            "This run is damaged in the journal: its service was changed there, so it cannot be told "
+            "again."}};
     auto services = servicesOf(stored.run.services, stored.run.began, zones);
     auto revisions = revisionsOf(stored, zones);
     auto facts = journal.facts(stored.id);
     if (!services || !revisions || !facts)
-        return tl::unexpected{!services ? services.error() : !revisions ? revisions.error() : facts.error().what};
+        return tl::unexpected{!services        ? services.error()
+                                  : !revisions ? revisions.error()
+                                               : facts.error().what};
     PastRun run{.stored = stored, .setup = {}, .facts = std::move(*facts)};
     run.setup.services = std::move(*services);
     run.setup.revisions = std::move(*revisions);
     run.setup.preference = stored.run.preference;
     run.setup.began = stored.run.began;
-    run.setup.planner = core::run::remembering(core::run::Planner{core::stagger::plan});
-    run.setup.safeStarts = core::run::remembering(core::run::SafeStarts{core::stagger::safeStarts});
+    planAtOnce(run.setup);
     return run;
 }
 
-std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const core::run::Answer& answer, Instant now)
+std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const core::run::Answer& answer,
+                                         Instant now)
 {
     using Kind = core::run::Answer::Kind;
     if (answer.kind != Kind::TurnOut && answer.kind != Kind::Note)

@@ -16,12 +16,16 @@ struct PastRun {
     std::vector<Fact> facts;
 };
 
+/// A run that goes on, as it stands: whatever is asked about it is planned at once, never apart.
+PastRun soFar(const core::run::Setup& setup, const std::vector<Fact>& facts);
+
 /// The run with its services and facts, or why it cannot be told again, in words.
 tl::expected<PastRun, std::string> readPastRun(Journal& journal, const StoredRun& stored,
                                                const core::measure::TimeZones& zones);
 
 /// Says of it how a zone turned out, or what to think of next time, and keeps that. The
 /// run itself is not touched. A refusal in words, or nothing; then it is in `run` too.
-std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const core::run::Answer& answer, Instant now);
+std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const core::run::Answer& answer,
+                                         Instant now);
 
 }  // namespace app::session

@@ -19,7 +19,10 @@ std::vector<StoredRun> Session::past()
 
 tl::expected<PastRun, std::string> Session::lookBack(const StoredRun& run)
 {
-    return readPastRun(*m_journal, run, *m_zones);
+    auto past = readPastRun(*m_journal, run, *m_zones);
+    if (past)
+        past->setup.budget = m_budget;  // What was planned first, as it was shown.
+    return past;
 }
 
 std::optional<std::string> Session::tellOf(PastRun& run, const core::run::Answer& answer)

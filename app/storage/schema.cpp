@@ -80,7 +80,8 @@ constexpr std::array steps{
         PRIMARY KEY (run, fact)
     );
     )",
-    // How zones turned out: one of a few words, which names nobody. From here on a fact may also be about that, or
+    // How zones turned out: one of a few words, which names nobody. From here on a fact may also be about
+    // that, or
     // be a note for next time; what is said of either stands in `said`.
     R"(
     ALTER TABLE fact ADD COLUMN outcome TEXT NOT NULL DEFAULT '';

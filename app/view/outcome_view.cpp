@@ -36,7 +36,8 @@ std::string nameOf(const std::vector<Service>& services, CoatPlace coat)
     return head + (head.empty() || name.empty() ? "" : ": ") + name;
 }
 
-ZoneResult resultOf(const Service& service, const TaskId& zone, const std::vector<core::run::ZoneOutcome>& outcomes)
+ZoneResult resultOf(const Service& service, const TaskId& zone,
+                    const std::vector<core::run::ZoneOutcome>& outcomes)
 {
     ZoneResult result{zone, service.coats[zone.coat].zones[zone.item].name, {}, {}};
     const auto said = std::ranges::find(outcomes, zone, &core::run::ZoneOutcome::zone);

@@ -108,7 +108,8 @@ CardZone Writer::zone(const Lane& lane) const
     if (m_first.plan)
         if (const auto* planned = m_first.plan->zone(id.service, id.coat, id.item))
             card.plannedWater = planned->water;
-    if (const auto said = std::ranges::find(m_outcomes, id, &core::run::ZoneOutcome::zone); said != m_outcomes.end()) {
+    if (const auto said = std::ranges::find(m_outcomes, id, &core::run::ZoneOutcome::zone);
+        said != m_outcomes.end()) {
         card.result.outcome = said->outcome;
         card.result.words = said->words;
     }
@@ -143,7 +144,8 @@ std::vector<std::string> Writer::leftOutOf(CoatPlace place) const
 {
     std::vector<std::string> leftOut;
     for (const Fact& fact : m_standing)
-        if (fact.kind == FactKind::Dropped && isOf(fact.task, place) && core::run::exists(m_services, fact.task))
+        if (fact.kind == FactKind::Dropped && isOf(fact.task, place)
+            && core::run::exists(m_services, fact.task))
             leftOut.push_back(core::stagger::taskName(m_services[place.service], fact.task));
     return leftOut;
 }
@@ -164,8 +166,10 @@ StrandPicture Writer::picture(CoatPlace place) const
     for (Strand& strand : picture.strands) {
         std::erase_if(strand.looks, [](const LookMark& look) { return !look.made; });
         if (m_first.plan)
-            if (const auto* planned = m_first.plan->zone(strand.zone.service, strand.zone.coat, strand.zone.item))
-                strand.planned = PlannedStrand{{planned->firstContact, planned->applicationEnd}, planned->water};
+            if (const auto* planned =
+                    m_first.plan->zone(strand.zone.service, strand.zone.coat, strand.zone.item))
+                strand.planned =
+                    PlannedStrand{{planned->firstContact, planned->applicationEnd}, planned->water};
     }
     widenByPlanned(picture);
     return picture;

@@ -45,7 +45,8 @@ struct CardHeat {
 struct CardCoat {
     CoatPlace place;
     std::string name;
-    StrandPicture picture;  ///< As it really went, with the first plan marked on it; empty where nothing was done.
+    StrandPicture
+        picture;  ///< As it really went, with the first plan marked on it; empty where nothing was done.
     std::vector<CardZone> zones;
     std::vector<CardHeat> heats;
     std::vector<std::string> leftOut;  ///< Tasks, in the trade's words.
@@ -81,8 +82,8 @@ struct RecordCard {
     friend bool operator==(const RecordCard&, const RecordCard&) = default;
 };
 
-/// `now` where the run goes on; of one that was ended the card stays as it is. `zones` must know the time zone of
-/// every service.
+/// `now` where the run goes on; of one that was ended the card stays as it is. `zones` must know the time
+/// zone of every service.
 RecordCard recordCard(const core::run::Setup& setup, std::span<const core::run::Fact> facts, Instant now,
                       const core::measure::TimeZones& zones);
 

@@ -32,8 +32,9 @@ enum class FactKind {
     /// From then on the services are those of `revision`: who is there, which zones there are, what is
     /// rinsed with what. The facts that were told with it have the same revision.
     Amended,
-    TurnedOut,  ///< The zone of `task`, its Apply, turned out as `outcome` and `tone` say. The last word counts.
-    Noted,      ///< `tone` is to be thought of next time; `task` is the Apply of a zone of the coat it is about.
+    TurnedOut,  ///< The zone of `task`, its Apply, turned out as `outcome` and `tone` say. The last word
+                ///< counts.
+    Noted,  ///< `tone` is to be thought of next time; `task` is the Apply of a zone of the coat it is about.
 };
 
 /// How a zone turned out.
@@ -65,7 +66,7 @@ struct Fact {
     /// For Looked with Again. For `Heat` that Started: how long it is to stay; 0 if nobody said.
     Seconds again{0};
     std::size_t revision = 0;  ///< Of `Setup::revisions`, from 1; 0 for what amends nothing.
-    std::string tone{};  ///< For Looked, TurnedOut and Noted: in words; empty where nobody said.
+    std::string tone{};        ///< For Looked, TurnedOut and Noted: in words; empty where nobody said.
     std::optional<Outcome> outcome{};  ///< For TurnedOut, where one of them was said.
 
     friend bool operator==(const Fact&, const Fact&) = default;

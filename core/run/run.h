@@ -209,13 +209,13 @@ struct Answer {
     };
     Kind kind = Kind::Start;
     TaskId task{};
-    Seconds ago{0};      ///< It happened that long before now.
-    Seconds again{0};    ///< For LookAgain, and for Start of `Heat`.
-    /// For Leave, LookAgain, and RinseZoneNow of a look: what was seen, in words. For TurnOut and Note: what is
-    /// said.
+    Seconds ago{0};    ///< It happened that long before now.
+    Seconds again{0};  ///< For LookAgain, and for Start of `Heat`.
+    /// For Leave, LookAgain, and RinseZoneNow of a look: what was seen, in words. For TurnOut and Note: what
+    /// is said.
     std::string tone{};
     std::optional<Outcome> outcome{};  ///< For TurnOut.
-    std::vector<TaskId> also{};  ///< For Leave: further looks that are left too.
+    std::vector<TaskId> also{};        ///< For Leave: further looks that are left too.
     std::optional<FactNumber>
         about{};  ///< For UndoLast, MoveLast and OtherZone: another than the last. Undoing an undo redoes.
     std::vector<service::Service> services{};  ///< For Amend.

@@ -179,9 +179,10 @@ void LanesPage::showReason()
         list, view::choicesView(m_choices->choices(), m_choices->asOf(), m_session.state().now), m_clock);
     const bool alert = !m_alert->isHidden();
     const bool cramped = isCramped();
-    const bool asked = list != ReasonBand::List::Closed || !m_more->isHidden();
-    const bool far = m_far && !alert && !asked;
-    const bool brief = alert || cramped || far || asked;
+    const bool asks = !m_more->isHidden() || !m_outcome->isHidden();
+    const bool listed = list != ReasonBand::List::Closed;
+    const bool far = m_far && !alert && !asks && !listed;
+    const bool brief = alert || cramped || far || asks || listed;
     m_now->setFar(far && !cramped);
     m_now->setBrief(brief);
     m_now->setTerse(cramped);
@@ -205,10 +206,10 @@ void LanesPage::showReason()
         m_more->hide();
         m_corrections->setMoreOpen(false);
     }
-    for (QWidget* part : std::initializer_list<QWidget*>{m_changes, m_heat})
+    for (QWidget* part : std::initializer_list<QWidget*>{m_overNotice, m_changes, m_heat})
         if ((alert || crowded) && isShort())
             part->hide();
-    if ((alert || !m_more->isHidden()) && isShort())
+    if ((alert || asks) && isShort())
         m_now->hide();
     m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
 }

@@ -24,7 +24,8 @@ void LanesPage::connectOutcome()
         refresh();
         takeFocus();
     });
-    connect(new QShortcut{QKeySequence{Qt::Key_O}, this}, &QShortcut::activated, this, &LanesPage::openOutcome);
+    connect(new QShortcut{QKeySequence{Qt::Key_O}, this}, &QShortcut::activated, this,
+            &LanesPage::openOutcome);
     connect(m_outcome, &OutcomePanel::answered, this, &LanesPage::answer);
     connect(m_outcome, &OutcomePanel::closed, this, &LanesPage::closeOutcome);
 }
@@ -37,6 +38,8 @@ std::vector<view::CoatResult> LanesPage::results() const
 /// The first coat of which something is not said, else the last one that is over.
 void LanesPage::openOutcome()
 {
+    if (!m_session.current())
+        return;
     const auto over = results();
     if (over.empty() || !m_alert->isHidden())
         return;

@@ -56,7 +56,8 @@ QString lookedBack(const core::service::Coat& coat, const Fact& fact, const QStr
     QStringList how{QString::fromStdString(word), said};
     how.removeAll(QString{});
     return Text::tr("%1 turned out %2 %3")
-        .arg(QString::fromStdString(coat.zones.at(fact.task.item).name), how.join(QStringLiteral(", ")), when);
+        .arg(QString::fromStdString(coat.zones.at(fact.task.item).name), how.join(QStringLiteral(", ")),
+             when);
 }
 
 }  // namespace
@@ -78,7 +79,8 @@ QString answerText(const Setup& setup, std::span<const Fact> facts, const std::v
                              last.kind == FactKind::Started ? Text::tr("Heat on %1").arg(when)
                                                             : Text::tr("Heat off %1").arg(when));
     if (last.kind == FactKind::TurnedOut || last.kind == FactKind::Noted)
-        return words::ofHead(head, lookedBack(services.at(last.task.service).coats.at(last.task.coat), last, when));
+        return words::ofHead(head,
+                             lookedBack(services.at(last.task.service).coats.at(last.task.coat), last, when));
     const std::string task = core::stagger::taskName(services.at(last.task.service), last.task);
     QString text =
         QStringLiteral("%1: %2 %3").arg(words::ofHead(head, QString::fromStdString(task)), verb(last), when);

@@ -1,11 +1,11 @@
 #include "app/desktop/lanes/outcome_panel.h"
 
+#include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
 #include "app/view/outcome_words.h"
 
-#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -15,7 +15,7 @@
 namespace app::desktop {
 namespace {
 
-constexpr int columns = 3;
+constexpr int leastLine = 300;  ///< Of what is typed, in pixels.
 constexpr int mostLetters = 80;
 constexpr int mostLettersOfNote = 300;
 
@@ -34,7 +34,7 @@ int targetHeight()
 OutcomePanel::OutcomePanel(QWidget* parent)
     : QFrame{parent}
     , m_question{new QLabel}
-    , m_grid{new QGridLayout}
+    , m_flow{new FlowLayout}
 {
     setProperty("role", QStringLiteral("foot"));
     setObjectName(QStringLiteral("outcome"));
@@ -42,14 +42,11 @@ OutcomePanel::OutcomePanel(QWidget* parent)
     m_question->setObjectName(QStringLiteral("outcomeQuestion"));
     m_question->setWordWrap(true);
     m_question->setTextFormat(Qt::PlainText);
-    m_grid->setSpacing(metrics::gapSmall);
-    for (int column = 0; column < columns; ++column)
-        m_grid->setColumnStretch(column, 1);
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
     layout->setSpacing(metrics::gapSmall);
     layout->addWidget(m_question);
-    layout->addLayout(m_grid);
+    layout->addLayout(m_flow);
     hide();
 }
 
@@ -74,7 +71,7 @@ void OutcomePanel::follow(const std::vector<view::CoatResult>& coats)
 void OutcomePanel::clear()
 {
     for (QWidget* part : m_parts) {
-        m_grid->removeWidget(part);
+        m_flow->removeWidget(part);
         part->hide();
         part->deleteLater();  // It may be what was pressed just now.
     }
@@ -82,35 +79,37 @@ void OutcomePanel::clear()
     m_options = 0;
 }
 
-void OutcomePanel::put(QWidget* part, int row, int column, int columnsTaken)
+void OutcomePanel::put(QWidget* part)
 {
     part->setMinimumHeight(targetHeight());
-    m_grid->addWidget(part, row, column, 1, columnsTaken);
+    part->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    m_flow->addWidget(part);
     m_parts.push_back(part);
     part->show();
 }
 
 /// Each has the next of Alt+1 to Alt+9.
-QPushButton* OutcomePanel::add(const QString& words, int row, int column)
+QPushButton* OutcomePanel::add(const QString& words)
 {
     const QKeySequence key{Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + ++m_options)};
-    auto* button = new QPushButton{
-        QStringLiteral("%1  (%2)").arg(words, key.toString(QKeySequence::NativeText))};
+    auto* button =
+        new QPushButton{QStringLiteral("%1  (%2)").arg(words, key.toString(QKeySequence::NativeText))};
     button->setObjectName(QStringLiteral("outcome%1").arg(m_options));
     button->setAccessibleName(words);
     button->setShortcut(key);
-    put(button, row, column);
+    put(button);
     return button;
 }
 
-QLineEdit* OutcomePanel::addLine(const QString& name, const QString& what, int most, int row)
+QLineEdit* OutcomePanel::addLine(const QString& name, const QString& what, int most)
 {
     auto* line = new QLineEdit;
     line->setObjectName(name);
     line->setAccessibleName(what);
     line->setPlaceholderText(what);
     line->setMaxLength(most);
-    put(line, row, 0, columns - 1);
+    line->setMinimumWidth(Theme::scaled(leastLine));
+    put(line);
     return line;
 }
 
@@ -127,28 +126,25 @@ void OutcomePanel::askZone()
     if (zone.isTold())
         question += tr("  It was said: %1.").arg(text(view::resultText(zone)));
     m_question->setText(question);
-    int place = 0;
-    for (const auto& [outcome, word] : view::outcomeWords) {
-        connect(add(text(word), place / columns, place % columns), &QPushButton::clicked, this,
-                [this, told = outcome] { tell(told); });
-        ++place;
-    }
-    const int row = place / columns;
-    m_words = addLine(QStringLiteral("outcomeWords"), tr("In own words too, or instead  (Enter)"), mostLetters, row);
+    for (const auto& [outcome, word] : view::outcomeWords)
+        connect(add(text(word)), &QPushButton::clicked, this, [this, told = outcome] { tell(told); });
+    m_words =
+        addLine(QStringLiteral("outcomeWords"), tr("In own words too, or instead  (Enter)"), mostLetters);
     connect(m_words, &QLineEdit::returnPressed, this, [this] { tell({}); });
-    connect(add(tr("Go on without"), row, columns - 1), &QPushButton::clicked, this, &OutcomePanel::goOn);
+    connect(add(tr("Go on without")), &QPushButton::clicked, this, &OutcomePanel::goOn);
 }
 
 void OutcomePanel::askNote()
 {
     m_question->setText(words::ofHead(
         m_coat.name,
-        m_coat.note.empty() ? tr("What is to be thought of next time?")
-                            : tr("What is to be thought of next time?  It was said: %1.").arg(text(m_coat.note))));
-    m_words = addLine(QStringLiteral("outcomeNote"), tr("A note for next time  (Enter)"), mostLettersOfNote, 0);
+        m_coat.note.empty()
+            ? tr("What is to be thought of next time?")
+            : tr("What is to be thought of next time?  It was said: %1.").arg(text(m_coat.note))));
+    m_words = addLine(QStringLiteral("outcomeNote"), tr("A note for next time  (Enter)"), mostLettersOfNote);
     connect(m_words, &QLineEdit::returnPressed, this, &OutcomePanel::note);
-    connect(add(tr("Keep it"), 0, columns - 1), &QPushButton::clicked, this, &OutcomePanel::note);
-    connect(add(tr("Nothing to note"), 1, columns - 1), &QPushButton::clicked, this, &OutcomePanel::closed);
+    connect(add(tr("Keep it")), &QPushButton::clicked, this, &OutcomePanel::note);
+    connect(add(tr("Nothing to note")), &QPushButton::clicked, this, &OutcomePanel::closed);
     m_words->setFocus(Qt::OtherFocusReason);
 }
 

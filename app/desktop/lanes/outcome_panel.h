@@ -6,15 +6,16 @@
 
 #include <optional>
 
-class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
 
 namespace app::desktop {
 
-/// Asks how the zones of a coat that is over turned out, one after the other, and what to think of next time. Each
-/// can be passed over; what was said before is said anew by answering again.
+class FlowLayout;
+
+/// Asks how the zones of a coat that is over turned out, one after the other, and what to think of next time.
+/// Each can be passed over; what was said before is said anew by answering again.
 class OutcomePanel : public QFrame {
     Q_OBJECT
 
@@ -35,9 +36,9 @@ private:
     void askZone();
     void askNote();
     void clear();
-    void put(QWidget* part, int row, int column, int columns = 1);
-    QPushButton* add(const QString& text, int row, int column);
-    QLineEdit* addLine(const QString& name, const QString& what, int mostLetters, int row);
+    void put(QWidget* part);
+    QPushButton* add(const QString& words);
+    QLineEdit* addLine(const QString& name, const QString& what, int most);
     void tell(std::optional<core::run::Outcome> outcome);
     void note();
     void goOn();
@@ -46,7 +47,7 @@ private:
     std::size_t m_zone = 0;  ///< Which is asked about; past the last it is the note.
     int m_options = 0;
     QLabel* m_question;
-    QGridLayout* m_grid;
+    FlowLayout* m_flow;
     QLineEdit* m_words = nullptr;
     std::vector<QWidget*> m_parts;
 };

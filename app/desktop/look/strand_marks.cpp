@@ -111,10 +111,10 @@ void StrandPainter::paintHands(std::size_t pair)
         if (m_painter.fontMetrics().horizontalAdvance(text) + 6 > box.width()) {
             constexpr int iconSize = 16;
             if (box.width() >= iconSize)
-                m_words.jobIcon(job.task).paint(
-                    &m_painter,
-                    QRect{box.center().toPoint() - QPoint{iconSize / 2, iconSize / 2},
-                          QSize{iconSize, iconSize}});
+                m_words.jobIcon(job.task, m_colours.ink)
+                    .paint(&m_painter,
+                           QRect{box.center().toPoint() - QPoint{iconSize / 2, iconSize / 2},
+                                 QSize{iconSize, iconSize}});
             continue;
         }
         m_painter.setPen(job.elsewhere ? m_colours.quietInk : m_colours.ink);

@@ -18,8 +18,9 @@ struct StrandWords {
     std::function<QString(const view::Strand&)> detail;  ///< The line below a strand's name.
     std::function<QString(const view::Strand&)> chance;  ///< Beside the name, where there is a forecast.
     std::function<QString(const view::TaskId&)> job;     ///< What a pair of hands does.
-    std::function<QIcon(const view::TaskId&)> jobIcon;   ///< The same where there is no room for words.
-    QString water;                                       ///< Beside the rinse line.
+    /// The same where there is no room for words, in a colour.
+    std::function<QIcon(const view::TaskId&, const QColor&)> jobIcon;
+    QString water;  ///< Beside the rinse line.
     QString now;
 };
 

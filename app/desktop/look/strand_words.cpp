@@ -20,7 +20,9 @@ StrandWords strandWords(const Theme& theme, const view::StrandPicture& picture, 
     StrandWords said;
     said.clock = [clock](view::Instant moment) { return clock.text(moment); };
     said.job = std::move(jobs);
-    said.jobIcon = [&theme](const view::TaskId& id) { return theme.icon(words::taskIcon(id.kind)); };
+    said.jobIcon = [&theme](const view::TaskId& id, const QColor& ink) {
+        return theme.icon(words::taskIcon(id.kind), ink);
+    };
     said.water = Text::tr("Water %1");
     said.now = picture.now ? Text::tr("Now %1").arg(clock.text(*picture.now)) : QString{};
     said.detail = [](const view::Strand& strand) {

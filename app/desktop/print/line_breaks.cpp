@@ -60,18 +60,40 @@ double lineHeight(TextSize size)
     return std::ceil(QFontMetricsF{paperFont(size.pixels, size.bold)}.height());
 }
 
+namespace {
+
+/// What cannot have what it needs: those that need less than their share have it, and the others share the
+/// rest.
+std::vector<double> sharedOut(const std::vector<double>& least, double width)
+{
+    std::vector<std::size_t> order(least.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::sort(order, {}, [&](std::size_t column) { return least[column]; });
+    std::vector<double> widths(least.size());
+    double rest = width;
+    for (std::size_t place = 0; place < order.size(); ++place) {
+        const double share = rest / static_cast<double>(order.size() - place);
+        widths[order[place]] = std::min(least[order[place]], share);
+        rest -= widths[order[place]];
+    }
+    return widths;
+}
+
+}  // namespace
+
 std::vector<double> columnWidths(const std::vector<double>& least, const std::vector<double>& most,
                                  double width)
 {
     const double allLeast = std::accumulate(least.begin(), least.end(), 0.0);
     const double allMost = std::accumulate(most.begin(), most.end(), 0.0);
-    std::vector<double> widths = most;
     if (allMost <= width)
-        return widths;
-    for (std::size_t column = 0; column < widths.size(); ++column)
-        widths[column] = allLeast >= width
-            ? least[column] * width / allLeast
-            : least[column] + (most[column] - least[column]) * (width - allLeast) / (allMost - allLeast);
+        return most;
+    if (allLeast >= width)
+        return sharedOut(least, width);
+    std::vector<double> widths;
+    for (std::size_t column = 0; column < least.size(); ++column)
+        widths.push_back(least[column]
+                         + (most[column] - least[column]) * (width - allLeast) / (allMost - allLeast));
     return widths;
 }
 

@@ -37,6 +37,7 @@ class Layout {
 public:
     Layout(const Sheet& sheet, const QSizeF& size);
     std::vector<Page> pages();
+    Scroll scroll();
 
 private:
     struct Columns {
@@ -93,6 +94,17 @@ std::vector<Page> Layout::pages()
         addPart(part);
     addFeet();
     return std::move(m_pages);
+}
+
+/// The foot comes where the sheet ends.
+Scroll Layout::scroll()
+{
+    beginPage();
+    for (const Part& part : m_sheet.parts)
+        addPart(part);
+    m_y += gap;
+    m_y = addLines(m_foot, footSize, 0, m_size.width(), m_y);
+    return {std::move(m_pages.front()), m_y};
 }
 
 void Layout::beginPage()
@@ -159,8 +171,13 @@ double Layout::heightOfFirstPiece(const Part& part) const
     double height = lineHeight(headingSize) + rowGap + lineHeight(textSize);
     if (part.drawing && part.text.isEmpty())
         height += heightOf(*part.drawing, 0);
-    else if (part.table)
-        height += 3 * (lineHeight(textSize) + 2 * rowGap);
+    else if (part.table && !part.table->rows.empty()) {
+        const Columns columns = columnsOf(*part.table);
+        for (const auto& [cells, size] :
+             {std::pair{cellsOf(part.table->headings, columns, columnSize), columnSize},
+              std::pair{cellsOf(part.table->rows.front(), columns, textSize), textSize}})
+            height += static_cast<double>(cells.height) * lineHeight(size) + 2 * rowGap;
+    }
     return height;
 }
 
@@ -219,6 +236,11 @@ Layout::Columns Layout::columnsOf(const Table& table) const
     if (table.roomToWrite)
         least.back() = most.back() = std::max(leastToWrite, most.back());
     Columns columns{{}, columnWidths(least, most, m_size.width())};
+    double rest = m_size.width();
+    for (const double width : columns.width)
+        rest -= width;
+    if (table.roomToWrite)
+        columns.width.back() += std::max(0.0, rest);
     double x = 0;
     for (const double width : columns.width) {
         columns.left.push_back(x);
@@ -324,9 +346,14 @@ std::vector<Page> layOut(const Sheet& sheet, const QSizeF& size)
     return Layout{sheet, size}.pages();
 }
 
-void paint(QPainter& painter, const Page& page)
+Scroll layOutAsOne(const Sheet& sheet, double width)
 {
-    const Colours colours = paperColours();
+    constexpr double endless = 1e7;
+    return Layout{sheet, QSizeF{width, endless}}.scroll();
+}
+
+void paint(QPainter& painter, const Page& page, const Colours& colours)
+{
     for (const PlacedDrawing& drawing : page.drawings)
         paintDrawing(painter, drawing, colours);
     for (const PlacedRule& rule : page.rules) {

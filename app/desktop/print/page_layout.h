@@ -41,8 +41,15 @@ struct Page {
 /// Sets `sheet` on pages of `size`, at least 300 by 300: every text whole, nothing over anything else.
 std::vector<Page> layOut(const Sheet& sheet, const QSizeF& size);
 
+/// A sheet without page breaks, and how high it is: for a screen, which scrolls.
+struct Scroll {
+    Page page;
+    double height = 0;
+};
+Scroll layOutAsOne(const Sheet& sheet, double width);
+
 /// Draws a page; the painter's unit is 1/96 inch, its origin the page's upper left corner.
-void paint(QPainter& painter, const Page& page);
+void paint(QPainter& painter, const Page& page, const Colours& colours);
 
 /// The typeface of what is printed: that of the window, in a size that does not depend on the window's.
 QFont paperFont(int pixels, bool bold);

@@ -1,5 +1,7 @@
 #include "app/desktop/print/paper.h"
 
+#include "app/desktop/look/colours.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QPagedPaintDevice>
@@ -55,7 +57,7 @@ bool draw(const std::vector<Sheet>& sheets, QPagedPaintDevice& device)
             if (!first && !device.newPage())
                 return false;
             first = false;
-            paint(painter, page);
+            paint(painter, page, paperColours());
         }
     return painter.end();
 }

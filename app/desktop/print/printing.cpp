@@ -14,12 +14,11 @@
 
 namespace app::desktop::print {
 
-Printing::Printing(QWidget& window, QMenu& menu, Source source)
+Printing::Printing(QWidget& window, Source source)
     : QObject{&window}
     , m_window{window}
     , m_source{std::move(source)}
 {
-    addTo(menu);
 }
 
 void Printing::addTo(QMenu& menu)

@@ -21,8 +21,10 @@ public:
     /// What there is to print now; nothing where there is none.
     using Source = std::function<std::vector<Sheet>()>;
 
+    Printing(QWidget& window, Source source);
+
     /// Puts both into `menu`, before its last part.
-    Printing(QWidget& window, QMenu& menu, Source source);
+    void addTo(QMenu& menu);
 
     void print();
     void savePdf();
@@ -30,7 +32,6 @@ public:
     void savePdfTo(const QString& path);
 
 private:
-    void addTo(QMenu& menu);
     void printOn(QPrinter& printer, const std::vector<Sheet>& sheets);
     [[nodiscard]] std::vector<Sheet> take();
     void say(const QString& text);

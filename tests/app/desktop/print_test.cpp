@@ -5,7 +5,9 @@
 #include "tests/app/desktop/pdf_text.h"
 #include "tests/app/desktop/rig.h"
 
+#include <QDialog>
 #include <QFile>
+#include <QFontMetricsF>
 #include <QImage>
 #include <QLabel>
 #include <QLocale>
@@ -14,6 +16,8 @@
 #include <QTest>
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 using namespace app::desktop;
 using namespace app::desktop::print;
@@ -214,7 +218,7 @@ double inkOf(const Page& page, const QSizeF& size)
     QImage image{size.toSize(), QImage::Format_RGB32};
     image.fill(Qt::white);
     QPainter painter{&image};
-    paint(painter, page);
+    paint(painter, page, paperColours());
     painter.end();
     double ink = 0;
     for (int y = 0; y < image.height(); ++y)

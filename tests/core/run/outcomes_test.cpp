@@ -78,8 +78,10 @@ TEST(Outcomes, AreForZonesThatHadWater)
 {
     Teller teller{wig()};
     applyZone(teller, 0, clockAt(0), clockAt(10));
-    EXPECT_THAT(teller.tell(turned(0, Outcome::AsWanted), clockAt(11)).value_or(""), HasSubstr("not been rinsed"));
-    EXPECT_THAT(teller.tell(turned(7, Outcome::AsWanted), clockAt(11)).value_or(""), HasSubstr("no such task"));
+    EXPECT_THAT(teller.tell(turned(0, Outcome::AsWanted), clockAt(11)).value_or(""),
+                HasSubstr("not been rinsed"));
+    EXPECT_THAT(teller.tell(turned(7, Outcome::AsWanted), clockAt(11)).value_or(""),
+                HasSubstr("no such task"));
 }
 
 TEST(Outcomes, AreAWordOrWordsInOneLine)
@@ -87,7 +89,8 @@ TEST(Outcomes, AreAWordOrWordsInOneLine)
     Teller teller = rinsed();
     EXPECT_THAT(teller.tell(turned(0, {}), clockAt(60)).value_or(""), HasSubstr("Say how Root turned out"));
     EXPECT_THAT(teller.tell(turned(0, {}, "a\nb"), clockAt(60)).value_or(""), HasSubstr("one line"));
-    EXPECT_THAT(teller.tell(turned(0, {}, std::string(241, 'x')), clockAt(60)).value_or(""), HasSubstr("fewer words"));
+    EXPECT_THAT(teller.tell(turned(0, {}, std::string(241, 'x')), clockAt(60)).value_or(""),
+                HasSubstr("fewer words"));
     EXPECT_EQ(teller.tell(turned(0, {}, std::string(240, 'x')), clockAt(60)), std::nullopt);
     EXPECT_THAT(teller.tell({.kind = Kind::Note, .task = apply(0)}, clockAt(60)).value_or(""),
                 HasSubstr("next time"));

@@ -40,7 +40,8 @@ std::vector<Fact> anyFacts()
         Fact fact{.number = FactNumber{number}, .task = *anyTask()};
         // An amendment would need services of its own.
         const int kind = *rc::gen::inRange(0, 9);
-        fact.kind = kind == static_cast<int>(FactKind::Amended) ? FactKind::Noted : static_cast<FactKind>(kind);
+        fact.kind =
+            kind == static_cast<int>(FactKind::Amended) ? FactKind::Noted : static_cast<FactKind>(kind);
         if (*rc::gen::inRange(0, 4) != 0)
             fact.about = FactNumber{*rc::gen::inRange<std::int64_t>(0, count + 2)};
         fact.happened = anyMoment(-3600, 7200);

@@ -1,9 +1,12 @@
 #include "app/desktop/language.h"
+#include "app/desktop/print/page_layout.h"
+#include "app/desktop/records/records_window.h"
 #include "tests/app/desktop/pictures/scenes.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QPainter>
 #include <QTest>
 
 #include <cstdio>
@@ -20,6 +23,7 @@ struct Wanted {
     QStringList themes;
     QStringList sizes;
     int text = 100;
+    bool paper = false;
 };
 
 Theme::Choice choiceOf(const QString& theme)
@@ -36,6 +40,40 @@ QSize sizeOf(const QString& size)
     return {size.section(QLatin1Char{'x'}, 0, 0).toInt(), size.section(QLatin1Char{'x'}, 1, 1).toInt()};
 }
 
+/// The window, or the one that the scene opened beside it.
+QWidget& pictured(const rig::Rig& rig)
+{
+    auto* records = rig.window->findChild<QDialog*>(QStringLiteral("records"));
+    return records != nullptr ? static_cast<QWidget&>(*records) : *rig.window;
+}
+
+/// The first page of what the scene would print, on white paper.
+bool drawPaper(const pictures::Scene& scene, const Wanted& wanted)
+{
+    constexpr int margin = 49;  // 13 mm.
+    constexpr double enlarged = 1.25;
+    rig::Rig rig;
+    scene.stage(rig);
+    auto* records = rig.window->findChild<app::desktop::RecordsWindow*>(QStringLiteral("records"));
+    const auto sheets = records != nullptr ? records->sheets() : rig.window->toPrint();
+    const auto pages = app::desktop::print::layOut(sheets.front(), {794 - 2 * margin, 1123 - 2 * margin});
+    for (std::size_t page = 0; page < pages.size(); ++page) {
+        QImage paper{QSizeF{794 * enlarged, 1123 * enlarged}.toSize(), QImage::Format_RGB32};
+        paper.fill(Qt::white);
+        QPainter painter{&paper};
+        painter.scale(enlarged, enlarged);
+        painter.translate(margin, margin);
+        app::desktop::print::paint(painter, pages[page], app::desktop::paperColours());
+        painter.end();
+        const QString number = page == 0 ? QString{} : QStringLiteral("-%1").arg(page + 1);
+        const QString path = wanted.folder.filePath(QStringLiteral("print-%1%2.png").arg(scene.name, number));
+        if (!paper.save(path))
+            return false;
+        std::printf("%s\n", qPrintable(path));
+    }
+    return true;
+}
+
 bool draw(const pictures::Scene& scene, const Wanted& wanted)
 {
     rig::Rig rig;
@@ -48,12 +86,13 @@ bool draw(const pictures::Scene& scene, const Wanted& wanted)
     for (const QString& size : wanted.sizes)
         for (const QString& theme : wanted.themes) {
             rig.theme->choose(choiceOf(theme));
-            rig.window->resize(sizeOf(size));
+            QWidget& shown = pictured(rig);
+            shown.resize(sizeOf(size));
             QTest::qWait(150);
             const QString name = wanted.sizes.size() == 1
                 ? QStringLiteral("%1-%2.png").arg(scene.name, theme)
                 : QStringLiteral("%1-%2-%3.png").arg(scene.name, theme, size);
-            if (!rig.window->grab().save(wanted.folder.filePath(name)))
+            if (!shown.grab().save(wanted.folder.filePath(name)))
                 return false;
             std::printf("%s\n", qPrintable(wanted.folder.filePath(name)));
         }
@@ -72,6 +111,7 @@ Wanted read(const QStringList& arguments)
                         QStringLiteral("NAMES"), QStringLiteral("light,dark")},
                        {QStringLiteral("sizes"), QStringLiteral("Of the window."), QStringLiteral("WxH"),
                         QStringLiteral("1280x800")},
+                       {QStringLiteral("paper"), QStringLiteral("What each scene would print instead.")},
                        {QStringLiteral("text"), QStringLiteral("Its size in percent."),
                         QStringLiteral("PERCENT"), QStringLiteral("100")},
                        {QStringLiteral("language"), QStringLiteral("en, de, fr, es."), QStringLiteral("CODE"),
@@ -81,8 +121,12 @@ Wanted read(const QStringList& arguments)
     const auto list = [&](const char* option) {
         return parser.value(QLatin1String{option}).split(QLatin1Char{','}, Qt::SkipEmptyParts);
     };
-    return {QDir{parser.positionalArguments().value(0, QStringLiteral("."))}, list("scenes"), list("themes"),
-            list("sizes"), parser.value(QStringLiteral("text")).toInt()};
+    return {QDir{parser.positionalArguments().value(0, QStringLiteral("."))},
+            list("scenes"),
+            list("themes"),
+            list("sizes"),
+            parser.value(QStringLiteral("text")).toInt(),
+            parser.isSet(QStringLiteral("paper"))};
 }
 
 }  // namespace
@@ -95,7 +139,7 @@ int main(int argc, char* argv[])
     const Wanted wanted = read(QApplication::arguments());
     for (const pictures::Scene& scene : pictures::scenes())
         if (wanted.scenes.isEmpty() || wanted.scenes.contains(scene.name))
-            if (!draw(scene, wanted))
+            if (!(wanted.paper ? drawPaper(scene, wanted) : draw(scene, wanted)))
                 return 1;
     return 0;
 }

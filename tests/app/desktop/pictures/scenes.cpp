@@ -2,6 +2,7 @@
 
 #include "app/desktop/look/strand_widget.h"
 
+#include <QAction>
 #include <QPushButton>
 
 namespace pictures {
@@ -77,6 +78,33 @@ void runDemo(Rig& rig, int steps)
     rig.goOn(std::chrono::minutes{4});
 }
 
+/// The demo to its end, with what was seen and how it turned out.
+void runToTheEnd(Rig& rig)
+{
+    openDemo(rig);
+    rig.startLanes();
+    untilLook(rig);
+    for (int step = 0; step < 60 && !rig.session->state().finished; ++step)
+        rig.session->state().prompts.empty() ? rig.goOn(std::chrono::minutes{5}) : answer(rig, 1);
+}
+
+void showCard(Rig& rig)
+{
+    using core::run::Answer;
+    runToTheEnd(rig);
+    const core::run::Outcome outcomes[] = {core::run::Outcome::AsWanted, core::run::Outcome::TooWarm,
+                                           core::run::Outcome::AsWanted};
+    for (std::size_t zone = 0; zone < 3; ++zone)
+        rig.session->answer({.kind = Answer::Kind::TurnOut,
+                             .task = {.item = zone},
+                             .tone = zone == 1 ? "brassy at the nape" : "",
+                             .outcome = outcomes[zone]});
+    rig.session->answer({.kind = Answer::Kind::Note, .task = {}, .tone = "Thinner sections at the nape"});
+    rig.session->end();
+    rig.session->leave();
+    rig.find<QAction>("fileRecords")->trigger();
+}
+
 void openPremiere(Rig& rig)
 {
     rig.window->files().openPremiere();
@@ -137,6 +165,14 @@ std::vector<Scene> scenes()
                  answer(rig, 1);
              rig.goOn(std::chrono::minutes{4});
          }},
+        {QStringLiteral("lanes-over"), runToTheEnd},
+        {QStringLiteral("lanes-outcome"),
+         [](Rig& rig) {
+             runToTheEnd(rig);
+             rig.find<QPushButton>("overOffer1")->click();
+         }},
+        {QStringLiteral("card"), showCard},
+        {QStringLiteral("card-none"), [](Rig& rig) { rig.find<QAction>("fileRecords")->trigger(); }},
         {QStringLiteral("lanes-heads"),
          [](Rig& rig) {
              openPremiere(rig);

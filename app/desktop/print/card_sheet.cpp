@@ -1,0 +1,213 @@
+#include "app/desktop/print/card_sheet.h"
+
+#include "app/desktop/look/strand_words.h"
+#include "app/desktop/print/plan_sheet.h"
+#include "app/desktop/words.h"
+#include "app/output/plan_words.h"
+#include "app/output/wall_clock.h"
+#include "core/stagger/head_name.h"
+
+#include <QCoreApplication>
+
+namespace app::desktop::print {
+namespace {
+
+using core::measure::Instant;
+using view::CardCoat;
+using view::CardHead;
+using view::CardZone;
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(RecordCard)
+};
+
+QString named(const std::string& name)
+{
+    return QString::fromStdString(name);
+}
+
+/// Writes the card of one head.
+class Writer {
+public:
+    Writer(const view::RecordCard& card, const std::vector<core::service::Service>& services,
+           const Theme& theme, const std::shared_ptr<const core::measure::TimeZones>& zones)
+        : m_card{card}
+        , m_services{services}
+        , m_theme{theme}
+        , m_zones{zones}
+        , m_clock{*zones, card.heads.front().timeZone, card.began, card.until}
+    {
+    }
+
+    [[nodiscard]] Sheet sheet(const CardHead& head) const;
+
+private:
+    void addCoat(const CardHead& head, const CardCoat& coat, std::vector<Part>& parts) const;
+    [[nodiscard]] Part drawing(const CardCoat& coat) const;
+    [[nodiscard]] Part zones(const CardCoat& coat) const;
+    [[nodiscard]] Part results(const CardCoat& coat) const;
+    [[nodiscard]] Part events(const CardCoat& coat) const;
+    [[nodiscard]] Part changes() const;
+    [[nodiscard]] QString moment(const std::optional<Instant>& at) const
+    {
+        return at ? named(m_clock.text(*at)) : QString{};
+    }
+    [[nodiscard]] QString water(const CardZone& zone) const;
+
+    const view::RecordCard& m_card;
+    const std::vector<core::service::Service>& m_services;
+    const Theme& m_theme;
+    std::shared_ptr<const core::measure::TimeZones> m_zones;
+    app::output::WallClock m_clock;
+};
+
+Sheet Writer::sheet(const CardHead& head) const
+{
+    Sheet sheet;
+    sheet.title = head.service.empty() ? Text::tr("Service") : named(head.service);
+    if (!head.head.empty())
+        sheet.title = Text::tr("%1: %2", "service, head").arg(sheet.title, named(head.head));
+    sheet.subtitle = Text::tr("Record card. %1, %2 to %3, times in %4")
+                         .arg(named(m_clock.dayText(m_card.began)), moment(m_card.began),
+                              moment(m_card.until), named(m_clock.zone()));
+    if (!m_card.ended)
+        sheet.subtitle += Text::tr(". Not ended yet");
+    sheet.foot = leafletFirst();
+    for (const CardCoat& coat : head.coats)
+        addCoat(head, coat, sheet.parts);
+    sheet.parts.push_back(changes());
+    std::erase_if(sheet.parts, [](const Part& part) {
+        return part.text.isEmpty() && !part.drawing && (!part.table || part.table->rows.empty());
+    });
+    return sheet;
+}
+
+void Writer::addCoat(const CardHead& head, const CardCoat& coat, std::vector<Part>& parts) const
+{
+    Part first = drawing(coat);
+    if (head.coats.size() > 1)
+        first.heading = named(coat.name);
+    parts.push_back(std::move(first));
+    parts.push_back(zones(coat));
+    parts.push_back(results(coat));
+    parts.push_back(events(coat));
+}
+
+Part Writer::drawing(const CardCoat& coat) const
+{
+    if (coat.picture.strands.empty())
+        return {{}, Text::tr("Nothing of this was begun."), {}, {}};
+    Part part;
+    part.drawing = Drawing{coat.picture, {}};
+    const WallClock clock{m_zones, m_card.heads.front().timeZone};
+    part.drawing->words = strandWords(
+        m_theme, coat.picture, clock, [services = m_services, head = coat.place.service](const auto& id) {
+            return named(id.service == head ? core::stagger::taskName(services[id.service], id)
+                                            : core::stagger::headName(services, id.service));
+        });
+    return part;
+}
+
+/// "14:52 (planned 14:50)"
+QString Writer::water(const CardZone& zone) const
+{
+    const QString at = moment(zone.water);
+    const QString planned = moment(zone.plannedWater);
+    return !zone.water || planned.isEmpty() || planned == at ? at
+                                                             : Text::tr("%1 (planned %2)").arg(at, planned);
+}
+
+Part Writer::zones(const CardCoat& coat) const
+{
+    Part part{Text::tr("What each zone got (in minutes; dashed in the picture: as first planned)"),
+              {},
+              {},
+              Table{}};
+    part.table->headings = {Text::tr("Zone"),        Text::tr("Mixed"), Text::tr("First strand"),
+                            Text::tr("Last strand"), Text::tr("Water"), Text::tr("Least"),
+                            Text::tr("Target"),      Text::tr("Most"),  Text::tr("Developed")};
+    for (const CardZone& zone : coat.zones) {
+        core::service::Zone asked;
+        asked.develop = zone.window;
+        QString developed = words::stage(zone.stage);
+        if (zone.developed)
+            developed = Text::tr("%1, %2", "minutes, how far off target")
+                            .arg(words::minutes(*zone.developed),
+                                 named(app::output::deviationText(asked, *zone.developed)));
+        part.table->rows.push_back({named(zone.name), moment(zone.mixed), moment(zone.firstStrand),
+                                    moment(zone.lastStrand), water(zone), words::minutes(zone.window.least),
+                                    words::minutes(zone.window.target), words::minutes(zone.window.most),
+                                    developed});
+    }
+    return part;
+}
+
+/// What nobody said yet can be written in by hand.
+Part Writer::results(const CardCoat& coat) const
+{
+    Part part{Text::tr("How it turned out"), {}, {}, Table{}};
+    part.table->headings = {Text::tr("Zone"), Text::tr("Said"), {}};
+    part.table->roomToWrite = true;
+    for (const CardZone& zone : coat.zones)
+        if (zone.water)
+            part.table->rows.push_back({named(zone.name), named(view::resultText(zone.result))});
+    if (part.table->rows.empty())
+        return {};
+    if (!coat.note.empty())
+        part.text = Text::tr("For next time: %1").arg(named(coat.note));
+    return part;
+}
+
+QString lookText(const view::CardLook& look)
+{
+    switch (look.verdict) {
+    case core::run::Verdict::Leave: return Text::tr("left");
+    case core::run::Verdict::Again: return Text::tr("again in %1").arg(words::length(look.again));
+    case core::run::Verdict::RinseNow: return Text::tr("rinsed now");
+    }
+    return {};
+}
+
+Part Writer::events(const CardCoat& coat) const
+{
+    Part part{Text::tr("Looks, heat, and what was left out"), {}, {}, Table{}};
+    Table& table = *part.table;
+    table.headings = {Text::tr("At"), Text::tr("What"), Text::tr("Came of it"), Text::tr("Seen")};
+    for (const CardZone& zone : coat.zones)
+        for (const view::CardLook& look : zone.looks)
+            table.rows.push_back({moment(look.at), Text::tr("Look at %1").arg(named(zone.name)),
+                                  lookText(look), named(look.seen)});
+    for (const view::CardHeat& heat : coat.heats)
+        table.rows.push_back(
+            {moment(heat.from),
+             Text::tr("Heat"),
+             heat.until ? Text::tr("until %1").arg(moment(heat.until)) : Text::tr("no end said"),
+             {}});
+    for (const std::string& task : coat.leftOut)
+        table.rows.push_back({{}, named(task), Text::tr("left out"), {}});
+    return part;
+}
+
+Part Writer::changes() const
+{
+    Part part{Text::tr("Changed while it went on"), {}, {}, Table{}};
+    part.table->headings = {Text::tr("At"), Text::tr("What")};
+    for (const view::CardChange& change : m_card.changes)
+        part.table->rows.push_back({moment(change.at), named(change.what)});
+    return part;
+}
+
+}  // namespace
+
+std::vector<Sheet> cardSheets(const view::RecordCard& card,
+                              const std::vector<core::service::Service>& services, const Theme& theme,
+                              const std::shared_ptr<const core::measure::TimeZones>& zones)
+{
+    const Writer writer{card, services, theme, zones};
+    std::vector<Sheet> sheets;
+    for (const CardHead& head : card.heads)
+        sheets.push_back(writer.sheet(head));
+    return sheets;
+}
+
+}  // namespace app::desktop::print

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "app/session/session.h"
+
+#include <QObject>
+#include <QPointer>
+
+class QMenu;
+class QWidget;
+
+namespace app::desktop {
+
+class RecordsWindow;
+class Theme;
+
+/// Opens the record cards from a menu, in one window.
+class Records : public QObject {
+    Q_OBJECT
+
+public:
+    Records(const Theme& theme, session::Session& session,
+            std::shared_ptr<const core::measure::TimeZones> zones, QWidget& window);
+
+    /// Puts the way to them into `menu`, before its last part.
+    void addTo(QMenu& menu);
+    void open();
+
+private:
+    const Theme& m_theme;
+    session::Session& m_session;
+    std::shared_ptr<const core::measure::TimeZones> m_zones;
+    QWidget& m_window;
+    QPointer<RecordsWindow> m_records;
+};
+
+}  // namespace app::desktop

@@ -1,0 +1,249 @@
+#include "app/desktop/records/records_window.h"
+
+#include "app/desktop/lanes/outcome_panel.h"
+#include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/print/card_sheet.h"
+#include "app/desktop/records/card_view.h"
+#include "app/desktop/wall_clock.h"
+#include "app/output/wall_clock.h"
+#include "app/session/stored_services.h"
+#include "core/run/amend/revisions.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSplitter>
+
+#include <algorithm>
+
+namespace app::desktop {
+namespace {
+
+QLabel* makeText(const char* name)
+{
+    auto* label = new QLabel;
+    label->setObjectName(QLatin1String{name});
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->hide();
+    return label;
+}
+
+/// The run, as of its end, or of what was said last.
+core::measure::Instant lastMoment(const session::PastRun& run)
+{
+    if (run.stored.ended)
+        return *run.stored.ended;
+    return run.facts.empty() ? run.setup.began : run.facts.back().recorded;
+}
+
+}  // namespace
+
+RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
+                             std::shared_ptr<const core::measure::TimeZones> zones, QWidget* parent)
+    : QDialog{parent}
+    , m_theme{theme}
+    , m_session{session}
+    , m_zones{std::move(zones)}
+    , m_printing{new print::Printing{*this, [this] { return m_sheets; }}}
+    , m_list{new QListWidget}
+    , m_card{new CardView{theme}}
+    , m_scroll{new QScrollArea}
+    , m_empty{makeText("recordsEmpty")}
+    , m_wrong{makeText("recordsWrong")}
+    , m_outcome{new OutcomePanel}
+{
+    setObjectName(QStringLiteral("records"));
+    setWindowTitle(tr("Record cards – Basinbell"));
+    setModal(false);
+    resize(1000, 680);
+    auto* layout = new QVBoxLayout{this};
+    layout->setSpacing(metrics::gapSmall);
+    auto* splitter = new QSplitter;
+    splitter->setChildrenCollapsible(false);
+    splitter->addWidget(makeList());
+    splitter->addWidget(makeCard());
+    splitter->setStretchFactor(1, 1);
+    splitter->setSizes({240, 760});
+    layout->addWidget(splitter, 1);
+    layout->addWidget(m_wrong);
+    layout->addWidget(m_outcome);
+    layout->addWidget(makeFoot());
+    connect(m_list, &QListWidget::currentRowChanged, this, &RecordsWindow::choose);
+    connect(m_outcome, &OutcomePanel::answered, this, &RecordsWindow::tell);
+    connect(m_outcome, &OutcomePanel::closed, m_outcome, &QWidget::hide);
+    readRuns();
+}
+
+QWidget* RecordsWindow::makeList()
+{
+    m_list->setObjectName(QStringLiteral("recordsList"));
+    m_list->setAccessibleName(tr("Runs, the latest first"));
+    m_list->setWordWrap(true);
+    m_list->setMinimumWidth(180);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    return m_list;
+}
+
+QWidget* RecordsWindow::makeCard()
+{
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setWidget(m_card);
+    m_empty->setText(
+        tr("No run has been ended yet.\n\nA record card is made of what is answered while the lanes run: "
+           "when each zone went on and came off, what was seen, how it turned out. When the last lane is "
+           "dry, end the run, and its card is here.\n\nThe demo at high speed makes one in a minute."));
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setMargin(metrics::gapLarge);
+    auto* page = new QWidget;
+    auto* layout = new QVBoxLayout{page};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_scroll, 1);
+    layout->addWidget(m_empty, 1);
+    return page;
+}
+
+QWidget* RecordsWindow::makeFoot()
+{
+    auto* foot = new QWidget;
+    auto* row = new QHBoxLayout{foot};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(metrics::gapSmall);
+    const auto add = [&](const QString& text, const char* name, const QKeySequence& key) {
+        auto* button = new QPushButton{text};
+        button->setObjectName(QLatin1String{name});
+        button->setMinimumHeight(std::max(metrics::target, Theme::scaled(26)));
+        button->setShortcut(key);
+        button->setAutoDefault(false);
+        row->addWidget(button);
+        return button;
+    };
+    m_turnedOut =
+        add(tr("How it turned out …  (Alt+O)"), "recordsOutcome", QKeySequence{Qt::ALT | Qt::Key_O});
+    row->addStretch(1);
+    m_print = add(tr("Print …  (Ctrl+P)"), "recordsPrint", QKeySequence::Print);
+    m_pdf = add(tr("Save as PDF …  (Ctrl+S)"), "recordsPdf", QKeySequence::Save);
+    auto* close = add(tr("Close  (Esc)"), "recordsClose", {});
+    connect(m_turnedOut, &QPushButton::clicked, this, &RecordsWindow::askOutcome);
+    connect(m_print, &QPushButton::clicked, this, [this] { m_printing->print(); });
+    connect(m_pdf, &QPushButton::clicked, this, [this] { m_printing->savePdf(); });
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    return foot;
+}
+
+/// "Sat 14 Mar 2026, 14:00", and what it was.
+QString RecordsWindow::lineOf(const session::StoredRun& run) const
+{
+    const auto services = session::servicesOf(run.run.services, run.run.began, *m_zones);
+    const std::string zone = services ? services->front().timeZone : "UTC";
+    const app::output::WallClock clock{*m_zones, zone, run.run.began, run.run.began};
+    QString text = QString::fromStdString(clock.dayText(run.run.began) + ", " + clock.text(run.run.began));
+    if (!services)
+        return tr("%1\nits service was erased").arg(text);
+    for (const core::service::Service& service : *services)
+        text += QLatin1Char{'\n'}
+            + QString::fromStdString(service.head.name.empty() ? service.name
+                                                               : service.name + ": " + service.head.name);
+    return text;
+}
+
+bool RecordsWindow::showsCurrent(int row) const
+{
+    return m_session.current() && row == 0;
+}
+
+void RecordsWindow::readRuns()
+{
+    const QSignalBlocker quiet{m_list};
+    m_runs = m_session.past();
+    std::erase_if(m_runs, [](const session::StoredRun& run) { return !run.ended; });
+    m_list->clear();
+    if (m_session.current())
+        m_list->addItem(tr("This run, so far"));
+    for (const session::StoredRun& run : m_runs)
+        m_list->addItem(lineOf(run));
+    if (m_list->count() == 0)
+        return showEmpty();
+    m_list->setCurrentRow(0);
+    choose(0);
+}
+
+void RecordsWindow::showEmpty()
+{
+    m_chosen.reset();
+    m_sheets.clear();
+    m_list->hide();
+    m_scroll->hide();
+    m_empty->show();
+    for (QPushButton* button : {m_print, m_pdf, m_turnedOut})
+        button->setEnabled(false);
+}
+
+void RecordsWindow::choose(int row)
+{
+    m_outcome->hide();
+    m_wrong->hide();
+    m_chosen.reset();
+    m_sheets.clear();
+    if (showsCurrent(row)) {
+        m_chosen = session::soFar(m_session.setup(), m_session.facts());
+    } else if (const auto place = static_cast<std::size_t>(row - (m_session.current() ? 1 : 0));
+               place < m_runs.size()) {
+        auto run = m_session.lookBack(m_runs[place]);
+        if (run)
+            m_chosen = std::move(*run);
+        else
+            complain(QString::fromStdString(run.error()));
+    }
+    showCard();
+}
+
+void RecordsWindow::showCard()
+{
+    m_sheets.clear();
+    if (m_chosen) {
+        const auto now =
+            m_chosen->stored.run.services.empty() ? m_session.state().now : lastMoment(*m_chosen);
+        const auto card = view::recordCard(m_chosen->setup, m_chosen->facts, now, *m_zones);
+        m_sheets = print::cardSheets(card, core::run::servicesAt(m_chosen->setup, m_chosen->facts), m_theme,
+                                     m_zones);
+    }
+    m_card->showSheets(m_sheets);
+    m_list->show();
+    m_scroll->show();
+    m_empty->hide();
+    for (QPushButton* button : {m_print, m_pdf})
+        button->setEnabled(!m_sheets.empty());
+    // Of the run that goes on it is said in the lanes.
+    m_turnedOut->setEnabled(m_chosen && m_chosen->stored.ended);
+}
+
+void RecordsWindow::askOutcome()
+{
+    const auto state = core::run::stateAt(m_chosen->setup, m_chosen->facts, lastMoment(*m_chosen));
+    const auto coats =
+        view::coatResults(core::run::servicesAt(m_chosen->setup, m_chosen->facts), state, m_chosen->facts);
+    if (coats.empty())
+        return complain(tr("Nothing was rinsed in this run, so there is nothing that turned out."));
+    const auto untold = std::ranges::find_if_not(coats, &view::CoatResult::isTold);
+    m_outcome->open(untold == coats.end() ? coats.back() : *untold);
+}
+
+void RecordsWindow::tell(const core::run::Answer& answer)
+{
+    if (const auto wrong = m_session.tellOf(*m_chosen, answer))
+        return complain(QString::fromStdString(*wrong));
+    showCard();
+}
+
+void RecordsWindow::complain(const QString& what)
+{
+    m_wrong->setText(what);
+    m_wrong->show();
+}
+
+}  // namespace app::desktop

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "app/desktop/print/printing.h"
+#include "app/session/session.h"
+
+#include <QDialog>
+
+class QLabel;
+class QListWidget;
+class QPushButton;
+class QScrollArea;
+
+namespace app::desktop {
+
+class CardView;
+class OutcomePanel;
+class Theme;
+
+/// The record cards: the runs that were ended, the latest first, and the card of the one that is chosen.
+/// Stops nothing that runs.
+class RecordsWindow : public QDialog {
+    Q_OBJECT
+
+public:
+    RecordsWindow(const Theme& theme, session::Session& session,
+                  std::shared_ptr<const core::measure::TimeZones> zones, QWidget* parent);
+
+    /// What the journal holds now.
+    void readRuns();
+
+    /// The card that is shown.
+    [[nodiscard]] const std::vector<print::Sheet>& sheets() const { return m_sheets; }
+    [[nodiscard]] print::Printing& printing() { return *m_printing; }
+
+private:
+    QWidget* makeList();
+    QWidget* makeCard();
+    QWidget* makeFoot();
+    void addRun(const QString& text);
+    void choose(int row);
+    void showCard();
+    void showEmpty();
+    void askOutcome();
+    void tell(const core::run::Answer& answer);
+    void complain(const QString& what);
+    [[nodiscard]] bool showsCurrent(int row) const;
+    [[nodiscard]] QString lineOf(const session::StoredRun& run) const;
+
+    const Theme& m_theme;
+    session::Session& m_session;
+    std::shared_ptr<const core::measure::TimeZones> m_zones;
+    print::Printing* m_printing;
+    std::vector<session::StoredRun> m_runs;
+    std::optional<session::PastRun> m_chosen;
+    std::vector<print::Sheet> m_sheets;
+    QListWidget* m_list;
+    CardView* m_card;
+    QScrollArea* m_scroll;
+    QLabel* m_empty;
+    QLabel* m_wrong;
+    OutcomePanel* m_outcome;
+    QPushButton* m_print = nullptr;
+    QPushButton* m_pdf = nullptr;
+    QPushButton* m_turnedOut = nullptr;
+};
+
+}  // namespace app::desktop

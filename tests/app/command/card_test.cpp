@@ -1,0 +1,84 @@
+#include "tests/app/command/program_runner.h"
+
+#include <QDir>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+// Record cards, and what is said of a run once it is over.
+
+namespace app::command {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+
+QStringList cardOf(const QTemporaryDir& folder, const QStringList& more = {})
+{
+    return QStringList{QStringLiteral("card"), QStringLiteral("--data"), folder.path()} + more;
+}
+
+TEST(Card, TellsWhatEachZoneOfTheLatestRunGot)
+{
+    const QTemporaryDir folder;
+    const Ran none = ran(cardOf(folder));
+    EXPECT_EQ(none.status, 1);
+    EXPECT_THAT(none.err, HasSubstr("begin with basinbell run"));
+    ASSERT_EQ(
+        ran(playing(folder, demo) + QStringList{QStringLiteral("--from"), QStringLiteral("2026-03-14T14:00")})
+            .status,
+        0);
+
+    const Ran card = ran(cardOf(folder));
+    EXPECT_EQ(card.status, 0) << card.err;
+    EXPECT_THAT(card.out, HasSubstr("Run 1, Saturday 14 March 2026"));
+    for (const char* const heading :
+         {"Mixed", "First strand", "Last strand", "Water", "Developed", "Root", "Ends"})
+        EXPECT_THAT(card.out, HasSubstr(heading));
+    EXPECT_THAT(card.out, HasSubstr("Looked at "));
+    EXPECT_THAT(card.out, HasSubstr("leaflet"));
+    EXPECT_THAT(card.out, Not(HasSubstr("not ended")));
+    EXPECT_EQ(ran(cardOf(folder, {QStringLiteral("--of"), QStringLiteral("1")})).out, card.out);
+    EXPECT_THAT(ran(cardOf(folder, {QStringLiteral("--of"), QStringLiteral("9")})).err,
+                HasSubstr("no run 9"));
+}
+
+TEST(Card, TellsHowItTurnedOutUntilThatIsErased)
+{
+    const QTemporaryDir folder;
+    QByteArray typed;
+    for (int step = 0; step < 60; ++step)
+        typed += "done\n";  // More often than there are steps: past the last there is nothing to do.
+    typed += "out Root: too warm, brassy\nout Ends: 1\nnote: thinner sections\ne\n";
+    const Ran played = ran({QStringLiteral("run"), demo, QStringLiteral("--speed"), QStringLiteral("1000"),
+                            QStringLiteral("--data"), folder.path()},
+                           typed);
+    ASSERT_EQ(played.status, 0) << played.err;
+    EXPECT_THAT(played.out, HasSubstr("turned out too warm: Root at "));
+    EXPECT_THAT(played.out, HasSubstr("said: brassy"));
+
+    const Ran card = ran(cardOf(folder));
+    EXPECT_EQ(card.status, 0) << card.err;
+    EXPECT_THAT(card.out, HasSubstr("too warm, brassy"));
+    EXPECT_THAT(card.out, HasSubstr("as wanted"));
+    EXPECT_THAT(card.out, HasSubstr("For next time: thinner sections"));
+    EXPECT_THAT(ran({QStringLiteral("replay"), QStringLiteral("--data"), folder.path()}).out,
+                HasSubstr("for next time:"));
+
+    const Ran erased = ran({QStringLiteral("erase"), QStringLiteral("--of"), QStringLiteral("1"),
+                            QStringLiteral("--data"), folder.path()});
+    EXPECT_EQ(erased.status, 0) << erased.err;
+    EXPECT_THAT(erased.out, HasSubstr("how it turned out"));
+    EXPECT_EQ(ran(cardOf(folder)).status, 1);
+    EXPECT_THAT(ran(cardOf(folder)).err, HasSubstr("erased"));
+    for (const QFileInfo& file : QDir{folder.path()}.entryInfoList(QDir::Files)) {
+        QFile bytes{file.filePath()};
+        ASSERT_TRUE(bytes.open(QIODevice::ReadOnly));
+        const QByteArray all = bytes.readAll();
+        EXPECT_FALSE(all.contains("brassy")) << file.fileName().toStdString();
+        EXPECT_FALSE(all.contains("thinner")) << file.fileName().toStdString();
+    }
+}
+
+}  // namespace
+}  // namespace app::command
