@@ -11,6 +11,7 @@
 #include "core/alarm/words.h"
 #include "core/run/amend/amend.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -219,6 +220,29 @@ void Terminal::show()
     for (const std::string& line : outcomeLines(services, state, m_session.facts()))
         now.push_back(line);
     m_screen->showPicture({clockOf(services, m_zones, state.now), now, laneLines(services, state, m_zones)});
+    if (!state.finished)
+        askHowItTurnedOut();
+}
+
+/// Once of each coat that is over, and again only if it was taken back meanwhile: the words are there,
+/// nothing waits for them.
+void Terminal::askHowItTurnedOut()
+{
+    if (m_endsByItself)
+        return;
+    const auto over = view::coatResults(m_session.services(), m_session.state(), m_session.facts());
+    std::erase_if(m_asked, [&](view::CoatPlace asked) {
+        return std::ranges::find(over, asked, &view::CoatResult::coat) == over.end();
+    });
+    bool asks = false;
+    for (const view::CoatResult& coat : over)
+        if (m_asked.insert(coat.coat).second && !coat.isTold()) {
+            asks = true;
+            if (!coat.name.empty())
+                m_screen->say(coat.name + " is over.");
+        }
+    if (asks)
+        m_screen->say(outcomeWordsText());
 }
 
 /// Each alarm by itself, though one word mutes all that are called for at once.
@@ -308,6 +332,9 @@ void Terminal::tellWhenFinished()
     m_screen->say(summary(m_session.services(), m_session.state()));
     const bool ended =
         !m_session.facts().empty() && m_session.facts().back().kind == core::run::FactKind::Ended;
+    m_asked.clear();
+    if (!ended)
+        askHowItTurnedOut();
     if (!m_endsByItself && !ended)
         return m_screen->say("Everything is done. Enter ends the run, u takes the last answer back.");
     // The session is in the middle of telling of this moment; it is left once it has done so.

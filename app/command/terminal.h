@@ -5,11 +5,13 @@
 #include "app/command/screen.h"
 #include "app/session/choice_search.h"
 #include "app/session/session.h"
+#include "app/view/outcome_view.h"
 
 #include <QObject>
 
 #include <memory>
 #include <optional>
+#include <set>
 
 namespace app::command {
 
@@ -45,6 +47,7 @@ private:
     void enter();
     void tellFacts();
     void tellChanges();
+    void askHowItTurnedOut();
     void tellWhenFinished();
     void close();
     void answer(const Order& order);
@@ -68,6 +71,7 @@ private:
     bool m_toldSearch = false;                     ///< It was said that this takes a moment.
     std::size_t m_told = 0;                        ///< So many facts were written on the screen.
     bool m_owesChanges = false;                    ///< What that changes in the plan is still to be said.
+    std::set<view::CoatPlace> m_asked;             ///< Coats of which it was asked how they turned out.
     bool m_entered = false;
     bool m_endsByItself = false;
     bool m_toldFinished = false;
