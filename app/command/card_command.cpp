@@ -17,12 +17,14 @@ using session::StoredRun;
 
 namespace {
 
-/// The one that was asked for, else the latest that was ended, else the latest.
+/// The one that was asked for; else the latest that was ended, one that was erased last; else the latest.
 const StoredRun* chosen(const std::vector<StoredRun>& runs, std::optional<std::int64_t> wanted)
 {
-    const auto found = wanted
-        ? std::ranges::find(runs, session::RunId{*wanted}, &StoredRun::id)
-        : std::ranges::find_if(runs, [](const StoredRun& run) { return run.ended.has_value(); });
+    const auto isWhole = [](const StoredRun& run) { return run.ended && !run.run.services.empty(); };
+    auto found = wanted ? std::ranges::find(runs, session::RunId{*wanted}, &StoredRun::id)
+                        : std::ranges::find_if(runs, isWhole);
+    if (found == runs.end() && !wanted)
+        found = std::ranges::find_if(runs, [](const StoredRun& run) { return run.ended.has_value(); });
     if (found != runs.end())
         return &*found;
     return wanted || runs.empty() ? nullptr : &runs.front();
@@ -50,11 +52,16 @@ int cardCommand(const Options& options, Outside& outside)
     auto run = session::readPastRun(*journal, *stored, zones);
     if (!run)
         return complain(outside, {run.error()});
+    const auto number = static_cast<std::int64_t>(stored->id);
+    if (run->isErased()) {
+        outside.out << erasedText(view::erasedRun(run->facts), *stored, zones);
+        return Planned;
+    }
     run->setup.budget.conflicts =
         session::Session::liveConflicts;  // What was planned first, as it was shown.
     const auto latest = run->facts.empty() ? run->setup.began : run->facts.back().recorded;
     const auto card = view::recordCard(run->setup, run->facts, latest, zones);
-    outside.out << cardText(card, static_cast<std::int64_t>(stored->id), zones);
+    outside.out << cardText(card, number, zones);
     return Planned;
 }
 

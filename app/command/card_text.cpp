@@ -3,6 +3,11 @@
 #include "app/output/plan_words.h"
 #include "app/output/text_table.h"
 #include "app/output/wall_clock.h"
+#include "app/session/time_zones.h"
+#include "app/view/outcome_words.h"
+
+#include <algorithm>
+#include <utility>
 
 namespace app::command {
 
@@ -74,15 +79,32 @@ std::string lookLine(const CardZone& zone, const view::CardLook& look, const Wal
     return line + (look.seen.empty() ? "" : ", seen: " + look.seen) + "\n";
 }
 
+/// "14:05  Bowl A for Root and Ends: 30 g with 45 g"
+std::string bowlLine(const view::CardBowl& bowl, const WallClock& clock)
+{
+    std::string line = bowl.mixed ? clock.text(*bowl.mixed) + "  Mixed " : std::string{"Bowl "};
+    line += bowl.name;
+    for (std::size_t place = 0; place < bowl.zones.size(); ++place)
+        line += (place == 0 ? " for " : place + 1 == bowl.zones.size() ? " and " : ", ") + bowl.zones[place];
+    return line + (bowl.note.empty() ? "" : ": " + bowl.note) + "\n";
+}
+
 std::string coatText(const CardCoat& coat, const WallClock& clock)
 {
     std::string text = zonesText(coat, clock) + "\n";
+    for (const view::CardBowl& bowl : coat.bowls)
+        text += bowlLine(bowl, clock);
+    std::vector<std::pair<Instant, std::string>> events;
     for (const CardZone& zone : coat.zones)
         for (const view::CardLook& look : zone.looks)
-            text += lookLine(zone, look, clock);
+            events.emplace_back(look.at, lookLine(zone, look, clock));
     for (const view::CardHeat& heat : coat.heats)
-        text += clock.text(heat.from) + "  Heat, "
-            + (heat.until ? "until " + clock.text(*heat.until) : "no end said") + "\n";
+        events.emplace_back(heat.from,
+                            clock.text(heat.from) + "  Heat, "
+                                + (heat.until ? "until " + clock.text(*heat.until) : "no end said") + "\n");
+    std::ranges::stable_sort(events, {}, &std::pair<Instant, std::string>::first);
+    for (const auto& [at, line] : events)
+        text += line;
     for (const std::string& task : coat.leftOut)
         text += "Left out: " + task + "\n";
     if (!coat.note.empty())
@@ -102,7 +124,53 @@ std::string headText(const CardHead& head, const WallClock& clock)
     return text;
 }
 
+/// "apply zone 2": a task of a service that is not there any more.
+std::string numberedText(const core::stagger::TaskId& task)
+{
+    using core::stagger::TaskKind;
+    const std::string number = std::to_string(task.item + 1);
+    switch (task.kind) {
+    case TaskKind::Apply: return "apply zone " + number;
+    case TaskKind::Look: return "look at zone " + number;
+    case TaskKind::Late: return "late job on zone " + number;
+    case TaskKind::Mix: return "mix bowl " + number;
+    case TaskKind::Rinse: return "rinse group " + number;
+    case TaskKind::RinseAlone: return "rinse zone " + number + " by itself";
+    case TaskKind::Dry: return "dry";
+    case TaskKind::Assess: return "assess";
+    case TaskKind::Heat: return "heat";
+    }
+    return {};
+}
+
+std::string whereText(const core::stagger::TaskId& task)
+{
+    return (task.coat > 0 ? ", coat " + std::to_string(task.coat + 1) : "")
+        + (task.service > 0 ? ", head " + std::to_string(task.service + 1) : "");
+}
+
 }  // namespace
+
+std::string erasedText(const view::ErasedRun& run, const session::StoredRun& stored,
+                       const core::measure::TimeZones& zones)
+{
+    const Instant began = stored.run.began;
+    const Instant ended = stored.ended.value_or(began);
+    const WallClock clock{zones, session::localZone(), began, ended};
+    std::string text = "Run " + std::to_string(static_cast<std::int64_t>(stored.id)) + ", "
+        + clock.dayText(began) + ", " + clock.text(began) + " to " + clock.text(ended) + ", times in "
+        + clock.zone()
+        + ".\nWhatever could name a person was erased from it. What is left are kinds of tasks, numbers and "
+          "times:\n\n";
+    for (const view::LeftTask& left : run.tasks)
+        text += clock.text(left.from) + (left.until ? " to " + clock.text(*left.until) : "") + "  "
+            + numberedText(left.task) + whereText(left.task) + "\n";
+    for (const core::run::ZoneOutcome& said : run.outcomes)
+        if (said.outcome)
+            text += "Zone " + std::to_string(said.zone.item + 1) + whereText(said.zone) + " turned out "
+                + std::string{view::outcomeWord(*said.outcome)} + ".\n";
+    return text;
+}
 
 std::string cardText(const view::RecordCard& card, std::int64_t run, const core::measure::TimeZones& zones)
 {

@@ -121,6 +121,11 @@ bool Replay::read()
         complain(run.error());
         return false;
     }
+    if (run->isErased()) {
+        complain("The service of this run was erased, so it cannot be told again. basinbell card --of "
+                 + std::to_string(static_cast<std::int64_t>(m_stored.id)) + " says what is left of it.");
+        return false;
+    }
     m_setup = std::move(run->setup);
     m_facts = std::move(run->facts);
     m_original = m_setup;

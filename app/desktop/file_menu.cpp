@@ -282,6 +282,14 @@ bool FileMenu::openPremiere()
     return take(std::move(heads));
 }
 
+bool FileMenu::openCopy(const std::vector<core::service::Service>& services)
+{
+    std::vector<ServiceDocument::Opened> opened;
+    for (const core::service::Service& service : services)
+        opened.push_back({service, {}});
+    return !opened.empty() && take(std::move(opened));
+}
+
 /// Says what is wrong where it cannot be read.
 std::optional<ServiceDocument::Opened> FileMenu::read(const QString& from, const QString& path)
 {
@@ -311,7 +319,6 @@ bool FileMenu::takeBeside(const std::optional<ServiceDocument::Opened>& opened)
     if (!opened)
         return false;
     m_document.addHead(*opened);
-    Q_EMIT this->opened();
     return true;
 }
 

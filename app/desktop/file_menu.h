@@ -45,6 +45,10 @@ public:
     /// The demo with several heads.
     bool openPremiere();
 
+    /// Opens services of a run that is over as ones that were never saved, after asking about what is
+    /// unsaved.
+    bool openCopy(const std::vector<core::service::Service>& services);
+
     bool save();
 
     /// Whether nothing unsaved stands in the way; saves it, or lets it go, as the person says.
@@ -54,6 +58,7 @@ public:
     static QStringList demoNames();
 
 Q_SIGNALS:
+    /// Something else is there in place of what was.
     void opened();
 
 private:

@@ -43,6 +43,7 @@ MainWindow::MainWindow(const Parts& parts)
     buildPages();
     buildMenus();
     connectRun();
+    connectRecords();
     followDocument();
     followRun();
     showPage(Page::Setup);
@@ -157,10 +158,12 @@ void MainWindow::buildMenus()
 void MainWindow::rebuildPages()
 {
     const bool lanes = m_pages->currentWidget() == m_lanes;
+    const QString lastTime = m_setup->lastTime();
     delete takeCentralWidget();
     m_pages = new QStackedWidget;
     buildPages();
     centralWidget()->show();  // What is not there to be seen cannot take the keyboard.
+    m_setup->sayLastTime(lastTime);
     followRun();
     showPage(lanes ? Page::Lanes : Page::Setup);
 }
@@ -195,6 +198,11 @@ bool MainWindow::runs() const
 void MainWindow::showPage(Page page)
 {
     const bool lanes = page == Page::Lanes && m_session.current();
+    const QSizePolicy shown{QSizePolicy::Preferred, QSizePolicy::Preferred};
+    const QSizePolicy ignored{QSizePolicy::Ignored, QSizePolicy::Ignored};
+    // A page that is not in view must not keep the window from being as small as the other can be.
+    m_setup->setSizePolicy(lanes ? ignored : shown);
+    m_lanes->setSizePolicy(lanes ? shown : ignored);
     m_pages->setCurrentWidget(lanes ? static_cast<QWidget*>(m_lanes) : m_setup);
     m_toSetup->setChecked(!lanes);
     m_toLanes->setChecked(lanes);
@@ -257,46 +265,6 @@ void MainWindow::beginRun()
     followRun();
     showPage(Page::Lanes);
     m_lanes->cameAsAsked();
-}
-
-bool MainWindow::resume(const session::StoredRun& run)
-{
-    if (const auto wrong = m_session.resume(run.id)) {
-        warn(QString::fromStdString(*wrong));
-        return false;
-    }
-    std::vector<ServiceDocument::Opened> heads;
-    for (const core::service::Service& service : m_session.services())
-        heads.push_back({service, {}});
-    if (!heads.empty())
-        m_document.replaceAll(std::move(heads));
-    followRun();
-    showPage(Page::Lanes);
-    m_lanes->cameAsAsked();
-    m_lanes->sayResumed(tr("Taken up where it stopped. If something happened meanwhile, answer it and say "
-                           "how long ago it was."));
-    return true;
-}
-
-void MainWindow::offer(const session::StoredRun& run)
-{
-    QMessageBox box{
-        QMessageBox::Question, tr("A run was left unfinished"),
-        tr("It was begun long ago. Taken up now, everything in it is overdue and sounds at once."),
-        QMessageBox::NoButton, this};
-    box.setObjectName(QStringLiteral("offerResume"));
-    const auto* take = box.addButton(tr("Take it up"), QMessageBox::AcceptRole);
-    const auto* end = box.addButton(tr("End it for good"), QMessageBox::DestructiveRole);
-    box.addButton(tr("Leave it for later"), QMessageBox::RejectRole);
-    box.exec();
-    if (box.clickedButton() == take)
-        resume(run);
-    else if (box.clickedButton() == end && resume(run)) {
-        m_session.end();
-        m_session.leave();
-        followRun();
-        showPage(Page::Setup);
-    }
 }
 
 void MainWindow::askToEnd()

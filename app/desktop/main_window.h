@@ -90,6 +90,8 @@ private:
     void rebuildPages();
     void rebuildAll();
     void connectRun();
+    void connectRecords();
+    void startFrom(const std::vector<core::service::Service>& services, const QString& lastTime);
     void showPage(Page page);
     void followDocument();
     void followRun();

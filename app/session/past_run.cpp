@@ -28,14 +28,16 @@ tl::expected<PastRun, std::string> readPastRun(Journal& journal, const StoredRun
         return tl::unexpected{std::string{
             "This run is damaged in the journal: its service was changed there, so it cannot be told "
             "again."}};
+    auto facts = journal.facts(stored.id);
+    if (!facts)
+        return tl::unexpected{facts.error().what};
+    PastRun run{.stored = stored, .setup = {}, .facts = std::move(*facts)};
+    if (stored.run.services.empty())
+        return run;
     auto services = servicesOf(stored.run.services, stored.run.began, zones);
     auto revisions = revisionsOf(stored, zones);
-    auto facts = journal.facts(stored.id);
-    if (!services || !revisions || !facts)
-        return tl::unexpected{!services        ? services.error()
-                                  : !revisions ? revisions.error()
-                                               : facts.error().what};
-    PastRun run{.stored = stored, .setup = {}, .facts = std::move(*facts)};
+    if (!services || !revisions)
+        return tl::unexpected{!services ? services.error() : revisions.error()};
     run.setup.services = std::move(*services);
     run.setup.revisions = std::move(*revisions);
     run.setup.preference = stored.run.preference;
@@ -50,6 +52,8 @@ std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const c
     using Kind = core::run::Answer::Kind;
     if (answer.kind != Kind::TurnOut && answer.kind != Kind::Note)
         return "Of a run that is over only how it turned out can be said.";
+    if (run.isErased())
+        return "This run was erased. Nothing can be said of it any more.";
     auto facts = core::run::decide(run.setup, run.facts, answer, now);
     if (!facts)
         return facts.error().what;
@@ -61,6 +65,23 @@ std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const c
         run.facts.push_back((*facts)[place]);
     }
     return std::nullopt;
+}
+
+std::vector<core::service::Service> forNextTime(const PastRun& run)
+{
+    auto services = run.setup.services;
+    for (core::service::Service& service : services) {
+        service.notBefore.reset();
+        service.readyBy.reset();
+        for (core::service::Hands& hands : service.crew.hands)
+            hands.away.clear();
+        for (core::service::Coat& coat : service.coats)
+            for (core::service::RinseGroup& group : coat.groups) {
+                group.waterEarliest.reset();
+                group.waterLatest.reset();
+            }
+    }
+    return services;
 }
 
 }  // namespace app::session

@@ -37,6 +37,8 @@ public:
 private:
     [[nodiscard]] CardCoat coat(CoatPlace place) const;
     [[nodiscard]] CardZone zone(const Lane& lane) const;
+    [[nodiscard]] std::vector<CardBowl> bowlsOf(CoatPlace place) const;
+    [[nodiscard]] std::optional<Instant> mixedAt(CoatPlace place, std::size_t bowl) const;
     [[nodiscard]] std::vector<CardLook> looksAt(const TaskId& zone) const;
     [[nodiscard]] std::vector<CardHeat> heatsOf(CoatPlace place) const;
     [[nodiscard]] std::vector<std::string> leftOutOf(CoatPlace place) const;
@@ -73,6 +75,7 @@ CardCoat Writer::coat(CoatPlace place) const
         if (CoatPlace{lane.service, lane.coat} == place)
             card.zones.push_back(zone(lane));
     card.picture = picture(place);
+    card.bowls = bowlsOf(place);
     card.heats = heatsOf(place);
     card.leftOut = leftOutOf(place);
     for (const core::run::NextTime& note : m_notes)
@@ -89,7 +92,7 @@ CardZone Writer::zone(const Lane& lane) const
     CardZone card{.zone = id,
                   .name = asked.name,
                   .stage = lane.stage,
-                  .mixed = {},
+                  .mixed = mixedAt({lane.service, lane.coat}, asked.bowl),
                   .firstStrand = record.firstContact,
                   .lastStrand = record.applicationEnd,
                   .water = record.water,
@@ -98,11 +101,6 @@ CardZone Writer::zone(const Lane& lane) const
                   .window = asked.develop,
                   .looks = looksAt(id),
                   .result = {id, asked.name, {}, {}}};
-    TaskId mix = id;
-    mix.kind = TaskKind::Mix;
-    mix.item = asked.bowl;
-    if (const auto* mixing = m_last.progress.find(mix))
-        card.mixed = mixing->end;
     if (record.water && record.clockStart)
         card.developed = *record.water - *record.clockStart;
     if (m_first.plan)
@@ -114,6 +112,26 @@ CardZone Writer::zone(const Lane& lane) const
         card.result.words = said->words;
     }
     return card;
+}
+
+std::optional<Instant> Writer::mixedAt(CoatPlace place, std::size_t bowl) const
+{
+    const auto* mixing = m_last.progress.find(
+        {.service = place.service, .coat = place.coat, .kind = TaskKind::Mix, .item = bowl});
+    return mixing != nullptr ? mixing->end : std::nullopt;
+}
+
+std::vector<CardBowl> Writer::bowlsOf(CoatPlace place) const
+{
+    const core::service::Coat& coat = m_services[place.service].coats[place.coat];
+    std::vector<CardBowl> bowls;
+    for (std::size_t bowl = 0; bowl < coat.bowls.size(); ++bowl) {
+        bowls.push_back({coat.bowls[bowl].name, coat.bowls[bowl].note, {}, mixedAt(place, bowl)});
+        for (const core::service::Zone& zone : coat.zones)
+            if (zone.bowl == bowl)
+                bowls.back().zones.push_back(zone.name);
+    }
+    return bowls;
 }
 
 std::vector<CardLook> Writer::looksAt(const TaskId& zone) const

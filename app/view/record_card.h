@@ -21,7 +21,7 @@ struct CardZone {
     TaskId zone;  ///< Its Apply.
     std::string name;
     core::run::Stage stage = core::run::Stage::Waiting;
-    std::optional<Instant> mixed;  ///< When its bowl was.
+    std::optional<Instant> mixed;  ///< When its bowl was, the last time.
     std::optional<Instant> firstStrand;
     std::optional<Instant> lastStrand;
     std::optional<Instant> water;
@@ -32,6 +32,16 @@ struct CardZone {
     ZoneResult result;
 
     friend bool operator==(const CardZone&, const CardZone&) = default;
+};
+
+/// What was mixed for which zones.
+struct CardBowl {
+    std::string name;
+    std::string note;                ///< What goes in, in the stylist's words.
+    std::vector<std::string> zones;  ///< That it was for.
+    std::optional<Instant> mixed;
+
+    friend bool operator==(const CardBowl&, const CardBowl&) = default;
 };
 
 /// Heat over the head; without an end where nobody said that it was taken off.
@@ -48,6 +58,7 @@ struct CardCoat {
     StrandPicture
         picture;  ///< As it really went, with the first plan marked on it; empty where nothing was done.
     std::vector<CardZone> zones;
+    std::vector<CardBowl> bowls;
     std::vector<CardHeat> heats;
     std::vector<std::string> leftOut;  ///< Tasks, in the trade's words.
     std::string note;                  ///< For next time.

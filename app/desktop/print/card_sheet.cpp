@@ -9,6 +9,9 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <utility>
+
 namespace app::desktop::print {
 namespace {
 
@@ -46,6 +49,7 @@ private:
     [[nodiscard]] Part drawing(const CardCoat& coat) const;
     [[nodiscard]] Part zones(const CardCoat& coat) const;
     [[nodiscard]] Part results(const CardCoat& coat) const;
+    [[nodiscard]] Part bowls(const CardCoat& coat) const;
     [[nodiscard]] Part events(const CardCoat& coat) const;
     [[nodiscard]] Part changes() const;
     [[nodiscard]] QString moment(const std::optional<Instant>& at) const
@@ -90,6 +94,7 @@ void Writer::addCoat(const CardHead& head, const CardCoat& coat, std::vector<Par
     parts.push_back(std::move(first));
     parts.push_back(zones(coat));
     parts.push_back(results(coat));
+    parts.push_back(bowls(coat));
     parts.push_back(events(coat));
 }
 
@@ -123,9 +128,9 @@ Part Writer::zones(const CardCoat& coat) const
               {},
               {},
               Table{}};
-    part.table->headings = {Text::tr("Zone"),        Text::tr("Mixed"), Text::tr("First strand"),
-                            Text::tr("Last strand"), Text::tr("Water"), Text::tr("Least"),
-                            Text::tr("Target"),      Text::tr("Most"),  Text::tr("Developed")};
+    part.table->headings = {Text::tr("Zone"),  Text::tr("First strand"), Text::tr("Last strand"),
+                            Text::tr("Water"), Text::tr("Least"),        Text::tr("Target"),
+                            Text::tr("Most"),  Text::tr("Developed")};
     for (const CardZone& zone : coat.zones) {
         core::service::Zone asked;
         asked.develop = zone.window;
@@ -134,8 +139,8 @@ Part Writer::zones(const CardCoat& coat) const
             developed = Text::tr("%1, %2", "minutes, how far off target")
                             .arg(words::minutes(*zone.developed),
                                  named(app::output::deviationText(asked, *zone.developed)));
-        part.table->rows.push_back({named(zone.name), moment(zone.mixed), moment(zone.firstStrand),
-                                    moment(zone.lastStrand), water(zone), words::minutes(zone.window.least),
+        part.table->rows.push_back({named(zone.name), moment(zone.firstStrand), moment(zone.lastStrand),
+                                    water(zone), words::minutes(zone.window.least),
                                     words::minutes(zone.window.target), words::minutes(zone.window.most),
                                     developed});
     }
@@ -158,6 +163,17 @@ Part Writer::results(const CardCoat& coat) const
     return part;
 }
 
+/// What it was made with, to be made again or otherwise.
+Part Writer::bowls(const CardCoat& coat) const
+{
+    Part part{Text::tr("What was mixed"), {}, {}, Table{}};
+    part.table->headings = {Text::tr("Mixed"), Text::tr("Bowl"), Text::tr("For"), Text::tr("What goes in")};
+    for (const view::CardBowl& bowl : coat.bowls)
+        part.table->rows.push_back(
+            {moment(bowl.mixed), named(bowl.name), words::joined(bowl.zones), named(bowl.note)});
+    return part;
+}
+
 QString lookText(const view::CardLook& look)
 {
     switch (look.verdict) {
@@ -173,16 +189,20 @@ Part Writer::events(const CardCoat& coat) const
     Part part{Text::tr("Looks, heat, and what was left out"), {}, {}, Table{}};
     Table& table = *part.table;
     table.headings = {Text::tr("At"), Text::tr("What"), Text::tr("Came of it"), Text::tr("Seen")};
+    std::vector<std::pair<Instant, QStringList>> rows;
     for (const CardZone& zone : coat.zones)
         for (const view::CardLook& look : zone.looks)
-            table.rows.push_back({moment(look.at), Text::tr("Look at %1").arg(named(zone.name)),
-                                  lookText(look), named(look.seen)});
+            rows.push_back({look.at,
+                            {moment(look.at), Text::tr("Look at %1").arg(named(zone.name)), lookText(look),
+                             named(look.seen)}});
     for (const view::CardHeat& heat : coat.heats)
-        table.rows.push_back(
-            {moment(heat.from),
-             Text::tr("Heat"),
-             heat.until ? Text::tr("until %1").arg(moment(heat.until)) : Text::tr("no end said"),
-             {}});
+        rows.push_back({heat.from,
+                        {moment(heat.from), Text::tr("Heat"),
+                         heat.until ? Text::tr("until %1").arg(moment(heat.until)) : Text::tr("no end said"),
+                         QString{}}});
+    std::ranges::stable_sort(rows, {}, &std::pair<Instant, QStringList>::first);
+    for (auto& [at, row] : rows)
+        table.rows.push_back(std::move(row));
     for (const std::string& task : coat.leftOut)
         table.rows.push_back({{}, named(task), Text::tr("left out"), {}});
     return part;

@@ -12,7 +12,7 @@
 namespace app::desktop {
 namespace {
 
-constexpr double leastWidth = 640;  ///< Of a sheet, in its own measure.
+constexpr double leastWidth = 460;  ///< Of a sheet, in its own measure.
 constexpr int between = 28;         ///< From one head to the next.
 
 double scale()
@@ -56,7 +56,7 @@ void CardView::layOut()
 
 QSize CardView::sizeHint() const
 {
-    return {minimumSizeHint().width() + 120, m_height};
+    return {minimumSizeHint().width() + Theme::scaled(300), m_height};
 }
 
 QSize CardView::minimumSizeHint() const

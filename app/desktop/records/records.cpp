@@ -29,10 +29,12 @@ void Records::addTo(QMenu& menu)
 /// Read anew each time: another run may have ended meanwhile.
 void Records::open()
 {
-    if (m_records)
+    if (m_records) {
         m_records->readRuns();
-    else
+    } else {
         m_records = new RecordsWindow{m_theme, m_session, m_zones, &m_window};
+        connect(m_records, &RecordsWindow::startAgain, this, &Records::startAgain);
+    }
     m_records->setAttribute(Qt::WA_DeleteOnClose);
     m_records->show();
     m_records->raise();

@@ -25,6 +25,10 @@ public:
     void addTo(QMenu& menu);
     void open();
 
+Q_SIGNALS:
+    /// See `RecordsWindow::startAgain`.
+    void startAgain(const std::vector<core::service::Service>& services, const QString& lastTime);
+
 private:
     const Theme& m_theme;
     session::Session& m_session;

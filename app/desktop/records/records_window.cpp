@@ -1,19 +1,24 @@
 #include "app/desktop/records/records_window.h"
 
 #include "app/desktop/lanes/outcome_panel.h"
+#include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/print/card_sheet.h"
+#include "app/desktop/print/erased_sheet.h"
 #include "app/desktop/records/card_view.h"
+#include "app/desktop/records/last_time.h"
 #include "app/desktop/wall_clock.h"
 #include "app/output/wall_clock.h"
 #include "app/session/stored_services.h"
+#include "app/session/time_zones.h"
 #include "core/run/amend/revisions.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QScrollArea>
 #include <QSplitter>
 
@@ -21,6 +26,10 @@
 
 namespace app::desktop {
 namespace {
+
+constexpr int listWidth = 240;
+constexpr int listHeight = 90;  ///< Where it stands above the card.
+constexpr int listMargin = 24;  ///< Beside the text of a line of the list, a scroll bar included.
 
 QLabel* makeText(const char* name)
 {
@@ -49,6 +58,7 @@ RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
     , m_session{session}
     , m_zones{std::move(zones)}
     , m_printing{new print::Printing{*this, [this] { return m_sheets; }}}
+    , m_parts{new QSplitter}
     , m_list{new QListWidget}
     , m_card{new CardView{theme}}
     , m_scroll{new QScrollArea}
@@ -62,13 +72,12 @@ RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
     resize(1000, 680);
     auto* layout = new QVBoxLayout{this};
     layout->setSpacing(metrics::gapSmall);
-    auto* splitter = new QSplitter;
-    splitter->setChildrenCollapsible(false);
-    splitter->addWidget(makeList());
-    splitter->addWidget(makeCard());
-    splitter->setStretchFactor(1, 1);
-    splitter->setSizes({240, 760});
-    layout->addWidget(splitter, 1);
+    m_parts->setChildrenCollapsible(false);
+    m_parts->addWidget(makeList());
+    m_parts->addWidget(makeCard());
+    m_parts->setStretchFactor(1, 1);
+    m_parts->setSizes({Theme::scaled(listWidth), 760});
+    layout->addWidget(m_parts, 1);
     layout->addWidget(m_wrong);
     layout->addWidget(m_outcome);
     layout->addWidget(makeFoot());
@@ -78,12 +87,22 @@ RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
     readRuns();
 }
 
+/// The list stands above the card where both have no room beside each other.
+void RecordsWindow::resizeEvent(QResizeEvent* event)
+{
+    const bool narrow = event->size().width()
+        < Theme::scaled(listWidth) + m_card->minimumSizeHint().width() + 4 * metrics::gapLarge;
+    m_parts->setOrientation(narrow ? Qt::Vertical : Qt::Horizontal);
+    m_list->setMaximumHeight(narrow ? Theme::scaled(listHeight) : QWIDGETSIZE_MAX);
+    QDialog::resizeEvent(event);
+}
+
 QWidget* RecordsWindow::makeList()
 {
     m_list->setObjectName(QStringLiteral("recordsList"));
     m_list->setAccessibleName(tr("Runs, the latest first"));
     m_list->setWordWrap(true);
-    m_list->setMinimumWidth(180);
+    m_list->setMinimumWidth(Theme::scaled(listWidth));
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return m_list;
 }
@@ -110,9 +129,8 @@ QWidget* RecordsWindow::makeCard()
 QWidget* RecordsWindow::makeFoot()
 {
     auto* foot = new QWidget;
-    auto* row = new QHBoxLayout{foot};
+    auto* row = new FlowLayout{foot};
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(metrics::gapSmall);
     const auto add = [&](const QString& text, const char* name, const QKeySequence& key) {
         auto* button = new QPushButton{text};
         button->setObjectName(QLatin1String{name});
@@ -122,12 +140,14 @@ QWidget* RecordsWindow::makeFoot()
         row->addWidget(button);
         return button;
     };
+    m_again =
+        add(tr("Start the next coat from it  (Alt+N)"), "recordsAgain", QKeySequence{Qt::ALT | Qt::Key_N});
     m_turnedOut =
         add(tr("How it turned out …  (Alt+O)"), "recordsOutcome", QKeySequence{Qt::ALT | Qt::Key_O});
-    row->addStretch(1);
     m_print = add(tr("Print …  (Ctrl+P)"), "recordsPrint", QKeySequence::Print);
-    m_pdf = add(tr("Save as PDF …  (Ctrl+S)"), "recordsPdf", QKeySequence::Save);
+    m_pdf = add(tr("PDF …  (Ctrl+S)"), "recordsPdf", QKeySequence::Save);
     auto* close = add(tr("Close  (Esc)"), "recordsClose", {});
+    connect(m_again, &QPushButton::clicked, this, &RecordsWindow::beginAgain);
     connect(m_turnedOut, &QPushButton::clicked, this, &RecordsWindow::askOutcome);
     connect(m_print, &QPushButton::clicked, this, [this] { m_printing->print(); });
     connect(m_pdf, &QPushButton::clicked, this, [this] { m_printing->savePdf(); });
@@ -140,10 +160,10 @@ QString RecordsWindow::lineOf(const session::StoredRun& run) const
 {
     const auto services = session::servicesOf(run.run.services, run.run.began, *m_zones);
     const std::string zone = services ? services->front().timeZone : "UTC";
-    const app::output::WallClock clock{*m_zones, zone, run.run.began, run.run.began};
+    const output::WallClock clock{*m_zones, zone, run.run.began, run.run.began};
     QString text = QString::fromStdString(clock.dayText(run.run.began) + ", " + clock.text(run.run.began));
     if (!services)
-        return tr("%1\nits service was erased").arg(text);
+        return (run.damaged ? tr("%1\ndamaged") : tr("%1\nerased")).arg(text);
     for (const core::service::Service& service : *services)
         text += QLatin1Char{'\n'}
             + QString::fromStdString(service.head.name.empty() ? service.name
@@ -156,6 +176,16 @@ bool RecordsWindow::showsCurrent(int row) const
     return m_session.current() && row == 0;
 }
 
+/// As high as its text is in the narrowest list; a list view by itself cuts what it breaks.
+void RecordsWindow::addRun(const QString& text)
+{
+    const int width = m_list->minimumWidth() - 2 * listMargin;
+    const QRect box =
+        m_list->fontMetrics().boundingRect(QRect{0, 0, width, QWIDGETSIZE_MAX}, Qt::TextWordWrap, text);
+    auto* item = new QListWidgetItem{text, m_list};
+    item->setSizeHint({0, std::max(metrics::target, box.height() + metrics::gap)});
+}
+
 void RecordsWindow::readRuns()
 {
     const QSignalBlocker quiet{m_list};
@@ -163,9 +193,9 @@ void RecordsWindow::readRuns()
     std::erase_if(m_runs, [](const session::StoredRun& run) { return !run.ended; });
     m_list->clear();
     if (m_session.current())
-        m_list->addItem(tr("This run, so far"));
+        addRun(tr("This run, so far"));
     for (const session::StoredRun& run : m_runs)
-        m_list->addItem(lineOf(run));
+        addRun(lineOf(run));
     if (m_list->count() == 0)
         return showEmpty();
     m_list->setCurrentRow(0);
@@ -179,7 +209,7 @@ void RecordsWindow::showEmpty()
     m_list->hide();
     m_scroll->hide();
     m_empty->show();
-    for (QPushButton* button : {m_print, m_pdf, m_turnedOut})
+    for (QPushButton* button : {m_print, m_pdf, m_turnedOut, m_again})
         button->setEnabled(false);
 }
 
@@ -205,13 +235,11 @@ void RecordsWindow::choose(int row)
 void RecordsWindow::showCard()
 {
     m_sheets.clear();
-    if (m_chosen) {
-        const auto now =
-            m_chosen->stored.run.services.empty() ? m_session.state().now : lastMoment(*m_chosen);
-        const auto card = view::recordCard(m_chosen->setup, m_chosen->facts, now, *m_zones);
-        m_sheets = print::cardSheets(card, core::run::servicesAt(m_chosen->setup, m_chosen->facts), m_theme,
+    if (m_chosen && m_chosen->isErased())
+        showErased();
+    else if (m_chosen)
+        m_sheets = print::cardSheets(card(), core::run::servicesAt(m_chosen->setup, m_chosen->facts), m_theme,
                                      m_zones);
-    }
     m_card->showSheets(m_sheets);
     m_list->show();
     m_scroll->show();
@@ -219,7 +247,33 @@ void RecordsWindow::showCard()
     for (QPushButton* button : {m_print, m_pdf})
         button->setEnabled(!m_sheets.empty());
     // Of the run that goes on it is said in the lanes.
-    m_turnedOut->setEnabled(m_chosen && m_chosen->stored.ended);
+    const bool whole = m_chosen && !m_chosen->isErased();
+    m_turnedOut->setEnabled(whole && m_chosen->stored.ended);
+    m_again->setEnabled(whole);
+}
+
+view::RecordCard RecordsWindow::card() const
+{
+    const bool goesOn = showsCurrent(m_list->currentRow());
+    return view::recordCard(m_chosen->setup, m_chosen->facts,
+                            goesOn ? m_session.state().now : lastMoment(*m_chosen), *m_zones);
+}
+
+void RecordsWindow::showErased()
+{
+    const core::measure::Instant began = m_chosen->stored.run.began;
+    const core::measure::Instant ended = m_chosen->stored.ended.value_or(began);
+    m_sheets = {print::erasedSheet(view::erasedRun(m_chosen->facts), began, ended,
+                                   output::WallClock{*m_zones, session::localZone(), began, ended})};
+}
+
+void RecordsWindow::beginAgain()
+{
+    const core::measure::Instant began = m_chosen->setup.began;
+    const output::WallClock clock{*m_zones, m_chosen->setup.services.front().timeZone, began, began};
+    Q_EMIT startAgain(session::forNextTime(*m_chosen),
+                      lastTimeText(card(), QString::fromStdString(clock.dayText(began))));
+    close();
 }
 
 void RecordsWindow::askOutcome()

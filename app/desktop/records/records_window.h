@@ -2,6 +2,7 @@
 
 #include "app/desktop/print/printing.h"
 #include "app/session/session.h"
+#include "app/view/record_card.h"
 
 #include <QDialog>
 
@@ -9,6 +10,7 @@ class QLabel;
 class QListWidget;
 class QPushButton;
 class QScrollArea;
+class QSplitter;
 
 namespace app::desktop {
 
@@ -32,6 +34,13 @@ public:
     [[nodiscard]] const std::vector<print::Sheet>& sheets() const { return m_sheets; }
     [[nodiscard]] print::Printing& printing() { return *m_printing; }
 
+Q_SIGNALS:
+    /// The next coat is to begin with these; `lastTime` is what was said of the last, in sentences.
+    void startAgain(const std::vector<core::service::Service>& services, const QString& lastTime);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     QWidget* makeList();
     QWidget* makeCard();
@@ -40,9 +49,12 @@ private:
     void choose(int row);
     void showCard();
     void showEmpty();
+    void showErased();
     void askOutcome();
+    void beginAgain();
     void tell(const core::run::Answer& answer);
     void complain(const QString& what);
+    [[nodiscard]] view::RecordCard card() const;
     [[nodiscard]] bool showsCurrent(int row) const;
     [[nodiscard]] QString lineOf(const session::StoredRun& run) const;
 
@@ -53,6 +65,7 @@ private:
     std::vector<session::StoredRun> m_runs;
     std::optional<session::PastRun> m_chosen;
     std::vector<print::Sheet> m_sheets;
+    QSplitter* m_parts;
     QListWidget* m_list;
     CardView* m_card;
     QScrollArea* m_scroll;
@@ -62,6 +75,7 @@ private:
     QPushButton* m_print = nullptr;
     QPushButton* m_pdf = nullptr;
     QPushButton* m_turnedOut = nullptr;
+    QPushButton* m_again = nullptr;
 };
 
 }  // namespace app::desktop

@@ -1,5 +1,6 @@
 #include "app/desktop/setup/setup_page.h"
 
+#include "app/desktop/lanes/notice.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/setup/basics_panel.h"
@@ -33,6 +34,7 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     : QWidget{parent}
     , m_document{document}
     , m_heads{new HeadsBar{document}}
+    , m_lastTime{new Notice{theme, QStringLiteral("notice"), QStringLiteral("assess")}}
 {
     setObjectName(QStringLiteral("setupPage"));
     auto* body = new QWidget;
@@ -40,6 +42,9 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapTiny);
     layout->setSpacing(metrics::gapSmall);
     layout->addWidget(m_heads);
+    m_lastTime->setObjectName(QStringLiteral("lastTime"));
+    connect(m_lastTime->offer(tr("Put it away")), &QPushButton::clicked, this, [this] { sayLastTime({}); });
+    layout->addWidget(m_lastTime);
     layout->addWidget(new BasicsPanel{document, zones, now});
     auto* splitter = new QSplitter{Qt::Vertical};
     splitter->setChildrenCollapsible(false);
@@ -71,6 +76,16 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     connect(m_plan, &PlanPanel::standingChanged, this, &SetupPage::followStanding);
     connect(m_plan, &PlanPanel::problemChosen, this, &SetupPage::goTo);
     follow();
+}
+
+void SetupPage::sayLastTime(const QString& text)
+{
+    m_lastTime->say(text);
+}
+
+QString SetupPage::lastTime() const
+{
+    return m_lastTime->text();
 }
 
 QTabWidget* SetupPage::makeParts(const Theme& theme, const Moments& moments)

@@ -14,6 +14,8 @@ class QTabWidget;
 
 namespace app::desktop {
 
+class Notice;
+
 /// Set-up: what is asked, and the stagger that comes of it. One main action: start.
 class SetupPage : public QWidget {
     Q_OBJECT
@@ -34,6 +36,10 @@ public:
 
     [[nodiscard]] std::optional<print::PlanToPrint> toPrint() const { return m_plan->toPrint(); }
 
+    /// What is worth knowing of the coat that this one begins from, until it is put away.
+    void sayLastTime(const QString& text);
+    [[nodiscard]] QString lastTime() const;
+
     void setWatched(bool watched) { m_plan->setWatched(watched); }
 
 Q_SIGNALS:
@@ -50,6 +56,7 @@ private:
 
     ServiceDocument& m_document;
     HeadsBar* m_heads;
+    Notice* m_lastTime;
     QTabBar* m_coats = nullptr;
     QTabWidget* m_parts = nullptr;
     std::vector<PartPanel*> m_panels;

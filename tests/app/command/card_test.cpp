@@ -35,6 +35,8 @@ TEST(Card, TellsWhatEachZoneOfTheLatestRunGot)
     for (const char* const heading :
          {"Mixed", "First strand", "Last strand", "Water", "Developed", "Root", "Ends"})
         EXPECT_THAT(card.out, HasSubstr(heading));
+    EXPECT_THAT(card.out, HasSubstr("  Mixed "));
+    EXPECT_THAT(card.out, HasSubstr(" for Root"));
     EXPECT_THAT(card.out, HasSubstr("Looked at "));
     EXPECT_THAT(card.out, HasSubstr("leaflet"));
     EXPECT_THAT(card.out, Not(HasSubstr("not ended")));
@@ -69,8 +71,15 @@ TEST(Card, TellsHowItTurnedOutUntilThatIsErased)
                             QStringLiteral("--data"), folder.path()});
     EXPECT_EQ(erased.status, 0) << erased.err;
     EXPECT_THAT(erased.out, HasSubstr("how it turned out"));
-    EXPECT_EQ(ran(cardOf(folder)).status, 1);
-    EXPECT_THAT(ran(cardOf(folder)).err, HasSubstr("erased"));
+    const Ran left = ran(cardOf(folder));
+    EXPECT_EQ(left.status, 0) << left.err;
+    for (const char* const said :
+         {"was erased from it", "apply zone 1", "rinse group 1", "Zone 1 turned out too warm"})
+        EXPECT_THAT(left.out, HasSubstr(said));
+    for (const char* const gone : {"Root", "brassy", "thinner"})
+        EXPECT_THAT(left.out, Not(HasSubstr(gone)));
+    EXPECT_THAT(ran({QStringLiteral("replay"), QStringLiteral("--data"), folder.path()}).err,
+                HasSubstr("erased, so it cannot be told again"));
     for (const QFileInfo& file : QDir{folder.path()}.entryInfoList(QDir::Files)) {
         QFile bytes{file.filePath()};
         ASSERT_TRUE(bytes.open(QIODevice::ReadOnly));

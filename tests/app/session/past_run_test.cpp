@@ -55,5 +55,37 @@ TEST(PastRun, TakesOnlyHowItTurnedOut)
     EXPECT_EQ(*journal.facts(id), run->facts) << "it is in the journal too";
 }
 
+TEST(PastRun, IsItsFactsAloneOnceItIsErased)
+{
+    const QtTimeZones zones;
+    MemoryJournal journal;
+    const RunId id = journal.begin({textsOf({twoZones()}, zones), {}, noon(), false, {}}).value();
+    core::run::Fact ended;
+    ended.kind = core::run::FactKind::Ended;
+    ended.happened = ended.recorded = noon();
+    journal.append(id, std::vector{ended}).value();
+    ASSERT_TRUE(journal.eraseServices(id).has_value());
+    auto run = readPastRun(journal, journal.run(id).value(), zones);
+    ASSERT_TRUE(run) << run.error();
+    EXPECT_TRUE(run->isErased());
+    EXPECT_EQ(run->facts.size(), 1u);
+    EXPECT_TRUE(forNextTime(*run).empty());
+    EXPECT_THAT(tellOfPastRun(journal, *run, {.kind = Answer::Kind::Note, .tone = "thinner"}, noon()),
+                testing::Optional(testing::HasSubstr("erased")));
+    EXPECT_EQ(journal.facts(id)->size(), 1u);
+}
+
+TEST(PastRun, IsBegunAgainWithoutWhatWasOfThatDay)
+{
+    const core::service::Service plain = twoZones();
+    core::service::Service that = plain;
+    that.readyBy = noon() + std::chrono::hours{3};
+    that.notBefore = noon();
+    that.crew.hands[0].away = {{noon(), noon() + std::chrono::minutes{5}}};
+    that.coats[0].groups[0].waterEarliest = noon() + std::chrono::hours{1};
+    that.coats[0].groups[0].waterLatest = noon() + std::chrono::hours{2};
+    EXPECT_EQ(forNextTime(soFar(setupOf(that), {})), std::vector{plain});
+}
+
 }  // namespace
 }  // namespace app::session

@@ -93,6 +93,22 @@ TEST(RecordCard, TellsWhatWasSeenAndHeat)
     EXPECT_EQ(coat.heats, (std::vector<CardHeat>{{at(18), at(24)}}));
 }
 
+TEST(RecordCard, TellsWhatWasMixedForWhat)
+{
+    Teller teller = told();
+    teller.setup.services[0].coats[0].bowls[0].note = "30 g with 45 g";
+    const CardCoat coat = teller.card().heads[0].coats[0];
+    const auto& asked = teller.setup.services[0].coats[0];
+    ASSERT_EQ(coat.bowls.size(), asked.bowls.size());
+    EXPECT_EQ(coat.bowls[0].name, asked.bowls[0].name);
+    EXPECT_EQ(coat.bowls[0].note, "30 g with 45 g");
+    EXPECT_EQ(coat.bowls[0].mixed, at(2));
+    std::size_t named = 0;
+    for (const CardBowl& bowl : coat.bowls)
+        named += bowl.zones.size();
+    EXPECT_EQ(named, asked.zones.size()) << "each zone is of one bowl";
+}
+
 TEST(RecordCard, DrawsTheStrandsAsTheyWentWithTheFirstPlanBehindThem)
 {
     const StrandPicture picture = told().card().heads[0].coats[0].picture;

@@ -23,7 +23,7 @@ struct Wanted {
     QStringList themes;
     QStringList sizes;
     int text = 100;
-    bool paper = false;
+    QSizeF paper;  ///< In 1/96 inch; empty for pictures of the window.
 };
 
 Theme::Choice choiceOf(const QString& theme)
@@ -40,14 +40,15 @@ QSize sizeOf(const QString& size)
     return {size.section(QLatin1Char{'x'}, 0, 0).toInt(), size.section(QLatin1Char{'x'}, 1, 1).toInt()};
 }
 
-/// The window, or the one that the scene opened beside it.
-QWidget& pictured(const rig::Rig& rig)
+QSizeF paperOf(const QString& name)
 {
-    auto* records = rig.window->findChild<QDialog*>(QStringLiteral("records"));
-    return records != nullptr ? static_cast<QWidget&>(*records) : *rig.window;
+    if (name.isEmpty())
+        return {};
+    return name.compare(QLatin1String{"letter"}, Qt::CaseInsensitive) == 0 ? QSizeF{816, 1056}
+                                                                           : QSizeF{794, 1123};
 }
 
-/// The first page of what the scene would print, on white paper.
+/// What the scene would print for its first head, on white paper.
 bool drawPaper(const pictures::Scene& scene, const Wanted& wanted)
 {
     constexpr int margin = 49;  // 13 mm.
@@ -56,9 +57,10 @@ bool drawPaper(const pictures::Scene& scene, const Wanted& wanted)
     scene.stage(rig);
     auto* records = rig.window->findChild<app::desktop::RecordsWindow*>(QStringLiteral("records"));
     const auto sheets = records != nullptr ? records->sheets() : rig.window->toPrint();
-    const auto pages = app::desktop::print::layOut(sheets.front(), {794 - 2 * margin, 1123 - 2 * margin});
+    const auto pages =
+        app::desktop::print::layOut(sheets.front(), wanted.paper - QSizeF{2 * margin, 2 * margin});
     for (std::size_t page = 0; page < pages.size(); ++page) {
-        QImage paper{QSizeF{794 * enlarged, 1123 * enlarged}.toSize(), QImage::Format_RGB32};
+        QImage paper{(wanted.paper * enlarged).toSize(), QImage::Format_RGB32};
         paper.fill(Qt::white);
         QPainter painter{&paper};
         painter.scale(enlarged, enlarged);
@@ -86,7 +88,7 @@ bool draw(const pictures::Scene& scene, const Wanted& wanted)
     for (const QString& size : wanted.sizes)
         for (const QString& theme : wanted.themes) {
             rig.theme->choose(choiceOf(theme));
-            QWidget& shown = pictured(rig);
+            QWidget& shown = pictures::shownBy(rig);
             shown.resize(sizeOf(size));
             QTest::qWait(150);
             const QString name = wanted.sizes.size() == 1
@@ -106,16 +108,18 @@ Wanted read(const QStringList& arguments)
                                                     "separated by commas."));
     parser.addHelpOption();
     parser.addPositionalArgument(QStringLiteral("FOLDER"), QStringLiteral("Where the pictures go."));
-    parser.addOptions({{QStringLiteral("scenes"), QStringLiteral("Which, of all."), QStringLiteral("NAMES")},
-                       {QStringLiteral("themes"), QStringLiteral("light, dark, contrast, dark-contrast."),
-                        QStringLiteral("NAMES"), QStringLiteral("light,dark")},
-                       {QStringLiteral("sizes"), QStringLiteral("Of the window."), QStringLiteral("WxH"),
-                        QStringLiteral("1280x800")},
-                       {QStringLiteral("paper"), QStringLiteral("What each scene would print instead.")},
-                       {QStringLiteral("text"), QStringLiteral("Its size in percent."),
-                        QStringLiteral("PERCENT"), QStringLiteral("100")},
-                       {QStringLiteral("language"), QStringLiteral("en, de, fr, es."), QStringLiteral("CODE"),
-                        QStringLiteral("en")}});
+    parser.addOptions(
+        {{QStringLiteral("scenes"), QStringLiteral("Which, of all."), QStringLiteral("NAMES")},
+         {QStringLiteral("themes"), QStringLiteral("light, dark, contrast, dark-contrast."),
+          QStringLiteral("NAMES"), QStringLiteral("light,dark")},
+         {QStringLiteral("sizes"), QStringLiteral("Of the window."), QStringLiteral("WxH"),
+          QStringLiteral("1280x800")},
+         {QStringLiteral("paper"), QStringLiteral("What each scene would print instead, on A4 or Letter."),
+          QStringLiteral("SIZE")},
+         {QStringLiteral("text"), QStringLiteral("Its size in percent."), QStringLiteral("PERCENT"),
+          QStringLiteral("100")},
+         {QStringLiteral("language"), QStringLiteral("en, de, fr, es."), QStringLiteral("CODE"),
+          QStringLiteral("en")}});
     parser.process(arguments);
     app::desktop::language::use(parser.value(QStringLiteral("language")));
     const auto list = [&](const char* option) {
@@ -126,7 +130,7 @@ Wanted read(const QStringList& arguments)
             list("themes"),
             list("sizes"),
             parser.value(QStringLiteral("text")).toInt(),
-            parser.isSet(QStringLiteral("paper"))};
+            paperOf(parser.value(QStringLiteral("paper")))};
 }
 
 }  // namespace
@@ -139,7 +143,7 @@ int main(int argc, char* argv[])
     const Wanted wanted = read(QApplication::arguments());
     for (const pictures::Scene& scene : pictures::scenes())
         if (wanted.scenes.isEmpty() || wanted.scenes.contains(scene.name))
-            if (!(wanted.paper ? drawPaper(scene, wanted) : draw(scene, wanted)))
+            if (!(wanted.paper.isEmpty() ? draw(scene, wanted) : drawPaper(scene, wanted)))
                 return 1;
     return 0;
 }

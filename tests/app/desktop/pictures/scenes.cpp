@@ -3,7 +3,11 @@
 #include "app/desktop/look/strand_widget.h"
 
 #include <QAction>
+#include <QDialog>
 #include <QPushButton>
+
+#include <algorithm>
+#include <iterator>
 
 namespace pictures {
 namespace {
@@ -124,11 +128,31 @@ void promiseTooMuch(Rig& rig)
     Rig::wait([&] { return !rig.find<app::desktop::StrandWidget>("strands")->isVisible(); });
 }
 
+std::vector<Scene> scenesOfWhatIsOver()
+{
+    return {
+        {QStringLiteral("lanes-over"), runToTheEnd},
+        {QStringLiteral("lanes-outcome"),
+         [](Rig& rig) {
+             runToTheEnd(rig);
+             rig.find<QPushButton>("overOffer1")->click();
+         }},
+        {QStringLiteral("card"), showCard},
+        {QStringLiteral("setup-next"),
+         [](Rig& rig) {
+             showCard(rig);
+             rig.find<QPushButton>("recordsAgain")->click();
+             awaitPlan(rig);
+         }},
+        {QStringLiteral("card-none"), [](Rig& rig) { rig.find<QAction>("fileRecords")->trigger(); }},
+    };
+}
+
 }  // namespace
 
 std::vector<Scene> scenes()
 {
-    return {
+    std::vector<Scene> all{
         {QStringLiteral("setup"), openDemo},
         {QStringLiteral("setup-heads"), openPremiere},
         {QStringLiteral("setup-nothing-fits"), promiseTooMuch},
@@ -165,14 +189,6 @@ std::vector<Scene> scenes()
                  answer(rig, 1);
              rig.goOn(std::chrono::minutes{4});
          }},
-        {QStringLiteral("lanes-over"), runToTheEnd},
-        {QStringLiteral("lanes-outcome"),
-         [](Rig& rig) {
-             runToTheEnd(rig);
-             rig.find<QPushButton>("overOffer1")->click();
-         }},
-        {QStringLiteral("card"), showCard},
-        {QStringLiteral("card-none"), [](Rig& rig) { rig.find<QAction>("fileRecords")->trigger(); }},
         {QStringLiteral("lanes-heads"),
          [](Rig& rig) {
              openPremiere(rig);
@@ -193,6 +209,14 @@ std::vector<Scene> scenes()
              untilWater(rig);
          }},
     };
+    std::ranges::copy(scenesOfWhatIsOver(), std::back_inserter(all));
+    return all;
+}
+
+QWidget& shownBy(const Rig& rig)
+{
+    auto* records = rig.window->findChild<QDialog*>(QStringLiteral("records"));
+    return records != nullptr && records->isVisible() ? static_cast<QWidget&>(*records) : *rig.window;
 }
 
 }  // namespace pictures

@@ -17,4 +17,7 @@ struct Scene {
 
 std::vector<Scene> scenes();
 
+/// The window, or the one that the scene opened beside it.
+QWidget& shownBy(const rig::Rig& rig);
+
 }  // namespace pictures

@@ -36,10 +36,11 @@ TEST_P(Sizes, LeaveNothingCut)
         rig.openWindow();
         scene.stage(rig);
         for (const QSize& size : {QSize{1024, 700}, QSize{1280, 800}, QSize{1920, 1080}, QSize{3840, 2160}}) {
-            rig.window->resize(size);
+            QWidget& shown = pictures::shownBy(rig);
+            shown.resize(size);
             QTest::qWait(100);
-            EXPECT_EQ(rig.window->size(), size) << scene.name.toStdString();
-            EXPECT_EQ(sizes::cutIn(*rig.window).join(QLatin1Char{'\n'}).toStdString(), "")
+            EXPECT_EQ(shown.size(), size) << scene.name.toStdString();
+            EXPECT_EQ(sizes::cutIn(shown).join(QLatin1Char{'\n'}).toStdString(), "")
                 << scene.name.toStdString() << " at " << size.width() << " x " << size.height();
         }
     }

@@ -1,0 +1,114 @@
+#include "app/desktop/print/erased_sheet.h"
+
+#include "app/desktop/print/plan_sheet.h"
+#include "app/view/outcome_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace app::desktop::print {
+namespace {
+
+using core::measure::Instant;
+using core::stagger::TaskId;
+using core::stagger::TaskKind;
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(ErasedRun)
+};
+
+QString numbered(const TaskId& task)
+{
+    const std::size_t number = task.item + 1;
+    switch (task.kind) {
+    case TaskKind::Apply: return Text::tr("Apply zone %1").arg(number);
+    case TaskKind::Look: return Text::tr("Look at zone %1").arg(number);
+    case TaskKind::Late: return Text::tr("Late job on zone %1").arg(number);
+    case TaskKind::Mix: return Text::tr("Mix bowl %1").arg(number);
+    case TaskKind::Rinse: return Text::tr("Rinse group %1").arg(number);
+    case TaskKind::RinseAlone: return Text::tr("Rinse zone %1 by itself").arg(number);
+    case TaskKind::Dry: return Text::tr("Dry");
+    case TaskKind::Assess: return Text::tr("Assess");
+    case TaskKind::Heat: return Text::tr("Heat");
+    }
+    return {};
+}
+
+/// Which head and coat, so far as there were several.
+class Places {
+public:
+    explicit Places(const view::ErasedRun& run)
+    {
+        for (const view::LeftTask& left : run.tasks) {
+            m_heads = m_heads || left.task.service > 0;
+            m_coats = m_coats || left.task.coat > 0;
+        }
+    }
+
+    [[nodiscard]] QString of(const TaskId& task, QString what) const
+    {
+        if (m_coats)
+            what = Text::tr("%1, coat %2").arg(what).arg(task.coat + 1);
+        return m_heads ? Text::tr("%1, head %2").arg(what).arg(task.service + 1) : what;
+    }
+
+private:
+    bool m_heads = false;
+    bool m_coats = false;
+};
+
+QString moment(const output::WallClock& clock, Instant at)
+{
+    return QString::fromStdString(clock.text(at));
+}
+
+Part tasksPart(const view::ErasedRun& run, const Places& places, const output::WallClock& clock)
+{
+    Part part{Text::tr("What is left"), {}, {}, Table{}};
+    part.table->headings = {Text::tr("From"), Text::tr("To"), Text::tr("What")};
+    for (const view::LeftTask& left : run.tasks)
+        part.table->rows.push_back({moment(clock, left.from),
+                                    left.until ? moment(clock, *left.until) : QString{},
+                                    places.of(left.task, numbered(left.task))});
+    return part;
+}
+
+Part outcomesPart(const view::ErasedRun& run, const Places& places)
+{
+    Part part{Text::tr("How it turned out"), {}, {}, Table{}};
+    part.table->headings = {Text::tr("Zone"), Text::tr("Said")};
+    for (const core::run::ZoneOutcome& said : run.outcomes)
+        if (said.outcome) {
+            const std::string_view word = view::outcomeWord(*said.outcome);
+            part.table->rows.push_back({places.of(said.zone, Text::tr("Zone %1").arg(said.zone.item + 1)),
+                                        QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()))});
+        }
+    return part;
+}
+
+}  // namespace
+
+Sheet erasedSheet(const view::ErasedRun& run, Instant began, Instant ended, const output::WallClock& clock)
+{
+    Sheet sheet;
+    sheet.title = Text::tr("A run that was erased");
+    sheet.subtitle = Text::tr("%1, %2 to %3, times in %4")
+                         .arg(QString::fromStdString(clock.dayText(began)), moment(clock, began),
+                              moment(clock, ended), QString::fromStdString(clock.zone()));
+    sheet.foot = leafletFirst();
+    sheet.parts.push_back(
+        {{},
+         Text::tr("Whatever could name a person was erased: the service with its names and notes, what was "
+                  "seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made "
+                  "of them, and a coat cannot begin from them."),
+         {},
+         {}});
+    const Places places{run};
+    sheet.parts.push_back(tasksPart(run, places, clock));
+    sheet.parts.push_back(outcomesPart(run, places));
+    std::erase_if(sheet.parts, [](const Part& part) { return part.table && part.table->rows.empty(); });
+    return sheet;
+}
+
+}  // namespace app::desktop::print
