@@ -3,8 +3,14 @@
 #include "app/session/stored_services.h"
 #include "core/run/remember.h"
 
+#include <QCoreApplication>
+
 namespace app::session {
 namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Session)
+};
 
 void planAtOnce(core::run::Setup& setup)
 {
@@ -25,9 +31,9 @@ tl::expected<PastRun, std::string> readPastRun(Journal& journal, const StoredRun
                                                const core::measure::TimeZones& zones)
 {
     if (stored.damaged)
-        return tl::unexpected{std::string{
-            "This run is damaged in the journal: its service was changed there, so it cannot be told "
-            "again."}};
+        return tl::unexpected{Text::tr("This run is damaged in the journal: its service was changed there, "
+                                       "so it cannot be told again.")
+                                  .toStdString()};
     auto facts = journal.facts(stored.id);
     if (!facts)
         return tl::unexpected{facts.error().what};
@@ -51,9 +57,9 @@ std::optional<std::string> tellOfPastRun(Journal& journal, PastRun& run, const c
 {
     using Kind = core::run::Answer::Kind;
     if (answer.kind != Kind::TurnOut && answer.kind != Kind::Note)
-        return "Of a run that is over only how it turned out can be said.";
+        return Text::tr("Of a run that is over only how it turned out can be said.").toStdString();
     if (run.isErased())
-        return "This run was erased. Nothing can be said of it any more.";
+        return Text::tr("This run was erased. Nothing can be said of it any more.").toStdString();
     auto facts = core::run::decide(run.setup, run.facts, answer, now);
     if (!facts)
         return facts.error().what;

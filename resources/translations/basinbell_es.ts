@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>El prospecto del producto es lo primero. Donde difiera de este plan, tiene razón el prospecto: cambie el servicio y planifique de nuevo.</translation>
     </message>
     <message>
@@ -405,6 +405,14 @@
         <source>Heat off %1</source>
         <translation>Calor quitado %1</translation>
     </message>
+<message>
+        <source>For next time %1: %2</source>
+        <translation>Para la próxima vez %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 turned out %2 %3</source>
+        <translation>%1 ha quedado: %2 %3</translation>
+    </message>
 </context>
 <context>
     <name>Options</name>
@@ -417,7 +425,7 @@
         <translation>El servicio que se abre; varios se planifican juntos, una cabeza cada uno.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <source>Keep the journal and the window's state in DIR.</source>
         <translation>Guardar el diario y el estado de la ventana en DIR.</translation>
     </message>
     <message>
@@ -560,7 +568,7 @@
         <translation>El reloj de este equipo marca una hora anterior a la última respuesta de esta sesión. Ponga el reloj bien y empiece de nuevo, o toda hora que se muestre estará mal.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Este equipo se reinició desde esta sesión, así que la sesión vuelve a guiarse por el reloj del equipo. Si ese reloj va mal, también toda hora que se muestre.</translation>
     </message>
     <message numerus="yes">
@@ -585,6 +593,18 @@
     <message>
         <source>The service of this run cannot be read any more: %1</source>
         <translation>El servicio de esta sesión ya no se puede leer: %1</translation>
+    </message>
+<message>
+        <source>This run is damaged in the journal: its service was changed there, so it cannot be told again.</source>
+        <translation>Esta sesión está dañada en el diario: su servicio se cambió allí, así que ya no se puede volver a contar.</translation>
+    </message>
+    <message>
+        <source>Of a run that is over only how it turned out can be said.</source>
+        <translation>De una sesión terminada solo se puede decir cómo ha quedado.</translation>
+    </message>
+    <message>
+        <source>This run was erased. Nothing can be said of it any more.</source>
+        <translation>Esta sesión se borró. Ya no se puede decir nada de ella.</translation>
     </message>
 </context>
 <context>
@@ -713,7 +733,7 @@
         <translation>Color toda la cabeza</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <source>Times are common practice: put in those of the product's leaflet.</source>
         <translation>Los tiempos son práctica común: ponga los del prospecto del producto.</translation>
     </message>
     <message>
@@ -1297,7 +1317,7 @@
         <translation>&amp;Listo a las</translation>
     </message>
     <message>
-        <source>the service&apos;s name</source>
+        <source>the service's name</source>
         <translation>el nombre del servicio</translation>
     </message>
     <message>
@@ -1607,7 +1627,7 @@
         <translation>Quitar esta cabeza</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
         <translation>Estos tiempos son práctica común, no los de un producto. Ponga lo que dice el prospecto y anótelo en su bol.</translation>
     </message>
     <message>
@@ -1631,7 +1651,7 @@
         <translation>N&amp;ombre</translation>
     </message>
     <message>
-        <source>the head&apos;s name</source>
+        <source>the head's name</source>
         <translation>el nombre de la cabeza</translation>
     </message>
     <message>
@@ -1744,7 +1764,7 @@
         <translation>%1 se abandona.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
         <translation>El calor está puesto. Qué les hace a las mezclas solo lo dice el prospecto.</translation>
     </message>
     <message>
@@ -1782,6 +1802,22 @@
     <message>
         <source>Chosen: %1.</source>
         <translation>Elegido: %1.</translation>
+    </message>
+<message>
+        <source>Say it  (O)</source>
+        <translation>Decirlo  (O)</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
+    </message>
+    <message>
+        <source>It is over. How did it turn out?</source>
+        <translation>Ha terminado. ¿Cómo ha quedado?</translation>
+    </message>
+    <message>
+        <source>%1: how did it turn out?</source>
+        <translation>%1: ¿cómo ha quedado?</translation>
     </message>
 </context>
 <context>
@@ -1994,6 +2030,10 @@
     <message>
         <source>Keep it open</source>
         <translation>Dejarla abierta</translation>
+    </message>
+<message>
+        <source>&amp;How it turned out …</source>
+        <translation>&amp;Cómo ha quedado …</translation>
     </message>
 </context>
 <context>
@@ -2275,7 +2315,7 @@
         <translation>%1 de %2 a %3</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <source>%1: '%2' was not understood. %3</source>
         <translation>%1: «%2» no se entendió. %3</translation>
     </message>
 </context>
@@ -2348,7 +2388,7 @@
         <translation>Ningún cambio conocido hace que quepa, ni dos juntos.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa: se planificó con el cambio. El menor va primero; el prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -2356,7 +2396,7 @@
         <translation>No hubo tiempo de encontrar qué haría que cupiera.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa; puede haber más. El prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -2444,6 +2484,10 @@
     <message>
         <source>Something above is marked; put it right to start.</source>
         <translation>Arriba hay algo marcado; corríjalo para iniciar.</translation>
+    </message>
+<message>
+        <source>Put it away</source>
+        <translation>Quitar</translation>
     </message>
 </context>
 <context>
@@ -2615,6 +2659,656 @@
     <message>
         <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
         <translation>El programa de sonido se paró solo y se reinicia. Hasta entonces las alarmas solo salen en pantalla.</translation>
+    </message>
+</context>
+<context>
+    <name>ErasedRun</name>
+    <message>
+        <source>Apply zone %1</source>
+        <translation>Aplicar la zona %1</translation>
+    </message>
+    <message>
+        <source>Look at zone %1</source>
+        <translation>Revisar la zona %1</translation>
+    </message>
+    <message>
+        <source>Late job on zone %1</source>
+        <translation>Tarea final en la zona %1</translation>
+    </message>
+    <message>
+        <source>Mix bowl %1</source>
+        <translation>Mezclar el bol %1</translation>
+    </message>
+    <message>
+        <source>Rinse group %1</source>
+        <translation>Enjuagar el grupo %1</translation>
+    </message>
+    <message>
+        <source>Rinse zone %1 by itself</source>
+        <translation>Enjuagar la zona %1 por separado</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Secar</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Valorar</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>%1, coat %2</source>
+        <translation>%1, pasada %2</translation>
+    </message>
+    <message>
+        <source>%1, head %2</source>
+        <translation>%1, cabeza %2</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Lo que queda</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dicho</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zona %1</translation>
+    </message>
+    <message>
+        <source>A run that was erased</source>
+        <translation>Una sesión borrada</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3, times in %4</source>
+        <translation>%1, %2 a %3, horas de %4</translation>
+    </message>
+    <message>
+        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
+        <translation>Se borró todo lo que podía nombrar a una persona: el servicio con sus nombres y notas, lo que se vio y se dijo. Quedan tipos de tareas, números y horas. Con eso no se puede hacer una ficha ni empezar una pasada.</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>zone, length</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>zone with its length, how it turned out</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Para la próxima vez: %1</translation>
+    </message>
+    <message>
+        <source>Last time, %1: %2</source>
+        <comment>day, what was said</comment>
+        <translation>La última vez, %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Outcomes</name>
+    <message>
+        <source>as wanted</source>
+        <translation>como se quería</translation>
+    </message>
+    <message>
+        <source>too light</source>
+        <translation>demasiado claro</translation>
+    </message>
+    <message>
+        <source>too dark</source>
+        <translation>demasiado oscuro</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>demasiado cálido</translation>
+    </message>
+    <message>
+        <source>too cool (greenish)</source>
+        <translation>demasiado frío (verdoso)</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>desigual</translation>
+    </message>
+</context>
+<context>
+    <name>Print</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2. What was there before is as it was.</source>
+        <translation>%1 no se ha escrito: %2. Lo que había antes sigue igual.</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Servicio</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, times in %2</source>
+        <translation>%1, horas de %2</translation>
+    </message>
+    <message>
+        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
+        <translation>. Entretanto cambia la hora; +01:00 y similares es la distancia a UTC</translation>
+    </message>
+    <message>
+        <source>%1. As it stood at %2</source>
+        <translation>%1. Como estaba a las %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>coat, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>goes on</source>
+        <translation>en curso</translation>
+    </message>
+    <message>
+        <source>by the hands that apply %1</source>
+        <translation>por la persona que aplica %1</translation>
+    </message>
+    <message>
+        <source>basin %1</source>
+        <translation>lavacabezas %1</translation>
+    </message>
+    <message>
+        <source>then %1 by itself</source>
+        <translation>después %1 sin nadie</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>En orden</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Really</source>
+        <translation>En realidad</translation>
+    </message>
+    <message>
+        <source>counted from the first strand</source>
+        <translation>contado desde el primer mechón</translation>
+    </message>
+    <message>
+        <source>the first strand carries it %1 of at most %2</source>
+        <translation>el primer mechón lo lleva %1 de %2 como máximo</translation>
+    </message>
+    <message>
+        <source>the last strand carries it %1 of at least %2</source>
+        <translation>el último mechón lo lleva %1 de %2 como mínimo</translation>
+    </message>
+    <message>
+        <source>rinsed by itself</source>
+        <translation>enjuagada por separado</translation>
+    </message>
+    <message>
+        <source>Limits, and what is expected (in minutes)</source>
+        <translation>Límites, y lo que se espera (en minutos)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Goes on</source>
+        <translation>Se aplica</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Al menos</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>A lo sumo</translation>
+    </message>
+    <message>
+        <source>Develops</source>
+        <translation>Exposición</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>moments</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>Bowls, in the order in which they are mixed</source>
+        <translation>Boles, en el orden en que se mezclan</translation>
+    </message>
+    <message>
+        <source>Mix at</source>
+        <translation>Mezclar a las</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Usar</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Lo que lleva</translation>
+    </message>
+</context>
+<context>
+    <name>RecordCard</name>
+    <message>
+        <source>Service</source>
+        <translation>Servicio</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Record card. %1, %2 to %3, times in %4</source>
+        <translation>Ficha. %1, %2 a %3, horas de %4</translation>
+    </message>
+    <message>
+        <source>. Not ended yet</source>
+        <translation>. Sin terminar</translation>
+    </message>
+    <message>
+        <source>Nothing of this was begun.</source>
+        <translation>De esto no se empezó nada.</translation>
+    </message>
+    <message>
+        <source>%1 (planned %2)</source>
+        <translation>%1 (previsto %2)</translation>
+    </message>
+    <message>
+        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
+        <translation>Lo que tuvo cada zona (en minutos; a trazos en el dibujo: como se planificó al principio)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>Primer mechón</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Último mechón</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mín.</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Máx.</translation>
+    </message>
+    <message>
+        <source>Developed</source>
+        <translation>Exposición</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dicho</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Para la próxima vez: %1</translation>
+    </message>
+    <message>
+        <source>What was mixed</source>
+        <translation>Lo que se mezcló</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Mezclado</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Lo que lleva</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>se dejó</translation>
+    </message>
+    <message>
+        <source>again in %1</source>
+        <translation>otra vez en %1</translation>
+    </message>
+    <message>
+        <source>rinsed now</source>
+        <translation>se enjuagó ya</translation>
+    </message>
+    <message>
+        <source>Looks, heat, and what was left out</source>
+        <translation>Revisiones, calor, y lo que se omitió</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>A las</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Came of it</source>
+        <translation>Decisión</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Revisar %1</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta las %1</translation>
+    </message>
+    <message>
+        <source>no end said</source>
+        <translation>sin final indicado</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>Changed while it went on</source>
+        <translation>Cambiado sobre la marcha</translation>
+    </message>
+</context>
+<context>
+    <name>Results</name>
+    <message>
+        <source>on target</source>
+        <translation>en el objetivo</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 de menos</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation>%1 de más</translation>
+    </message>
+</context>
+<context>
+    <name>Strands</name>
+    <message>
+        <source>Water %1</source>
+        <translation>Agua %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Ahora %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 a %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CardView</name>
+    <message>
+        <source>Record card</source>
+        <translation>Ficha</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::OutcomePanel</name>
+    <message>
+        <source>How it turned out</source>
+        <translation>Cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>How did %1 turn out?</source>
+        <translation>¿Cómo ha quedado %1?</translation>
+    </message>
+    <message>
+        <source>  It was said: %1.</source>
+        <translation>  Se dijo: %1.</translation>
+    </message>
+    <message>
+        <source>In own words too, or instead  (Enter)</source>
+        <translation>También, o solo, con otras palabras  (Enter)</translation>
+    </message>
+    <message>
+        <source>Go on without</source>
+        <translation>Seguir sin decirlo</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?</source>
+        <translation>¿Qué hay que recordar la próxima vez?</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?  It was said: %1.</source>
+        <translation>¿Qué hay que recordar la próxima vez?  Se dijo: %1.</translation>
+    </message>
+    <message>
+        <source>A note for next time  (Enter)</source>
+        <translation>Una nota para la próxima vez  (Enter)</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardarla</translation>
+    </message>
+    <message>
+        <source>Nothing to note</source>
+        <translation>Nada que anotar</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Records</name>
+    <message>
+        <source>Record &amp;cards …</source>
+        <translation>&amp;Fichas …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::RecordsWindow</name>
+    <message>
+        <source>Record cards – Basinbell</source>
+        <translation>Fichas – Basinbell</translation>
+    </message>
+    <message>
+        <source>Runs, the latest first</source>
+        <translation>Sesiones, la última primero</translation>
+    </message>
+    <message>
+        <source>No run has been ended yet.
+
+A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
+
+The demo at high speed makes one in a minute.</source>
+        <translation>Todavía no se ha terminado ninguna sesión.
+
+Una ficha se hace con lo que se responde mientras corren los carriles: cuándo se aplicó y se enjuagó cada zona, qué se vio, cómo ha quedado. Cuando el último carril esté seco, termine la sesión, y su ficha estará aquí.
+
+La demo a gran velocidad hace una en un minuto.</translation>
+    </message>
+    <message>
+        <source>Start the next coat from it  (Alt+N)</source>
+        <translation>Empezar con ella la próxima pasada  (Alt+N)</translation>
+    </message>
+    <message>
+        <source>How it turned out …  (Alt+O)</source>
+        <translation>Cómo ha quedado …  (Alt+O)</translation>
+    </message>
+    <message>
+        <source>Print …  (Ctrl+P)</source>
+        <translation>Imprimir …  (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>PDF …  (Ctrl+S)</source>
+        <translation>PDF …  (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Cerrar  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1
+damaged</source>
+        <translation>%1
+dañada</translation>
+    </message>
+    <message>
+        <source>%1
+erased</source>
+        <translation>%1
+borrada</translation>
+    </message>
+    <message>
+        <source>This run, so far</source>
+        <translation>Esta sesión, hasta ahora</translation>
+    </message>
+    <message>
+        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
+        <translation>En esta sesión no se enjuagó nada, así que no hay resultado.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::print::Printing</name>
+    <message>
+        <source>&amp;Print …</source>
+        <translation>&amp;Imprimir …</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF …</source>
+        <translation>Guardar como P&amp;DF …</translation>
+    </message>
+    <message>
+        <source>There is no plan yet that could be printed.</source>
+        <translation>Todavía no hay ningún plan que imprimir.</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer does not take it.</source>
+        <translation>No se ha impreso nada: la impresora no lo acepta.</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
     </message>
 </context>
 </TS>

@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>La notice du produit passe avant tout. Là où elle diffère de ce plan, c’est elle qui a raison : modifiez la prestation et planifiez à nouveau.</translation>
     </message>
     <message>
@@ -405,6 +405,14 @@
         <source>Heat off %1</source>
         <translation>Chaleur ôtée %1</translation>
     </message>
+<message>
+        <source>For next time %1: %2</source>
+        <translation>Pour la prochaine fois %1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 turned out %2 %3</source>
+        <translation>%1, résultat : %2 %3</translation>
+    </message>
 </context>
 <context>
     <name>Options</name>
@@ -417,7 +425,7 @@
         <translation>La prestation à ouvrir ; plusieurs sont planifiées ensemble, une tête chacune.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <source>Keep the journal and the window's state in DIR.</source>
         <translation>Garder le journal et l’état de la fenêtre dans DIR.</translation>
     </message>
     <message>
@@ -560,7 +568,7 @@
         <translation>L’horloge de cette machine montre une heure antérieure à la dernière réponse de cette séance. Réglez l’horloge et redémarrez, sinon toute heure affichée sera fausse.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Cette machine a redémarré depuis cette séance, qui suit donc de nouveau l’horloge de la machine. Si cette horloge est fausse, toute heure affichée l’est aussi.</translation>
     </message>
     <message numerus="yes">
@@ -585,6 +593,18 @@
     <message>
         <source>The service of this run cannot be read any more: %1</source>
         <translation>La prestation de cette séance ne peut plus être lue : %1</translation>
+    </message>
+<message>
+        <source>This run is damaged in the journal: its service was changed there, so it cannot be told again.</source>
+        <translation>Cette séance est endommagée dans le journal : sa prestation y a été modifiée, elle ne peut donc plus être racontée.</translation>
+    </message>
+    <message>
+        <source>Of a run that is over only how it turned out can be said.</source>
+        <translation>D’une séance terminée, on ne peut dire que le résultat.</translation>
+    </message>
+    <message>
+        <source>This run was erased. Nothing can be said of it any more.</source>
+        <translation>Cette séance a été effacée. On ne peut plus rien en dire.</translation>
     </message>
 </context>
 <context>
@@ -713,7 +733,7 @@
         <translation>Couleur toute la tête</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <source>Times are common practice: put in those of the product's leaflet.</source>
         <translation>Les temps sont d’usage courant : mettez ceux de la notice du produit.</translation>
     </message>
     <message>
@@ -1297,7 +1317,7 @@
         <translation>Prêt p&amp;our</translation>
     </message>
     <message>
-        <source>the service&apos;s name</source>
+        <source>the service's name</source>
         <translation>le nom de la prestation</translation>
     </message>
     <message>
@@ -1607,7 +1627,7 @@
         <translation>Retirer cette tête</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
         <translation>Ces temps sont d’usage courant, non ceux d’un produit. Mettez ce que dit la notice, et notez-le auprès du bol.</translation>
     </message>
     <message>
@@ -1631,7 +1651,7 @@
         <translation>&amp;Nom</translation>
     </message>
     <message>
-        <source>the head&apos;s name</source>
+        <source>the head's name</source>
         <translation>le nom de la tête</translation>
     </message>
     <message>
@@ -1744,7 +1764,7 @@
         <translation>%1 est abandonné.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
         <translation>La chaleur est mise. Ce qu’elle fait aux mélanges, seule la notice le dit.</translation>
     </message>
     <message>
@@ -1782,6 +1802,22 @@
     <message>
         <source>Chosen: %1.</source>
         <translation>Choisi : %1.</translation>
+    </message>
+<message>
+        <source>Say it  (O)</source>
+        <translation>Le dire  (O)</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
+    <message>
+        <source>It is over. How did it turn out?</source>
+        <translation>C’est terminé. Quel est le résultat ?</translation>
+    </message>
+    <message>
+        <source>%1: how did it turn out?</source>
+        <translation>%1 : quel est le résultat ?</translation>
     </message>
 </context>
 <context>
@@ -1994,6 +2030,10 @@
     <message>
         <source>Keep it open</source>
         <translation>Laisser ouverte</translation>
+    </message>
+<message>
+        <source>&amp;How it turned out …</source>
+        <translation>Le &amp;résultat …</translation>
     </message>
 </context>
 <context>
@@ -2275,7 +2315,7 @@
         <translation>%1 de %2 à %3</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <source>%1: '%2' was not understood. %3</source>
         <translation>%1 : « %2 » n’a pas été compris. %3</translation>
     </message>
 </context>
@@ -2348,7 +2388,7 @@
         <translation>Aucun changement connu ne suffit, ni deux ensemble.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit : le plan a été fait avec ce changement. Le moindre vient en premier ; la notice passe avant tous.</translation>
     </message>
     <message>
@@ -2356,7 +2396,7 @@
         <translation>Le temps a manqué pour trouver ce qui ferait tenir le tout.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit ; il peut y en avoir d’autres. La notice passe avant tous.</translation>
     </message>
     <message>
@@ -2444,6 +2484,10 @@
     <message>
         <source>Something above is marked; put it right to start.</source>
         <translation>Quelque chose est signalé ci-dessus ; corrigez-le pour lancer.</translation>
+    </message>
+<message>
+        <source>Put it away</source>
+        <translation>Ranger</translation>
     </message>
 </context>
 <context>
@@ -2615,6 +2659,656 @@
     <message>
         <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
         <translation>Le programme du son s’est arrêté de lui-même et redémarre. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
+    </message>
+</context>
+<context>
+    <name>ErasedRun</name>
+    <message>
+        <source>Apply zone %1</source>
+        <translation>Appliquer la zone %1</translation>
+    </message>
+    <message>
+        <source>Look at zone %1</source>
+        <translation>Contrôler la zone %1</translation>
+    </message>
+    <message>
+        <source>Late job on zone %1</source>
+        <translation>Dernier geste sur la zone %1</translation>
+    </message>
+    <message>
+        <source>Mix bowl %1</source>
+        <translation>Mélanger le bol %1</translation>
+    </message>
+    <message>
+        <source>Rinse group %1</source>
+        <translation>Rincer le groupe %1</translation>
+    </message>
+    <message>
+        <source>Rinse zone %1 by itself</source>
+        <translation>Rincer la zone %1 seule</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Sécher</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Évaluer</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Chaleur</translation>
+    </message>
+    <message>
+        <source>%1, coat %2</source>
+        <translation>%1, passage %2</translation>
+    </message>
+    <message>
+        <source>%1, head %2</source>
+        <translation>%1, tête %2</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Ce qui reste</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Le résultat</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dit</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>A run that was erased</source>
+        <translation>Une séance effacée</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3, times in %4</source>
+        <translation>%1, %2 à %3, heures de %4</translation>
+    </message>
+    <message>
+        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
+        <translation>Tout ce qui pouvait nommer une personne a été effacé : la prestation avec ses noms et ses notes, ce qui a été vu et dit. Il reste des genres de tâches, des numéros et des heures. On ne peut pas en faire une fiche, ni en commencer un passage.</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>zone, length</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>zone with its length, how it turned out</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Pour la prochaine fois : %1</translation>
+    </message>
+    <message>
+        <source>Last time, %1: %2</source>
+        <comment>day, what was said</comment>
+        <translation>La dernière fois, %1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>Outcomes</name>
+    <message>
+        <source>as wanted</source>
+        <translation>comme voulu</translation>
+    </message>
+    <message>
+        <source>too light</source>
+        <translation>trop clair</translation>
+    </message>
+    <message>
+        <source>too dark</source>
+        <translation>trop foncé</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>trop chaud</translation>
+    </message>
+    <message>
+        <source>too cool (greenish)</source>
+        <translation>trop froid (verdâtre)</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>irrégulier</translation>
+    </message>
+</context>
+<context>
+    <name>Print</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2. What was there before is as it was.</source>
+        <translation>%1 n’a pas été écrit : %2. Ce qui y était avant est resté tel quel.</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Prestation</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1, times in %2</source>
+        <translation>%1, heures de %2</translation>
+    </message>
+    <message>
+        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
+        <translation>. L’heure change entre-temps ; +01:00 et autres indiquent l’écart avec UTC</translation>
+    </message>
+    <message>
+        <source>%1. As it stood at %2</source>
+        <translation>%1. État à %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>coat, what</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>goes on</source>
+        <translation>en cours</translation>
+    </message>
+    <message>
+        <source>by the hands that apply %1</source>
+        <translation>par la personne qui applique %1</translation>
+    </message>
+    <message>
+        <source>basin %1</source>
+        <translation>bac %1</translation>
+    </message>
+    <message>
+        <source>then %1 by itself</source>
+        <translation>puis %1 sans personne</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>Dans l’ordre</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Qui</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Really</source>
+        <translation>En réalité</translation>
+    </message>
+    <message>
+        <source>counted from the first strand</source>
+        <translation>compté à partir de la première mèche</translation>
+    </message>
+    <message>
+        <source>the first strand carries it %1 of at most %2</source>
+        <translation>la première mèche le porte %1 sur %2 au plus</translation>
+    </message>
+    <message>
+        <source>the last strand carries it %1 of at least %2</source>
+        <translation>la dernière mèche le porte %1 sur %2 au moins</translation>
+    </message>
+    <message>
+        <source>rinsed by itself</source>
+        <translation>rincée seule</translation>
+    </message>
+    <message>
+        <source>Limits, and what is expected (in minutes)</source>
+        <translation>Limites, et ce qui est attendu (en minutes)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Goes on</source>
+        <translation>Application</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Eau</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Au plus</translation>
+    </message>
+    <message>
+        <source>Develops</source>
+        <translation>Pose</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>moments</comment>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>Bowls, in the order in which they are mixed</source>
+        <translation>Bols, dans l’ordre du mélange</translation>
+    </message>
+    <message>
+        <source>Mix at</source>
+        <translation>Mélanger à</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Utiliser</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Ce qu’on y met</translation>
+    </message>
+</context>
+<context>
+    <name>RecordCard</name>
+    <message>
+        <source>Service</source>
+        <translation>Prestation</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Record card. %1, %2 to %3, times in %4</source>
+        <translation>Fiche. %1, %2 à %3, heures de %4</translation>
+    </message>
+    <message>
+        <source>. Not ended yet</source>
+        <translation>. Pas encore terminée</translation>
+    </message>
+    <message>
+        <source>Nothing of this was begun.</source>
+        <translation>Rien de cela n’a été commencé.</translation>
+    </message>
+    <message>
+        <source>%1 (planned %2)</source>
+        <translation>%1 (prévu %2)</translation>
+    </message>
+    <message>
+        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
+        <translation>Ce que chaque zone a eu (en minutes ; en tirets dans l’image : comme prévu d’abord)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>Première mèche</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Dernière mèche</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Eau</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Min.</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Max.</translation>
+    </message>
+    <message>
+        <source>Developed</source>
+        <translation>Pose</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Le résultat</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dit</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Pour la prochaine fois : %1</translation>
+    </message>
+    <message>
+        <source>What was mixed</source>
+        <translation>Ce qui a été mélangé</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Mélangé</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Ce qu’on y met</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>laissée</translation>
+    </message>
+    <message>
+        <source>again in %1</source>
+        <translation>de nouveau dans %1</translation>
+    </message>
+    <message>
+        <source>rinsed now</source>
+        <translation>rincée aussitôt</translation>
+    </message>
+    <message>
+        <source>Looks, heat, and what was left out</source>
+        <translation>Contrôles, chaleur, et ce qui a été omis</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Came of it</source>
+        <translation>Décision</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Vu</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Contrôler %1</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Chaleur</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>no end said</source>
+        <translation>fin non indiquée</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omis</translation>
+    </message>
+    <message>
+        <source>Changed while it went on</source>
+        <translation>Changé en cours de route</translation>
+    </message>
+</context>
+<context>
+    <name>Results</name>
+    <message>
+        <source>on target</source>
+        <translation>à la cible</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 de moins</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation>%1 de plus</translation>
+    </message>
+</context>
+<context>
+    <name>Strands</name>
+    <message>
+        <source>Water %1</source>
+        <translation>Eau %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Maintenant %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 à %3</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CardView</name>
+    <message>
+        <source>Record card</source>
+        <translation>Fiche</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::OutcomePanel</name>
+    <message>
+        <source>How it turned out</source>
+        <translation>Le résultat</translation>
+    </message>
+    <message>
+        <source>How did %1 turn out?</source>
+        <translation>Quel est le résultat de %1 ?</translation>
+    </message>
+    <message>
+        <source>  It was said: %1.</source>
+        <translation>  Il a été dit : %1.</translation>
+    </message>
+    <message>
+        <source>In own words too, or instead  (Enter)</source>
+        <translation>Aussi, ou seulement, en mots à soi  (Enter)</translation>
+    </message>
+    <message>
+        <source>Go on without</source>
+        <translation>Continuer sans</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?</source>
+        <translation>À quoi faut-il penser la prochaine fois ?</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?  It was said: %1.</source>
+        <translation>À quoi faut-il penser la prochaine fois ?  Il a été dit : %1.</translation>
+    </message>
+    <message>
+        <source>A note for next time  (Enter)</source>
+        <translation>Une note pour la prochaine fois  (Enter)</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Nothing to note</source>
+        <translation>Rien à noter</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Records</name>
+    <message>
+        <source>Record &amp;cards …</source>
+        <translation>Fi&amp;ches …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::RecordsWindow</name>
+    <message>
+        <source>Record cards – Basinbell</source>
+        <translation>Fiches – Basinbell</translation>
+    </message>
+    <message>
+        <source>Runs, the latest first</source>
+        <translation>Séances, la dernière d’abord</translation>
+    </message>
+    <message>
+        <source>No run has been ended yet.
+
+A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
+
+The demo at high speed makes one in a minute.</source>
+        <translation>Aucune séance n’est encore terminée.
+
+Une fiche se fait de ce qu’on répond pendant que les couloirs tournent : quand chaque zone a été appliquée et rincée, ce qui a été vu, le résultat. Quand le dernier couloir est sec, terminez la séance, et sa fiche est ici.
+
+La démo à grande vitesse en fait une en une minute.</translation>
+    </message>
+    <message>
+        <source>Start the next coat from it  (Alt+N)</source>
+        <translation>Commencer le prochain passage avec elle  (Alt+N)</translation>
+    </message>
+    <message>
+        <source>How it turned out …  (Alt+O)</source>
+        <translation>Le résultat …  (Alt+O)</translation>
+    </message>
+    <message>
+        <source>Print …  (Ctrl+P)</source>
+        <translation>Imprimer …  (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>PDF …  (Ctrl+S)</source>
+        <translation>PDF …  (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Fermer  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1
+damaged</source>
+        <translation>%1
+endommagée</translation>
+    </message>
+    <message>
+        <source>%1
+erased</source>
+        <translation>%1
+effacée</translation>
+    </message>
+    <message>
+        <source>This run, so far</source>
+        <translation>Cette séance, jusqu’ici</translation>
+    </message>
+    <message>
+        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
+        <translation>Rien n’a été rincé dans cette séance, il n’y a donc pas de résultat.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::print::Printing</name>
+    <message>
+        <source>&amp;Print …</source>
+        <translation>&amp;Imprimer …</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF …</source>
+        <translation>Enregistrer en P&amp;DF …</translation>
+    </message>
+    <message>
+        <source>There is no plan yet that could be printed.</source>
+        <translation>Il n’y a pas encore de plan à imprimer.</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer does not take it.</source>
+        <translation>Rien n’a été imprimé : l’imprimante ne le prend pas.</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Enregistrer en PDF</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimer</translation>
     </message>
 </context>
 </TS>

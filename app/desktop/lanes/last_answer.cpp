@@ -1,7 +1,7 @@
 #include "app/desktop/lanes/last_answer.h"
 
+#include "app/desktop/records/result_words.h"
 #include "app/desktop/words.h"
-#include "app/view/outcome_words.h"
 #include "core/run/amend/amendment_text.h"
 #include "core/run/amend/revisions.h"
 #include "core/run/answers.h"
@@ -52,8 +52,8 @@ QString lookedBack(const core::service::Coat& coat, const Fact& fact, const QStr
     const QString said = QString::fromStdString(fact.tone);
     if (fact.kind == FactKind::Noted)
         return Text::tr("For next time %1: %2").arg(when, said);
-    const std::string word = fact.outcome ? std::string{view::outcomeWord(*fact.outcome)} : std::string{};
-    QStringList how{QString::fromStdString(word), said};
+    const QString word = fact.outcome ? words::turnedOut(*fact.outcome) : QString{};
+    QStringList how{word, said};
     how.removeAll(QString{});
     return Text::tr("%1 turned out %2 %3")
         .arg(QString::fromStdString(coat.zones.at(fact.task.item).name), how.join(QStringLiteral(", ")),

@@ -3,6 +3,7 @@
 #include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
+#include "app/desktop/records/result_words.h"
 #include "app/desktop/words.h"
 #include "app/view/outcome_words.h"
 
@@ -124,10 +125,11 @@ void OutcomePanel::askZone()
     const view::ZoneResult& zone = m_coat.zones[m_zone];
     QString question = words::ofHead(m_coat.name, tr("How did %1 turn out?").arg(text(zone.name)));
     if (zone.isTold())
-        question += tr("  It was said: %1.").arg(text(view::resultText(zone)));
+        question += tr("  It was said: %1.").arg(words::result(zone));
     m_question->setText(question);
     for (const auto& [outcome, word] : view::outcomeWords)
-        connect(add(text(word)), &QPushButton::clicked, this, [this, told = outcome] { tell(told); });
+        connect(add(words::turnedOut(outcome)), &QPushButton::clicked, this,
+                [this, told = outcome] { tell(told); });
     m_words =
         addLine(QStringLiteral("outcomeWords"), tr("In own words too, or instead  (Enter)"), mostLetters);
     connect(m_words, &QLineEdit::returnPressed, this, [this] { tell({}); });

@@ -2,8 +2,8 @@
 
 #include "app/desktop/look/strand_words.h"
 #include "app/desktop/print/plan_sheet.h"
+#include "app/desktop/records/result_words.h"
 #include "app/desktop/words.h"
-#include "app/output/plan_words.h"
 #include "app/output/wall_clock.h"
 #include "core/stagger/head_name.h"
 
@@ -72,7 +72,7 @@ Sheet Writer::sheet(const CardHead& head) const
     if (!head.head.empty())
         sheet.title = Text::tr("%1: %2", "service, head").arg(sheet.title, named(head.head));
     sheet.subtitle = Text::tr("Record card. %1, %2 to %3, times in %4")
-                         .arg(named(m_clock.dayText(m_card.began)), moment(m_card.began),
+                         .arg(words::day(m_card.began, *m_zones, m_clock.zone()), moment(m_card.began),
                               moment(m_card.until), named(m_clock.zone()));
     if (!m_card.ended)
         sheet.subtitle += Text::tr(". Not ended yet");
@@ -132,13 +132,11 @@ Part Writer::zones(const CardCoat& coat) const
                             Text::tr("Water"), Text::tr("Least"),        Text::tr("Target"),
                             Text::tr("Most"),  Text::tr("Developed")};
     for (const CardZone& zone : coat.zones) {
-        core::service::Zone asked;
-        asked.develop = zone.window;
         QString developed = words::stage(zone.stage);
         if (zone.developed)
-            developed = Text::tr("%1, %2", "minutes, how far off target")
-                            .arg(words::minutes(*zone.developed),
-                                 named(app::output::deviationText(asked, *zone.developed)));
+            developed =
+                Text::tr("%1, %2", "minutes, how far off target")
+                    .arg(words::minutes(*zone.developed), words::offTarget(zone.window, *zone.developed));
         part.table->rows.push_back({named(zone.name), moment(zone.firstStrand), moment(zone.lastStrand),
                                     water(zone), words::minutes(zone.window.least),
                                     words::minutes(zone.window.target), words::minutes(zone.window.most),
@@ -155,7 +153,7 @@ Part Writer::results(const CardCoat& coat) const
     part.table->roomToWrite = true;
     for (const CardZone& zone : coat.zones)
         if (zone.water)
-            part.table->rows.push_back({named(zone.name), named(view::resultText(zone.result))});
+            part.table->rows.push_back({named(zone.name), words::result(zone.result)});
     if (part.table->rows.empty())
         return {};
     if (!coat.note.empty())

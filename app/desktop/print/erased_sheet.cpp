@@ -1,7 +1,7 @@
 #include "app/desktop/print/erased_sheet.h"
 
 #include "app/desktop/print/plan_sheet.h"
-#include "app/view/outcome_words.h"
+#include "app/desktop/records/result_words.h"
 
 #include <QCoreApplication>
 
@@ -80,22 +80,23 @@ Part outcomesPart(const view::ErasedRun& run, const Places& places)
     part.table->headings = {Text::tr("Zone"), Text::tr("Said")};
     for (const core::run::ZoneOutcome& said : run.outcomes)
         if (said.outcome) {
-            const std::string_view word = view::outcomeWord(*said.outcome);
             part.table->rows.push_back({places.of(said.zone, Text::tr("Zone %1").arg(said.zone.item + 1)),
-                                        QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()))});
+                                        words::turnedOut(*said.outcome)});
         }
     return part;
 }
 
 }  // namespace
 
-Sheet erasedSheet(const view::ErasedRun& run, Instant began, Instant ended, const output::WallClock& clock)
+Sheet erasedSheet(const view::ErasedRun& run, Instant began, Instant ended,
+                  const core::measure::TimeZones& zones, const std::string& zone)
 {
+    const output::WallClock clock{zones, zone, began, ended};
     Sheet sheet;
     sheet.title = Text::tr("A run that was erased");
     sheet.subtitle = Text::tr("%1, %2 to %3, times in %4")
-                         .arg(QString::fromStdString(clock.dayText(began)), moment(clock, began),
-                              moment(clock, ended), QString::fromStdString(clock.zone()));
+                         .arg(words::day(began, zones, zone), moment(clock, began), moment(clock, ended),
+                              QString::fromStdString(clock.zone()));
     sheet.foot = leafletFirst();
     sheet.parts.push_back(
         {{},

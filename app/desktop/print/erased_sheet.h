@@ -1,13 +1,12 @@
 #pragma once
 
 #include "app/desktop/print/sheet.h"
-#include "app/output/wall_clock.h"
 #include "app/view/erased_run.h"
 
 namespace app::desktop::print {
 
-/// What is left of a run that was erased, which lasted from `began` until `ended`.
+/// What is left of a run that was erased, which lasted from `began` until `ended`, in the time zone `zone`.
 Sheet erasedSheet(const view::ErasedRun& run, core::measure::Instant began, core::measure::Instant ended,
-                  const output::WallClock& clock);
+                  const core::measure::TimeZones& zones, const std::string& zone);
 
 }  // namespace app::desktop::print

@@ -1,6 +1,7 @@
 #include "app/desktop/print/plan_sheet.h"
 
 #include "app/desktop/look/strand_words.h"
+#include "app/desktop/records/result_words.h"
 #include "app/desktop/setup/plan_text.h"
 #include "app/desktop/words.h"
 #include "app/output/plan_words.h"
@@ -92,7 +93,8 @@ Sheet Writer::sheet() const
 QString Writer::subtitle() const
 {
     const auto& plan = m_planned.plan.data();
-    QString text = Text::tr("%1, times in %2").arg(named(m_clock.dayText(plan.start)), named(m_clock.zone()));
+    QString text = Text::tr("%1, times in %2")
+                       .arg(words::day(plan.start, *m_zones, m_clock.zone()), named(m_clock.zone()));
     if (m_clock.clocksChange())
         text +=
             Text::tr(". The clocks change while this lasts; +01:00 and the like is the distance from UTC");
@@ -218,7 +220,7 @@ Part Writer::limits() const
         if (planned.service != m_head)
             continue;
         const Zone& zone = app::output::zoneOf(m_planned.services, planned);
-        const QString off = named(app::output::deviationText(zone, planned.development()));
+        const QString off = words::offTarget(zone.develop, planned.development());
         table.rows.push_back({ofCoat(planned.coat, named(zone.name)),
                               Text::tr("%1 to %2", "moments")
                                   .arg(moment(planned.firstContact), moment(planned.applicationEnd)),

@@ -1,5 +1,6 @@
 #include "app/desktop/records/last_time.h"
 
+#include "app/desktop/records/result_words.h"
 #include "app/desktop/words.h"
 
 #include <QCoreApplication>
@@ -21,7 +22,7 @@ QString named(const std::string& name)
 QString zoneText(const view::CardZone& zone)
 {
     QString text = Text::tr("%1 %2", "zone, length").arg(named(zone.name), words::length(*zone.developed));
-    const QString said = named(view::resultText(zone.result));
+    const QString said = words::result(zone.result);
     return said.isEmpty() ? text
                           : Text::tr("%1, %2", "zone with its length, how it turned out").arg(text, said);
 }

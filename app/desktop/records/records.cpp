@@ -19,7 +19,7 @@ Records::Records(const Theme& theme, session::Session& session,
 
 void Records::addTo(QMenu& menu)
 {
-    auto* action = new QAction{tr("&Record cards …"), &menu};
+    auto* action = new QAction{tr("Record &cards …"), &menu};
     action->setObjectName(QStringLiteral("fileRecords"));
     action->setShortcut(QKeySequence{Qt::CTRL | Qt::Key_R});
     connect(action, &QAction::triggered, this, &Records::open);

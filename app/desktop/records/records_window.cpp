@@ -8,6 +8,7 @@
 #include "app/desktop/print/erased_sheet.h"
 #include "app/desktop/records/card_view.h"
 #include "app/desktop/records/last_time.h"
+#include "app/desktop/records/result_words.h"
 #include "app/desktop/wall_clock.h"
 #include "app/output/wall_clock.h"
 #include "app/session/stored_services.h"
@@ -161,7 +162,9 @@ QString RecordsWindow::lineOf(const session::StoredRun& run) const
     const auto services = session::servicesOf(run.run.services, run.run.began, *m_zones);
     const std::string zone = services ? services->front().timeZone : "UTC";
     const output::WallClock clock{*m_zones, zone, run.run.began, run.run.began};
-    QString text = QString::fromStdString(clock.dayText(run.run.began) + ", " + clock.text(run.run.began));
+    QString text = tr("%1, %2", "day, time")
+                       .arg(words::day(run.run.began, *m_zones, zone),
+                            QString::fromStdString(clock.text(run.run.began)));
     if (!services)
         return (run.damaged ? tr("%1\ndamaged") : tr("%1\nerased")).arg(text);
     for (const core::service::Service& service : *services)
@@ -263,16 +266,16 @@ void RecordsWindow::showErased()
 {
     const core::measure::Instant began = m_chosen->stored.run.began;
     const core::measure::Instant ended = m_chosen->stored.ended.value_or(began);
-    m_sheets = {print::erasedSheet(view::erasedRun(m_chosen->facts), began, ended,
-                                   output::WallClock{*m_zones, session::localZone(), began, ended})};
+    m_sheets = {
+        print::erasedSheet(view::erasedRun(m_chosen->facts), began, ended, *m_zones, session::localZone())};
 }
 
 void RecordsWindow::beginAgain()
 {
-    const core::measure::Instant began = m_chosen->setup.began;
-    const output::WallClock clock{*m_zones, m_chosen->setup.services.front().timeZone, began, began};
-    Q_EMIT startAgain(session::forNextTime(*m_chosen),
-                      lastTimeText(card(), QString::fromStdString(clock.dayText(began))));
+    Q_EMIT startAgain(
+        session::forNextTime(*m_chosen),
+        lastTimeText(card(),
+                     words::day(m_chosen->setup.began, *m_zones, m_chosen->setup.services.front().timeZone)));
     close();
 }
 
