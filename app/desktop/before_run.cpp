@@ -1,5 +1,7 @@
 #include "app/desktop/cautions_dialog.h"
+#include "app/desktop/lanes/lanes_page.h"
 #include "app/desktop/main_window.h"
+#include "app/desktop/setup/setup_page.h"
 #include "app/desktop/sound_check.h"
 #include "app/session/cautions.h"
 
@@ -26,23 +28,39 @@ bool MainWindow::passCautions()
     return true;
 }
 
-/// Once each time the program is started. Whoever hears nothing can start all the same: the screen tells it
-/// too.
-bool MainWindow::passSoundCheck()
-{
-    if (m_soundChecked)
-        return true;
-    SoundCheck check{m_theme, m_sound, this};
-    check.exec();
-    m_soundChecked = check.verdict() == SoundCheck::Verdict::Heard;
-    return check.verdict() != SoundCheck::Verdict::Cancelled;
-}
-
 void MainWindow::checkSound()
 {
     SoundCheck check{m_theme, m_sound, this};
     check.exec();
-    m_soundChecked = check.verdict() == SoundCheck::Verdict::Heard;
+    using State = Prepared::State;
+    const bool heard = check.verdict() == SoundCheck::Verdict::Heard;
+    if (check.verdict() != SoundCheck::Verdict::Cancelled)
+        m_preparation.say(Preparing::Sound,
+                          {heard ? State::Done : State::Skipped, {}, m_session.clock().now()});
+}
+
+void MainWindow::prepare()
+{
+    if (runs())
+        return;
+    showPage(Page::Setup);
+    m_setup->goToPreparation();
+}
+
+void MainWindow::connectPreparation()
+{
+    connect(&m_document, &ServiceDocument::headsCame, &m_preparation, &Preparation::startAfresh);
+    connect(&m_preparation, &Preparation::changed, this, &MainWindow::followPreparation);
+    // What was heard from a loudspeaker that is gone says nothing of the next.
+    connect(&m_sound, &Sound::healthChanged, this, [this] {
+        if (!m_sound.isWorking())
+            m_preparation.say(Preparing::Sound, {});
+    });
+}
+
+void MainWindow::followPreparation()
+{
+    m_lanes->setHeard(m_preparation.of(Preparing::Sound).state == Prepared::State::Done);
 }
 
 }  // namespace app::desktop

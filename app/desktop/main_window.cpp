@@ -44,6 +44,7 @@ MainWindow::MainWindow(const Parts& parts)
     buildMenus();
     connectRun();
     connectRecords();
+    connectPreparation();
     followDocument();
     followRun();
     showPage(Page::Setup);
@@ -60,9 +61,10 @@ MainWindow::~MainWindow()
 void MainWindow::buildPages()
 {
     const auto now = [this] { return m_session.clock().now(); };
-    m_setup = new SetupPage{m_theme, m_document, m_zones, now};
+    m_setup = new SetupPage{m_theme, m_document, m_preparation, m_zones, now};
     m_setup->setAddMenu(m_files->addMenu());
     m_lanes = new LanesPage{m_theme, m_session, m_sound, m_zones};
+    followPreparation();
     m_pages->addWidget(m_setup);
     m_pages->addWidget(m_lanes);
     auto* body = new QWidget;
@@ -75,6 +77,7 @@ void MainWindow::buildPages()
     connect(m_setup, &SetupPage::startRequested, this, &MainWindow::start);
     m_lanes->setFar(ViewMenu::isFar(m_settings));
     connect(m_lanes, &LanesPage::farChanged, this, [this](bool far) { m_view->setFar(far); });
+    connect(m_setup, &SetupPage::soundCheckRequested, this, &MainWindow::checkSound);
     connect(m_lanes, &LanesPage::stepShown, this, [this](const QString& step) {
         if (m_pages->currentWidget() == m_lanes)
             setWindowTitle(tr("%1 – Basinbell").arg(step));
@@ -134,6 +137,8 @@ void MainWindow::buildMenus()
     QMenu* run = menuBar()->addMenu(tr("&Run"));
     QAction* start = run->addAction(tr("&Start the lanes"), this, &MainWindow::start);
     start->setShortcuts({QKeySequence{Qt::CTRL | Qt::Key_Return}, QKeySequence{Qt::CTRL | Qt::Key_Enter}});
+    QAction* before = run->addAction(tr("&Before the start"), this, &MainWindow::prepare);
+    before->setShortcut(QKeySequence{Qt::Key_F4});
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
     check->setShortcut(QKeySequence{Qt::Key_F3});
     run->addAction(tr("&How it turned out …"), this,
@@ -254,7 +259,7 @@ void MainWindow::start()
 {
     if (runs() || !m_setup->canStart() || m_pages->currentWidget() != m_setup)
         return;
-    if (passCautions() && passSoundCheck())
+    if (passCautions())
         beginRun();
 }
 
@@ -262,6 +267,7 @@ void MainWindow::beginRun()
 {
     m_session.leave();
     m_session.begin(m_document.services(), core::stagger::Preference::AsAsked);
+    m_preparation.startAfresh();
     followRun();
     showPage(Page::Lanes);
     m_lanes->cameAsAsked();

@@ -4,6 +4,7 @@
 #include "app/desktop/look/theme.h"
 #include "app/desktop/print/printing.h"
 #include "app/desktop/records/records.h"
+#include "app/desktop/setup/preparation.h"
 #include "app/desktop/setup/service_document.h"
 #include "app/desktop/sound.h"
 #include "app/desktop/view_menu.h"
@@ -50,7 +51,7 @@ public:
     /// A run that was left too long ago to sound at once: asks what becomes of it.
     void offer(const session::StoredRun& run);
 
-    /// From what is in Set-up to running lanes: cautions, sound check, start.
+    /// From what is in Set-up to running lanes: cautions, start.
     void start();
 
     void warn(const QString& warning);
@@ -99,8 +100,10 @@ private:
     void askToEnd();
     void showCautions();
     bool passCautions();
-    bool passSoundCheck();
     void checkSound();
+    void prepare();
+    void connectPreparation();
+    void followPreparation();
     void undo();
     void redo();
     [[nodiscard]] bool runs() const;
@@ -112,6 +115,7 @@ private:
     std::shared_ptr<const core::measure::TimeZones> m_zones;
     std::filesystem::path m_folder;
     ServiceDocument m_document;
+    Preparation m_preparation;
     FileMenu* m_files;
     print::Printing* m_printing;
     Records* m_records;
@@ -124,7 +128,6 @@ private:
     ViewMenu* m_view = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
-    bool m_soundChecked = false;
 };
 
 }  // namespace app::desktop

@@ -2035,6 +2035,10 @@
         <source>&amp;How it turned out …</source>
         <translation>&amp;Wie es geworden ist …</translation>
     </message>
+<message>
+        <source>&amp;Before the start</source>
+        <translation>&amp;Vor dem Start</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::MorePanel</name>
@@ -3309,6 +3313,148 @@ gelöscht</translation>
     <message>
         <source>Print</source>
         <translation>Drucken</translation>
+    </message>
+</context>
+<context>
+    <name>PreparationText</name>
+    <message>
+        <source>not checked</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>gehört</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>none, watch the screen</source>
+        <translation>keiner, auf den Bildschirm achten</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Skin and strand tests</source>
+        <translation>Haut- und Strähnentest</translation>
+    </message>
+    <message>
+        <source>Strand test</source>
+        <translation>Strähnentest</translation>
+    </message>
+    <message>
+        <source>Gloves, apron, air</source>
+        <translation>Handschuhe, Schürze, Luft</translation>
+    </message>
+    <message>
+        <source>Bowls in order</source>
+        <translation>Schalen in Reihenfolge</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>said at %1</source>
+        <translation>gesagt um %1</translation>
+    </message>
+    <message>
+        <source>%1; said at %2</source>
+        <translation>%1; gesagt um %2</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
+        <translation>Spielen Sie jeden Alarm ab und hören Sie von Ihrem Arbeitsplatz aus zu. Solange niemand sie gehört hat, füllt jeder fällige Schritt sofort den Bildschirm.</translation>
+    </message>
+    <message>
+        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <translation>Welche Tests es gibt, wann sie gemacht werden und wer sie abliest, sagen die Gebrauchsanweisung des Produkts, örtliche Vorschriften und die zugelassene Berufspraxis. Dass sie hier stehen, macht nichts sicher.</translation>
+    </message>
+    <message>
+        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <translation>Probieren Sie die Mischung zuerst an einer Strähne dieses Haars, wie es die Gebrauchsanweisung des Produkts sagt.</translation>
+    </message>
+    <message>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <translation>Handschuhe und Schürze an, frische Luft im Raum und Augenschutz, solange Pulver gemischt wird. Was sonst noch nötig ist, sagen die Gebrauchsanweisung des Produkts und örtliche Vorschriften.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
+        <translation>Stellen Sie Schalen, Pinsel und was hineinkommt in der Reihenfolge des Mischens bereit. Noch gibt es keinen Plan, der die Reihenfolge sagt.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
+        <translation>Stellen Sie Schalen, Pinsel und was hineinkommt in dieser Reihenfolge bereit: %1. Eine Schale altert, sobald sie gemischt ist; mischen Sie jede zu ihrer Zeit.</translation>
+    </message>
+    <message>
+        <source>Listen …</source>
+        <translation>Anhören …</translation>
+    </message>
+    <message>
+        <source>Made and read</source>
+        <translation>Gemacht und abgelesen</translation>
+    </message>
+    <message>
+        <source>All there</source>
+        <translation>Alles da</translation>
+    </message>
+    <message>
+        <source>Set out</source>
+        <translation>Bereitgestellt</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 um %2</translation>
+    </message>
+    <message>
+        <source>%1, ready by %2</source>
+        <translation>%1, fertig bis %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Still open (F4): %1. You can start all the same.</source>
+        <translation>Noch offen (F4): %1. Beginnen geht trotzdem.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PreparationPanel</name>
+    <message>
+        <source>Before the start</source>
+        <translation>Vor dem Start</translation>
+    </message>
+    <message>
+        <source>why it is skipped</source>
+        <translation>warum es ausgelassen wird</translation>
+    </message>
+    <message>
+        <source>Why it is skipped</source>
+        <translation>Warum es ausgelassen wird</translation>
+    </message>
+    <message>
+        <source>Skip it</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>Not so: open again</source>
+        <translation>Doch nicht: wieder offen</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Schließen  (Esc)</translation>
     </message>
 </context>
 </TS>

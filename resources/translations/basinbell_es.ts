@@ -2035,6 +2035,10 @@
         <source>&amp;How it turned out …</source>
         <translation>&amp;Cómo ha quedado …</translation>
     </message>
+<message>
+        <source>&amp;Before the start</source>
+        <translation>&amp;Antes de empezar</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::MorePanel</name>
@@ -3309,6 +3313,148 @@ borrada</translation>
     <message>
         <source>Print</source>
         <translation>Imprimir</translation>
+    </message>
+</context>
+<context>
+    <name>PreparationText</name>
+    <message>
+        <source>not checked</source>
+        <translation>sin comprobar</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>pendiente</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>se oye</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>none, watch the screen</source>
+        <translation>ninguno, mire la pantalla</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Sonido</translation>
+    </message>
+    <message>
+        <source>Skin and strand tests</source>
+        <translation>Pruebas de piel y de mechón</translation>
+    </message>
+    <message>
+        <source>Strand test</source>
+        <translation>Prueba de mechón</translation>
+    </message>
+    <message>
+        <source>Gloves, apron, air</source>
+        <translation>Guantes, delantal, aire</translation>
+    </message>
+    <message>
+        <source>Bowls in order</source>
+        <translation>Boles en orden</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>said at %1</source>
+        <translation>dicho a las %1</translation>
+    </message>
+    <message>
+        <source>%1; said at %2</source>
+        <translation>%1; dicho a las %2</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
+        <translation>Haga sonar cada alarma y escuche desde donde trabaja. Mientras nadie las haya oído, cada paso que toca llena la pantalla enseguida.</translation>
+    </message>
+    <message>
+        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <translation>Qué pruebas hay, cuándo se hacen y quién las lee lo dicen el prospecto del producto, las normas locales y la práctica autorizada. Anotarlas aquí no hace nada seguro.</translation>
+    </message>
+    <message>
+        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <translation>Pruebe antes la mezcla en un mechón de este pelo, como dice el prospecto del producto.</translation>
+    </message>
+    <message>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <translation>Guantes y delantal puestos, aire fresco en la sala y ojos protegidos mientras se mezcla polvo. El prospecto del producto y las normas locales dicen qué más hace falta.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
+        <translation>Prepare boles, brochas y lo que va en ellos en el orden de mezcla. Todavía no hay un plan que dé el orden.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
+        <translation>Prepare boles, brochas y lo que va en ellos en este orden: %1. Un bol envejece desde que se mezcla; mezcle cada uno a su hora.</translation>
+    </message>
+    <message>
+        <source>Listen …</source>
+        <translation>Escuchar …</translation>
+    </message>
+    <message>
+        <source>Made and read</source>
+        <translation>Hechas y leídas</translation>
+    </message>
+    <message>
+        <source>All there</source>
+        <translation>Todo está</translation>
+    </message>
+    <message>
+        <source>Set out</source>
+        <translation>Preparados</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 a las %2</translation>
+    </message>
+    <message>
+        <source>%1, ready by %2</source>
+        <translation>%1, listo a las %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Still open (F4): %1. You can start all the same.</source>
+        <translation>Aún pendiente (F4): %1. Puede empezar de todos modos.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PreparationPanel</name>
+    <message>
+        <source>Before the start</source>
+        <translation>Antes de empezar</translation>
+    </message>
+    <message>
+        <source>why it is skipped</source>
+        <translation>por qué se omite</translation>
+    </message>
+    <message>
+        <source>Why it is skipped</source>
+        <translation>Por qué se omite</translation>
+    </message>
+    <message>
+        <source>Skip it</source>
+        <translation>Omitir</translation>
+    </message>
+    <message>
+        <source>Not so: open again</source>
+        <translation>No: pendiente otra vez</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Cerrar  (Esc)</translation>
     </message>
 </context>
 </TS>

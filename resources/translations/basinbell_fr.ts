@@ -2035,6 +2035,10 @@
         <source>&amp;How it turned out …</source>
         <translation>Le &amp;résultat …</translation>
     </message>
+<message>
+        <source>&amp;Before the start</source>
+        <translation>&amp;Avant le départ</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::MorePanel</name>
@@ -3309,6 +3313,148 @@ effacée</translation>
     <message>
         <source>Print</source>
         <translation>Imprimer</translation>
+    </message>
+</context>
+<context>
+    <name>PreparationText</name>
+    <message>
+        <source>not checked</source>
+        <translation>pas vérifié</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>à faire</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>entendu</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>none, watch the screen</source>
+        <translation>aucun, surveillez l’écran</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>passé</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Son</translation>
+    </message>
+    <message>
+        <source>Skin and strand tests</source>
+        <translation>Tests de peau et de mèche</translation>
+    </message>
+    <message>
+        <source>Strand test</source>
+        <translation>Test de mèche</translation>
+    </message>
+    <message>
+        <source>Gloves, apron, air</source>
+        <translation>Gants, tablier, air</translation>
+    </message>
+    <message>
+        <source>Bowls in order</source>
+        <translation>Bols dans l’ordre</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>said at %1</source>
+        <translation>dit à %1</translation>
+    </message>
+    <message>
+        <source>%1; said at %2</source>
+        <translation>%1 ; dit à %2</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
+        <translation>Faites sonner chaque alarme et écoutez depuis l’endroit où vous travaillez. Tant que personne ne les a entendues, chaque étape due remplit aussitôt l’écran.</translation>
+    </message>
+    <message>
+        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <translation>Quels tests il y a, quand ils se font et qui les lit, c’est la notice du produit, les règles locales et la pratique agréée qui le disent. Les noter ici ne rend rien sûr.</translation>
+    </message>
+    <message>
+        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <translation>Essayez d’abord le mélange sur une mèche de ces cheveux, comme le dit la notice du produit.</translation>
+    </message>
+    <message>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <translation>Gants et tablier mis, air frais dans la pièce, et yeux protégés pendant qu’on mélange de la poudre. La notice du produit et les règles locales disent ce qu’il faut encore.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
+        <translation>Préparez bols, pinceaux et ce qui y va dans l’ordre des mélanges. Il n’y a pas encore de plan qui donne l’ordre.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
+        <translation>Préparez bols, pinceaux et ce qui y va dans cet ordre : %1. Un bol vieillit dès qu’il est mélangé ; mélangez chacun à son heure.</translation>
+    </message>
+    <message>
+        <source>Listen …</source>
+        <translation>Écouter …</translation>
+    </message>
+    <message>
+        <source>Made and read</source>
+        <translation>Faits et lus</translation>
+    </message>
+    <message>
+        <source>All there</source>
+        <translation>Tout est là</translation>
+    </message>
+    <message>
+        <source>Set out</source>
+        <translation>Préparés</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1, ready by %2</source>
+        <translation>%1, prêt à %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Still open (F4): %1. You can start all the same.</source>
+        <translation>Encore à faire (F4) : %1. Vous pouvez commencer quand même.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PreparationPanel</name>
+    <message>
+        <source>Before the start</source>
+        <translation>Avant le départ</translation>
+    </message>
+    <message>
+        <source>why it is skipped</source>
+        <translation>pourquoi on le passe</translation>
+    </message>
+    <message>
+        <source>Why it is skipped</source>
+        <translation>Pourquoi on le passe</translation>
+    </message>
+    <message>
+        <source>Skip it</source>
+        <translation>Passer</translation>
+    </message>
+    <message>
+        <source>Not so: open again</source>
+        <translation>Non : à refaire</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Fermer  (Esc)</translation>
     </message>
 </context>
 </TS>

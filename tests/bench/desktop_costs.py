@@ -95,7 +95,7 @@ def while_lanes_run(programs, folder):
     desktop = subprocess.Popen([f"{programs}/basinbell-desktop", "--data", os.path.join(folder, "run"), service],
                                stderr=subprocess.DEVNULL)
     time.sleep(3)
-    for key in ("ctrl+Return", "Return", "Return"):  # Start, "I hear them", the first application is begun.
+    for key in ("F3", "Return", "ctrl+Return", "Return"):  # "I hear them", start, the first application is begun.
         press(key)
     if "Applying" not in titles():
         sys.exit("The lanes did not start; the windows are: " + titles())

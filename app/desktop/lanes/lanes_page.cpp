@@ -198,8 +198,8 @@ bool LanesPage::takesWindow(const view::AlarmView& alarm, const view::NowView& n
 {
     if (alarm.alarm.subject == core::alarm::Subject::Look || alarm.alarm.kind == core::alarm::Kind::GetReady)
         return false;
-    // Where nothing can be heard, the screen has to do for both.
-    if (alarm.takesWindow || !m_sound.isWorking())
+    // Where nothing can be heard, or nobody said that it can, the screen has to do for both.
+    if (alarm.takesWindow || !m_sound.isWorking() || !m_heard)
         return true;
     // A step that could be begun, but was not, fills the window in place of what asks for it. Where the hands
     // have something else to finish, that stays.

@@ -55,6 +55,8 @@ public:
 
     /// To be read from three metres: names, digits and what is to be done, and nothing else.
     void setFar(bool far);
+    /// Whether somebody said that the alarms can be heard where they work.
+    void setHeard(bool heard) { m_heard = heard; }
 
     /// Says something that stays until it is put away.
     void warn(const QString& warning);
@@ -107,6 +109,7 @@ private:
     [[nodiscard]] bool takesWindow(const view::AlarmView& alarm, const view::NowView& now) const;
     [[nodiscard]] bool pictureIsCurrent() const;
 
+    bool m_heard = false;
     const Theme& m_theme;
     session::Session& m_session;
     Sound& m_sound;

@@ -19,7 +19,7 @@ namespace {
 
 /// Apart from the numbers of BasicsPanel, so that typing here is one step back of its own.
 constexpr int mergeHeadName = 101;
-constexpr int nameWidth = 190;
+constexpr int nameWidth = 240;
 
 }  // namespace
 

@@ -31,6 +31,8 @@ public:
 
     void showCoat(std::size_t coat);
     [[nodiscard]] Standing standing() const { return m_standing; }
+    [[nodiscard]] const std::optional<core::stagger::Plan>& plan() const { return m_plan; }
+    [[nodiscard]] WallClock clock() const;
 
     /// The plan of what is typed, once there is one.
     [[nodiscard]] std::optional<print::PlanToPrint> toPrint() const;
@@ -64,7 +66,6 @@ private:
     /// One of the list, the reason and the strands.
     void showOnly(const QWidget* part);
     void stand(Standing standing);
-    [[nodiscard]] WallClock clock() const;
     [[nodiscard]] core::stagger::Question question() const;
 
     ServiceDocument& m_document;

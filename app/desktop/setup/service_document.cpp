@@ -122,6 +122,7 @@ void ServiceDocument::replaceAll(std::vector<Opened> opened)
         service.crew = crew;
     set(std::move(state));
     Q_EMIT crewLeftOut(left);
+    Q_EMIT headsCame();
 }
 
 void ServiceDocument::addHead(Opened opened)
@@ -138,6 +139,7 @@ void ServiceDocument::addHead(Opened opened)
     const QString name = QString::fromStdString(view::headOf(after.services, after.shown));
     push(tr("adding %1").arg(name), std::move(after));
     Q_EMIT crewLeftOut(left);
+    Q_EMIT headsCame();
 }
 
 void ServiceDocument::removeHead(std::size_t head)

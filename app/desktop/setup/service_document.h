@@ -76,6 +76,8 @@ Q_SIGNALS:
     void changed();
     /// The path, or whether there is something to save.
     void stateChanged();
+    /// Heads were opened or added.
+    void headsCame();
     /// Of heads that were opened or added: a crew of its own that is not used, in words; empty where there is
     /// none.
     void crewLeftOut(const QString& why);

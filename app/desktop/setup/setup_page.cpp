@@ -4,6 +4,7 @@
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/setup/basics_panel.h"
+#include "app/desktop/setup/preparation_text.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -28,11 +29,12 @@ int coatOf(const std::string& place)
 
 }  // namespace
 
-SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
+SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation& preparation,
                      std::shared_ptr<const core::measure::TimeZones> zones,
                      std::function<core::measure::Instant()> now, QWidget* parent)
     : QWidget{parent}
     , m_document{document}
+    , m_preparation{preparation}
     , m_heads{new HeadsBar{document}}
     , m_lastTime{new Notice{theme, QStringLiteral("notice"), QStringLiteral("assess")}}
 {
@@ -62,9 +64,11 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(splitter);
+    m_before = new PreparationPanel{theme, preparation, std::move(now)};
+    scroll->setWidget(Theme::textIsLarge() ? withListBelow(splitter) : splitter);
     scroll->viewport()->setAutoFillBackground(false);
-    splitter->setAutoFillBackground(false);
+    scroll->widget()->setAutoFillBackground(false);
+    m_scroll = scroll;
     layout->addWidget(scroll, 1);
 
     auto* outer = new QVBoxLayout{this};
@@ -72,6 +76,7 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document,
     outer->setSpacing(0);
     outer->addWidget(body, 1);
     outer->addWidget(makeFoot(theme));
+    connect(&preparation, &Preparation::changed, this, &SetupPage::followStanding);
     connect(&m_document, &ServiceDocument::changed, this, &SetupPage::follow);
     connect(m_plan, &PlanPanel::standingChanged, this, &SetupPage::followStanding);
     connect(m_plan, &PlanPanel::problemChosen, this, &SetupPage::goTo);
@@ -86,6 +91,27 @@ void SetupPage::sayLastTime(const QString& text)
 QString SetupPage::lastTime() const
 {
     return m_lastTime->text();
+}
+
+/// Where text is large the list scrolls with the rest; what is open in it is said at the start all the same.
+QWidget* SetupPage::withListBelow(QWidget* rest)
+{
+    auto* both = new QWidget;
+    auto* layout = new QVBoxLayout{both};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(metrics::gapSmall);
+    layout->addWidget(rest, 1);
+    layout->addWidget(m_before);
+    // Once there is room for what was opened.
+    connect(
+        m_before, &PreparationPanel::opened, this, [this] { m_scroll->ensureWidgetVisible(m_before); },
+        Qt::QueuedConnection);
+    return both;
+}
+
+void SetupPage::goToPreparation()
+{
+    m_before->goToOpen();
 }
 
 QTabWidget* SetupPage::makeParts(const Theme& theme, const Moments& moments)
@@ -126,8 +152,11 @@ QWidget* SetupPage::makeFoot(const Theme& theme)
 {
     auto* foot = new QFrame;
     foot->setProperty("role", QStringLiteral("foot"));
-    auto* row = new QHBoxLayout{foot};
-    row->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
+    auto* layout = new QVBoxLayout{foot};
+    layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
+    layout->setSpacing(metrics::gapSmall);
+    if (!Theme::textIsLarge())
+        layout->addWidget(m_before);
     m_hint = new QLabel;
     m_hint->setObjectName(QStringLiteral("startHint"));
     m_hint->setProperty("role", QStringLiteral("quiet"));
@@ -144,8 +173,13 @@ QWidget* SetupPage::makeFoot(const Theme& theme)
     sign();
     connect(&theme, &Theme::changed, m_start, sign);
     connect(m_start, &QPushButton::clicked, this, &SetupPage::startRequested);
+    connect(m_before, &PreparationPanel::soundCheckRequested, this, &SetupPage::soundCheckRequested);
+    connect(m_before, &PreparationPanel::allAnswered, m_start, qOverload<>(&QWidget::setFocus));
+    // Words beside the button, or, where they are large, above it.
+    auto* row = new QBoxLayout{Theme::textIsLarge() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight};
+    layout->addLayout(row);
     row->addWidget(m_hint, 1);
-    row->addWidget(m_start);
+    row->addWidget(m_start, 0, Theme::textIsLarge() ? Qt::AlignRight : Qt::Alignment{});
     return foot;
 }
 
@@ -202,22 +236,36 @@ void SetupPage::goTo(std::size_t head, const std::string& place)
 void SetupPage::followStanding()
 {
     m_start->setEnabled(canStart());
+    m_hint->setText(hint());
+    followPreparation();
+}
+
+void SetupPage::followPreparation()
+{
+    // While lanes run the list is that of the next time, and there is nothing to prepare for yet.
+    m_before->setVisible(!m_running);
+    const auto& plan = m_plan->plan();
+    const auto& services = m_document.services();
+    m_before->showFor(services, m_plan->clock(),
+                      plan ? preparation_text::mixingOrder(services, plan->data(), m_plan->clock())
+                           : QString{});
+}
+
+QString SetupPage::hint() const
+{
     if (m_running)
-        return m_hint->setText(tr("Lanes are running. What you change here is for the next time."));
+        return tr("Lanes are running. What you change here is for the next time.");
     switch (m_plan->standing()) {
-    case PlanPanel::Standing::Planned:
-        // Good to know, and the first to go where text is large.
-        m_hint->setText(Theme::textIsLarge() ? QString{}
-                                             : tr("Once the lanes run, every answer is saved by itself."));
-        break;
-    case PlanPanel::Standing::Planning: m_hint->setText(tr("Planning …")); break;
-    case PlanPanel::Standing::NothingFits:
-        m_hint->setText(tr("Nothing fits yet, so there is nothing to start."));
-        break;
-    case PlanPanel::Standing::Wrong:
-        m_hint->setText(tr("Something above is marked; put it right to start."));
-        break;
+    case PlanPanel::Standing::Planned: break;
+    case PlanPanel::Standing::Planning: return tr("Planning …");
+    case PlanPanel::Standing::NothingFits: return tr("Nothing fits yet, so there is nothing to start.");
+    case PlanPanel::Standing::Wrong: return tr("Something above is marked; put it right to start.");
     }
+    const QString open = preparation_text::open(m_preparation, m_document.services());
+    // Good to know, and the first to go where text is large.
+    return open.isEmpty() && !Theme::textIsLarge()
+        ? tr("Once the lanes run, every answer is saved by itself.")
+        : open;
 }
 
 }  // namespace app::desktop

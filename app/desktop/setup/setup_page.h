@@ -3,12 +3,14 @@
 #include "app/desktop/setup/heads_bar.h"
 #include "app/desktop/setup/part_panel.h"
 #include "app/desktop/setup/plan_panel.h"
+#include "app/desktop/setup/preparation_panel.h"
 
 #include <QWidget>
 
 class QLabel;
 class QMenu;
 class QPushButton;
+class QScrollArea;
 class QTabBar;
 class QTabWidget;
 
@@ -21,7 +23,7 @@ class SetupPage : public QWidget {
     Q_OBJECT
 
 public:
-    SetupPage(const Theme& theme, ServiceDocument& document,
+    SetupPage(const Theme& theme, ServiceDocument& document, Preparation& preparation,
               std::shared_ptr<const core::measure::TimeZones> zones,
               std::function<core::measure::Instant()> now, QWidget* parent = nullptr);
 
@@ -42,10 +44,15 @@ public:
 
     void setWatched(bool watched) { m_plan->setWatched(watched); }
 
+    /// The list before the start: to what is open in it.
+    void goToPreparation();
+
 Q_SIGNALS:
     void startRequested();
+    void soundCheckRequested();
 
 private:
+    QWidget* withListBelow(QWidget* rest);
     QWidget* makeCoatBar();
     QWidget* makeFoot(const Theme& theme);
     QTabWidget* makeParts(const Theme& theme, const Moments& moments);
@@ -53,8 +60,11 @@ private:
     void showCoat(int coat);
     void goTo(std::size_t head, const std::string& place);
     void followStanding();
+    void followPreparation();
+    [[nodiscard]] QString hint() const;
 
     ServiceDocument& m_document;
+    Preparation& m_preparation;
     HeadsBar* m_heads;
     Notice* m_lastTime;
     QTabBar* m_coats = nullptr;
@@ -62,6 +72,8 @@ private:
     std::vector<PartPanel*> m_panels;
     PlanPanel* m_plan = nullptr;
     bool m_running = false;
+    PreparationPanel* m_before = nullptr;
+    QScrollArea* m_scroll = nullptr;
     QLabel* m_hint = nullptr;
     QPushButton* m_start = nullptr;
 };

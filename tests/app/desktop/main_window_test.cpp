@@ -284,15 +284,6 @@ TEST_F(Window, ShowsEveryDueAlarmLargeWhenNoneCanBeHeard)
     EXPECT_TRUE(rig.find<QWidget>("alert")->isVisible());
 }
 
-TEST_F(Window, DoesNotStartAgainstTheSoundCheck)
-{
-    ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
-    rig.pressInDialog("soundCheck", "soundLater");
-    rig.window->start();
-
-    EXPECT_FALSE(rig.session->current());
-}
-
 TEST_F(Window, LetsNobodySayTheyHeardWhatCannotBeSounded)
 {
     rig.sound.works = false;

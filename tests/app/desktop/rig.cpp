@@ -60,6 +60,7 @@ void Rig::startLanes()
 {
     EXPECT_TRUE(wait([this] { return find<QPushButton>("start")->isEnabled(); }));
     pressInDialog("soundCheck", sound.works ? "heard" : "passOver");
+    QTest::keyClick(window.get(), Qt::Key_F3);
     window->start();
     activate();
 }

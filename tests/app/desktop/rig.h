@@ -60,7 +60,7 @@ public:
     /// Gives the window the keyboard, as a window manager does when a dialog has closed.
     void activate();
 
-    /// From what is in Set-up to running lanes, past the sound check.
+    /// From what is in Set-up to running lanes, the sound check passed.
     void startLanes();
 
     /// Goes on by `length` in real seconds of the run.

@@ -86,10 +86,12 @@ public:
         ASSERT_TRUE(screen.start(arguments(files)));
         ASSERT_TRUE(reader.waitFor(QStringLiteral("Start"), QStringLiteral("push button"), 30000))
             << room.all();
+        ASSERT_TRUE(room.pressNamed(QStringLiteral("Sound: not checked"))) << room.all();
+        ASSERT_TRUE(room.pressNamed(QStringLiteral("Listen"))) << room.all();
         for (int tries = 0; tries < 40; ++tries) {
-            room.pressNamed(QStringLiteral("Start"));  // Does nothing until the plan is there.
             capture::waitFor(std::chrono::milliseconds{300});
             room.pressNamed(QStringLiteral("I hear them"));
+            room.pressNamed(QStringLiteral("Start"));  // Does nothing until the plan is there.
             if (!room.lanes().isEmpty())
                 return;
         }

@@ -4,6 +4,7 @@
 
 #include <QAction>
 #include <QDialog>
+#include <QLineEdit>
 #include <QPushButton>
 
 #include <algorithm>
@@ -146,6 +147,18 @@ std::vector<Scene> scenesOfWhatIsOver()
          }},
         {QStringLiteral("card-none"), [](Rig& rig) { rig.find<QAction>("fileRecords")->trigger(); }},
     };
+/// The list before the start: heard, tests skipped, and what the bowls' line says.
+void prepareInPart(Rig& rig)
+{
+    openDemo(rig);
+    rig.pressInDialog("soundCheck", "heard");
+    const auto press = [&rig](const char* button) { rig.find<QPushButton>(button)->click(); };
+    press("prepareSound");
+    press("prepareDone");
+    rig.find<QLineEdit>("prepareWhy")->setText(QStringLiteral("same mixture as on Tuesday"));
+    press("prepareSkip");
+    press("prepareBowls");
+    rig.activate();
 }
 
 }  // namespace
@@ -154,6 +167,7 @@ std::vector<Scene> scenes()
 {
     std::vector<Scene> all{
         {QStringLiteral("setup"), openDemo},
+        {QStringLiteral("setup-before"), prepareInPart},
         {QStringLiteral("setup-heads"), openPremiere},
         {QStringLiteral("setup-nothing-fits"), promiseTooMuch},
         {QStringLiteral("lanes"), [](Rig& rig) { runDemo(rig, 5); }},

@@ -1,0 +1,26 @@
+#include "app/desktop/setup/preparation.h"
+
+namespace app::desktop {
+
+const Prepared& Preparation::of(Preparing what) const
+{
+    return m_said.at(static_cast<std::size_t>(what));
+}
+
+void Preparation::say(Preparing what, Prepared answer)
+{
+    Prepared& said = m_said.at(static_cast<std::size_t>(what));
+    if (said == answer)
+        return;
+    said = std::move(answer);
+    Q_EMIT changed();
+}
+
+void Preparation::startAfresh()
+{
+    for (const Preparing what : all)
+        if (what != Preparing::Sound)
+            say(what, {});
+}
+
+}  // namespace app::desktop
