@@ -89,7 +89,8 @@ int saveCure(const Options& options, Outside& outside, const Cure& cure, const Q
         return complain(
             outside,
             {"--save " + options.save.toStdString() + ": this changes " + std::to_string(changed.size())
-             + " of the files, so one file cannot hold it. Change them by hand: " + cure.what() + "."});
+             + " of the files, so one file cannot hold it. Change them by hand: " + cure.what().text()
+             + "."});
     const auto place = changed.front();
     const std::string problem = save(options.save, cure.services[place], zones, outside.out);
     if (!problem.empty())
@@ -113,7 +114,7 @@ int showCure(const Options& options, Outside& outside, const Cure& cure, const Q
         return saveCure(options, outside, cure, question, zones);
     outside.out << (options.json
                         ? output::planJson(cure.services, cure.plan, zones)
-                        : cure.what() + ".\n\n" + output::timetable(cure.services, cure.plan, zones));
+                        : cure.what().text() + ".\n\n" + output::timetable(cure.services, cure.plan, zones));
     return NothingFits;
 }
 

@@ -199,7 +199,7 @@ std::string passedText(const std::vector<core::stagger::BrokenLimit>& broken)
 
 std::string choiceText(const core::stagger::Choice& choice)
 {
-    std::string text = choice.what + ": ";
+    std::string text = choice.what.text() + ": ";
     const auto minutes = [](const core::measure::Harm& harm) { return output::zoneMinutes(harm); };
     if (choice.plan->broken.empty())
         text += "every limit holds";
@@ -321,7 +321,7 @@ std::vector<std::string> nowLines(const Services& services, const State& state, 
     for (const view::StepView& step : now.next)
         lines.push_back("  " + std::to_string(number++) + "  " + stepLine(services, zones, step));
     if (state.reason)
-        lines.push_back("Not every limit can hold any more: " + state.reason->text);
+        lines.push_back("Not every limit can hold any more: " + state.reason->text.text());
     return lines;
 }
 

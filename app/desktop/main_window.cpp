@@ -1,6 +1,7 @@
 #include "app/desktop/main_window.h"
 
 #include "app/desktop/lanes/lanes_page.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/setup/edits.h"
 #include "app/desktop/setup/setup_page.h"
 
@@ -290,7 +291,7 @@ void MainWindow::askToEnd()
             return;
     }
     if (const auto refusal = m_session.end(); refusal && runs())
-        return warn(QString::fromStdString(refusal->what));
+        return warn(inWords(refusal->what));
     m_session.leave();
     m_sound.silence();
     followRun();

@@ -13,10 +13,13 @@ WallClock::WallClock(std::shared_ptr<const core::measure::TimeZones> zones, std:
 
 QString WallClock::text(core::measure::Instant instant) const
 {
-    if (!m_zones)
-        return {};
+    return m_zones ? text(local(instant)) : QString{};
+}
+
+QString WallClock::text(core::measure::LocalTime shown)
+{
     constexpr int secondsOfADay = 24 * 3600;
-    const auto passed = local(instant).time_since_epoch() % std::chrono::seconds{secondsOfADay};
+    const auto passed = shown.time_since_epoch() % std::chrono::seconds{secondsOfADay};
     return QLocale{}.toString(QTime{0, 0}.addSecs(static_cast<int>(passed.count())), format());
 }
 

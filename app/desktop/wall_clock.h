@@ -18,6 +18,9 @@ public:
     /// "14:05", or as the language of the window writes it. Empty while no time zones are known.
     [[nodiscard]] QString text(core::measure::Instant instant) const;
 
+    /// What a wall clock shows, written the same way.
+    [[nodiscard]] static QString text(core::measure::LocalTime shown);
+
     /// How that is written, for QTime: "HH:mm".
     [[nodiscard]] static QString format();
 

@@ -1,5 +1,7 @@
 #include "app/desktop/words.h"
 
+#include "app/desktop/sentences.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -307,7 +309,7 @@ QString spoken(const std::vector<core::service::Service>& services, const view::
         return strandTest(about.zones, soon);
     if (alarm.subject == Subject::Water && alarm.asks == Prompt::Asks::Start)
         return (soon ? Text::tr("Soon: rinse %1") : Text::tr("Rinse now: %1")).arg(joined(about.zones));
-    const QString task = named(core::stagger::taskName(services[alarm.task.service], alarm.task));
+    const QString task = inWords(core::stagger::taskName(services[alarm.task.service], alarm.task));
     if (alarm.asks == Prompt::Asks::Finish)
         return Text::tr("%1: has it ended?").arg(task);
     return soon ? Text::tr("Soon: %1").arg(task) : task;
@@ -352,7 +354,7 @@ QString mostUrgentLane(const view::LanesView& lanes, const view::NowView& now)
 
 QString choice(const view::ChoiceView& choice)
 {
-    return choice.carriesOn ? Text::tr("Carry on with the least harm") : named(choice.what);
+    return choice.carriesOn ? Text::tr("Carry on with the least harm") : inWords(choice.what);
 }
 
 QString outcome(const view::ChoiceView& choice)

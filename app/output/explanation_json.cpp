@@ -42,8 +42,8 @@ Json stepJson(const CureStep& step, const WallClock& clock)
     Json json{{"kind", kinds.at(static_cast<std::size_t>(step.kind))},
               {"service", step.service},
               {"task", idOrNull(step.task)},
-              {"what", step.what},
-              {"note", step.note},
+              {"what", step.what.text()},
+              {"note", step.note.text()},
               {"by_seconds", step.by.count()}};
     if (step.when) {
         json["from"] = clock.isoText(step.when->from);
@@ -58,7 +58,7 @@ Json cureJson(std::size_t number, const Cure& cure, const WallClock& clock)
     for (const CureStep& step : cure.steps)
         steps.push_back(stepJson(step, clock));
     return {{"number", number},
-            {"what", cure.what()},
+            {"what", cure.what().text()},
             {"change_hundredth_seconds", cure.change.hundredthSeconds},
             {"steps", steps},
             {"plan", planSummary(cure.plan, clock)}};
@@ -67,7 +67,7 @@ Json cureJson(std::size_t number, const Cure& cure, const WallClock& clock)
 Json holdJson(const Hold& hold)
 {
     return {{"task", idOrNull(hold.demand.task)},
-            {"what", hold.demand.what},
+            {"what", hold.demand.what.text()},
             {"deviation_hundredth_seconds", hold.deviation.hundredthSeconds}};
 }
 

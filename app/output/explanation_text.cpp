@@ -50,7 +50,7 @@ std::string stepText(const CureStep& step, const WallClock& clock)
     std::string text = step.what;
     if (step.when && step.kind == core::stagger::CureKind::AnotherHands)
         text += ", from " + clock.text(step.when->from) + " to " + clock.text(step.when->until);
-    return text + "." + (step.note.empty() ? "" : " " + step.note);
+    return text + "." + (step.note.empty() ? "" : " " + step.note.text());
 }
 
 std::string cureText(std::size_t number, const Cure& cure, const WallClock& clock)
@@ -65,7 +65,7 @@ std::string cureText(std::size_t number, const Cure& cure, const WallClock& cloc
 
 std::string withoutText(const Hold& hold)
 {
-    return "  - " + hold.demand.what + ": without it "
+    return "  - " + hold.demand.what.text() + ": without it "
         + (hold.deviation.hundredthSeconds == 0 ? "every zone would get its target"
                                                 : zoneMinutes(hold.deviation))
         + "\n";

@@ -70,7 +70,7 @@ std::string rinsesText(const Services& services, const Forecast& forecast, const
             + (service.coats.size() > 1 ? service.coats.at(rinse.rinse.coat).name + ", " : "");
         const std::string low = minute(rinse.water.low);
         const std::string high = minute(rinse.water.high);
-        table.addRow({of + core::stagger::taskName(service, rinse.rinse),
+        table.addRow({of + core::stagger::taskName(service, rinse.rinse).text(),
                       low == high ? low : low + " to " + high, minute(rinse.water.least),
                       minute(rinse.water.most)});
     }
@@ -85,7 +85,7 @@ std::string influenceText(const Services& services, const Forecast& forecast)
     if (most.share < 0.01)
         return {};
     return "It hangs most on: " + ofHead(services, most.apply.service)
-        + core::stagger::taskName(services.at(most.apply.service), most.apply) + " ("
+        + core::stagger::taskName(services.at(most.apply.service), most.apply).text() + " ("
         + std::to_string(std::lround(100 * most.share)) + " % of what differs).\n";
 }
 

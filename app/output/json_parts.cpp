@@ -53,8 +53,8 @@ Json nothingFitsJson(const NoPlan& noPlan)
 {
     Json demands = Json::array();
     for (const auto& demand : noPlan.demands)
-        demands.push_back({{"task", idOrNull(demand.task)}, {"what", demand.what}});
-    return {{"text", noPlan.text},
+        demands.push_back({{"task", idOrNull(demand.task)}, {"what", demand.what.text()}});
+    return {{"text", noPlan.text.text()},
             {"minimal", noPlan.minimal},
             {"stopped", noPlan.stopped},
             {"demands", demands}};

@@ -83,7 +83,7 @@ Json taskJson(const Services& services, const PlannedTask& task, const WallClock
     const Coat& coat = service.coats.at(task.id.coat);
     Json json{{"id", core::stagger::taskIdText(task.id)},
               {"kind", kindOf(task.id)},
-              {"name", core::stagger::taskName(service, task.id)},
+              {"name", core::stagger::taskName(service, task.id).text()},
               {"service", task.id.service}};
     addHead(json, services, task.id.service);
     json["coat"] = coat.name;
@@ -136,7 +136,7 @@ void addRemarks(Json& json, const Plan& plan)
     json["broken"] = Json::array();
     for (const auto& broken : plan->broken)
         json["broken"].push_back({{"task", core::stagger::taskIdText(broken.task)},
-                                  {"what", broken.what},
+                                  {"what", broken.what.text()},
                                   {"by_seconds", seconds(broken.by)},
                                   {"already", broken.already}});
 }

@@ -111,8 +111,8 @@ std::string giveSentence(const Services& services, const Plan& plan)
 std::string brokenSentence(const Services& services, const BrokenLimit& broken)
 {
     return "Past a limit by " + lengthText(broken.by) + (broken.already ? " already" : "") + ": "
-        + broken.what + " (" + ofHead(services, broken.task.service)
-        + core::stagger::taskName(serviceOf(services, broken.task), broken.task) + ").";
+        + broken.what.text() + " (" + ofHead(services, broken.task.service)
+        + core::stagger::taskName(serviceOf(services, broken.task), broken.task).text() + ").";
 }
 
 }  // namespace
@@ -189,17 +189,17 @@ std::vector<std::string> remarks(const Services& services, const Plan& plan, Rem
     if (wanted == Remarks::EveryLook)
         for (const TaskId& look : plan->looksNotDue)
             remarks.push_back(ofHead(services, look.service)
-                              + core::stagger::taskName(serviceOf(services, look), look)
+                              + core::stagger::taskName(serviceOf(services, look), look).text()
                               + " does not fall due.");
     return remarks;
 }
 
 std::string noPlanText(const NoPlan& noPlan)
 {
-    std::string text = noPlan.text.empty() ? std::string{"Nothing fits."} : noPlan.text;
+    std::string text = noPlan.text.empty() ? std::string{"Nothing fits."} : noPlan.text.text();
     text += "\n";
     for (const auto& demand : noPlan.demands)
-        text += "  - " + demand.what + "\n";
+        text += "  - " + demand.what.text() + "\n";
     if (noPlan.stopped)
         text += "The search was stopped before it was known whether anything fits.\n";
     else if (!noPlan.demands.empty())

@@ -243,7 +243,7 @@ void Session::enter(RunId run, core::run::Setup setup, Instant from)
 std::optional<Refusal> Session::answer(const Answer& answer)
 {
     if (!m_run)
-        return Refusal{"No run is under way."};
+        return Refusal{core::measure::Sentence::worded("No run is under way.")};
     // An answer given in a slot, while the session is catching up, is for the moment that the slot was told
     // of.
     for (const Instant now = m_clock->now(); !m_moving && catchUp(now);) { }

@@ -10,7 +10,7 @@ namespace app::view {
 
 /// One thing that can be chosen where not every limit can hold, and what it comes to.
 struct ChoiceView {
-    std::string what;
+    core::measure::Sentence what;
     bool carriesOn = false;              ///< What the plan does if nobody chooses.
     std::size_t limitsPassed = 0;        ///< How many the plan for it still passes.
     core::measure::Seconds passedBy{0};  ///< By how much in all.

@@ -59,7 +59,7 @@ std::string lookText(const std::string& zones, const Alarm& alarm)
 
 std::string taskText(const service::Service& service, const Alarm& alarm)
 {
-    const std::string name = stagger::taskName(service, alarm.task);
+    const std::string name = stagger::taskName(service, alarm.task).text();
     if (alarm.task.kind == TaskKind::Heat)
         return name + ": take it off";
     if (alarm.asks == Prompt::Asks::Finish)
@@ -72,9 +72,8 @@ std::string limitText(const service::Zone& zone, const run::State& state, const 
 {
     std::string text = zone.name + (alarm.kind == Kind::LimitNear ? ": limit near" : ": limit passed");
     const auto limit = std::ranges::find(state.limits, alarm.task, &run::LimitWatch::zone);
-    const std::string named = zone.name + ": ";
-    if (limit != state.limits.end() && limit->what.starts_with(named))
-        text += " (" + limit->what.substr(named.size()) + ")";
+    if (limit != state.limits.end())
+        text += " (" + limit->what.text() + ")";
     return text;
 }
 

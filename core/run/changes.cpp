@@ -26,28 +26,28 @@ std::vector<Change> worthSaying(const std::vector<Change>& all)
     return said;
 }
 
-std::string briefly(const std::vector<service::Service>& services, const Change& change,
-                    const measure::TimeZones& zones)
+Sentence briefly(const std::vector<service::Service>& services, const Change& change,
+                 const measure::TimeZones& zones)
 {
     const service::Service& service = services.at(change.task.service);
-    std::string text =
-        services.size() > 1 ? stagger::headName(services, change.task.service) + ": " : std::string{};
-    text += stagger::taskName(service, change.task);
+    Sentence task = stagger::taskName(service, change.task);
+    if (services.size() > 1)
+        task = Sentence::worded("%1: %2", stagger::headName(services, change.task.service), task);
     if (!change.to)
-        return text + " is no longer planned";
-    const std::string to = clockTime(service, *change.to, zones);
+        return Sentence::worded("%1 is no longer planned", task);
+    const measure::LocalTime to = clockTime(service, *change.to, zones);
     if (!change.from)
-        return text + " is planned at " + to;
+        return Sentence::worded("%1 is planned at %2", task, to);
     if (change.stays())
-        return text + " stays at " + to;
-    return text + " moves to " + to + " (from " + clockTime(service, *change.from, zones) + ")";
+        return Sentence::worded("%1 stays at %2", task, to);
+    return Sentence::worded("%1 moves to %2 (from %3)", task, to, clockTime(service, *change.from, zones));
 }
 
 }  // namespace
 
-std::string clockTime(const service::Service& service, Instant moment, const measure::TimeZones& zones)
+measure::LocalTime clockTime(const service::Service& service, Instant moment, const measure::TimeZones& zones)
 {
-    return measure::clockText(zones.localAt(moment, service.timeZone));
+    return zones.localAt(moment, service.timeZone);
 }
 
 bool Change::stays() const
@@ -77,19 +77,22 @@ std::vector<Change> changesBetween(const stagger::Plan& before, const stagger::P
     return worthSaying(all);
 }
 
-std::string changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
-                        const measure::TimeZones& zones, std::size_t most)
+Sentence changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
+                     const measure::TimeZones& zones, std::size_t most)
 {
     std::vector<Change> ordered = changes;
     // Water is what everything else waits for.
     std::ranges::stable_partition(ordered, [](const Change& change) { return isWater(change.task); });
     const std::size_t named = ordered.size() > most ? most : ordered.size();
-    std::string text;
+    if (ordered.empty())
+        return {};
+    std::vector<Sentence> said;
     for (std::size_t place = 0; place < named; ++place)
-        text += (place == 0 ? "" : ", ") + briefly(services, ordered[place], zones);
+        said.push_back(briefly(services, ordered[place], zones));
+    const Sentence all = Sentence::joined(said, ", ");
     if (const std::size_t more = ordered.size() - named; more > 0)
-        text += " and " + std::to_string(more) + " more";
-    return text.empty() ? text : text + ".";
+        return Sentence::worded("%1 and %2 more.", all, more);
+    return Sentence::worded("%1.", all);
 }
 
 }  // namespace core::run

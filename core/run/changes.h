@@ -5,7 +5,8 @@
 namespace core::run {
 
 /// A moment as the clock on the wall of a service shows it, in minutes.
-std::string clockTime(const service::Service& service, Instant moment, const measure::TimeZones& zones);
+measure::LocalTime clockTime(const service::Service& service, Instant moment,
+                             const measure::TimeZones& zones);
 
 /// What `after` does differently from `before` for the tasks that are still open, in order
 /// of time. Looks are left out: they follow their zone's clock.

@@ -47,7 +47,7 @@ Told tellFacts(const Telling& telling)
     case Answer::Kind::Interrupt:
     case Answer::Kind::Abandon: break;
     }
-    return refuse("This is no answer that a run knows.");
+    return refuse(Sentence::worded("This is no answer that a run knows."));
 }
 
 tl::expected<Decision, Refusal> tell(const Telling& telling)
@@ -66,14 +66,14 @@ Fact Telling::fact(FactKind kind, const TaskId& task) const
     return {.kind = kind, .task = task, .about = {}, .happened = happened(), .recorded = now};
 }
 
-std::string Telling::nameOf(const TaskId& task) const
+Sentence Telling::nameOf(const TaskId& task) const
 {
     return stagger::taskName(services.at(task.service), task);
 }
 
-tl::unexpected<Refusal> refuse(const std::string& what)
+tl::unexpected<Refusal> refuse(Sentence what)
 {
-    return tl::unexpected{Refusal{what}};
+    return tl::unexpected{Refusal{std::move(what)}};
 }
 
 tl::expected<std::vector<Fact>, Refusal> decide(const Setup& setup, std::span<const Fact> facts,
@@ -88,16 +88,16 @@ tl::expected<Decision, Refusal> decideInFull(const Setup& setup, std::span<const
                                              const Answer& answer, Instant now)
 {
     if (answer.ago < Seconds{0})
-        return refuse("That time is still to come. Answer when it has happened.");
+        return refuse(Sentence::worded("That time is still to come. Answer when it has happened."));
     if (answer.ago > longestAgo)
-        return refuse("That is more than a day ago. Give a time within the last 24 hours.");
+        return refuse(Sentence::worded("That is more than a day ago. Give a time within the last 24 hours."));
     const std::vector<Service>& services = servicesAt(setup, facts);
     const bool namesTask = answer.kind == Answer::Kind::OtherZone
         || (!corrects(answer) && answer.kind != Answer::Kind::End && answer.kind != Answer::Kind::Amend);
     if (namesTask && !exists(services, answer.task))
-        return refuse("There is no such task in this service. Choose one from the list.");
+        return refuse(Sentence::worded("There is no such task in this service. Choose one from the list."));
     if (hasEnded(facts) && !corrects(answer) && !looksBack(answer))
-        return refuse("This run was ended. Undo that to go on with it.");
+        return refuse(Sentence::worded("This run was ended. Undo that to go on with it."));
     return tell({.setup = setup,
                  .services = services,
                  .facts = facts,

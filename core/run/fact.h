@@ -16,6 +16,7 @@ namespace core::run {
 
 using measure::Instant;
 using measure::Seconds;
+using measure::Sentence;
 using stagger::TaskId;
 
 /// Counts from 1 in the order of recording.

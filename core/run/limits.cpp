@@ -32,17 +32,16 @@ std::vector<LimitWatch> limitsAt(const std::vector<Service>& services, const Pro
         if (!record.isOn(now))
             continue;
         const auto expected = record.water ? record.water : expectedWater(services, prompts, apply);
-        const auto watch = [&](Instant at, const std::string& what) {
+        const auto watch = [&](Instant at, Sentence what) {
             if (!record.water || *record.water > at)
-                limits.push_back(
-                    {.zone = apply, .at = at, .what = zone.name + ": " + what, .expected = expected});
+                limits.push_back({.zone = apply, .at = at, .what = std::move(what), .expected = expected});
         };
         if (record.clockStart)
             watch(*record.clockStart + zone.develop.most,
-                  "at most " + measure::lengthText(zone.develop.most) + " development");
+                  Sentence::worded("at most %1 development", zone.develop.most));
         if (zone.firstStrandMost)
             watch(*record.firstContact + *zone.firstStrandMost,
-                  "first strand at most " + measure::lengthText(*zone.firstStrandMost));
+                  Sentence::worded("first strand at most %1", *zone.firstStrandMost));
     }
     std::ranges::stable_sort(limits, {}, &LimitWatch::at);
     return limits;

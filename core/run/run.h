@@ -106,7 +106,7 @@ struct Prompt {
 struct LimitWatch {
     TaskId zone{};                      ///< The `Apply` of the zone.
     Instant at{};                       ///< When the limit is reached.
-    std::string what{};                 ///< "Ends: at most 45 min development"
+    Sentence what{};                    ///< "at most 45 min development"
     std::optional<Instant> expected{};  ///< When water is to reach it, as first asked for, if that is known.
 
     friend bool operator==(const LimitWatch&, const LimitWatch&) = default;
@@ -127,8 +127,8 @@ struct Change {
 /// (from 14:31).", each with its head where there are several. Of more than `most` only so many are named.
 /// Empty where nothing changed. Every task must be one of `services`, and `zones` must know the time zones of
 /// these.
-std::string changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
-                        const measure::TimeZones& zones, std::size_t most = 3);
+Sentence changesText(const std::vector<service::Service>& services, const std::vector<Change>& changes,
+                     const measure::TimeZones& zones, std::size_t most = 3);
 
 /// Makes plans: `stagger::plan`, or a stand-in with the same promises. Nothing means "not yet": it is being
 /// worked out apart, and the answer will be known when the same is asked again later.
@@ -224,7 +224,7 @@ struct Answer {
 
 /// Why an answer was not taken, in a sentence.
 struct Refusal {
-    std::string what{};
+    Sentence what{};
 };
 
 /// Turns an answer into the facts to append (numbers still 0), or says why not:

@@ -38,14 +38,14 @@ std::vector<Fact> factsAbout(const Telling& telling, FactKind kind, const std::v
 }
 
 /// Why an amendment cannot be taken back any more, or nothing: what came later may build on it.
-std::optional<std::string> whyStays(const Telling& telling, Place place)
+std::optional<Sentence> whyStays(const Telling& telling, Place place)
 {
     const std::vector<bool> stands = whichStand(telling.facts);
     if (telling.facts[place].kind != FactKind::Amended)
         return {};
     for (Place later = place + 1; later < telling.facts.size(); ++later) {
         if (stands[later] && telling.facts[later].kind == FactKind::Amended)
-            return "What was changed later builds on that. Undo the later change first.";
+            return Sentence::worded("What was changed later builds on that. Undo the later change first.");
     }
     const std::vector<Service>& before = servicesAt(telling.setup, telling.facts.first(place));
     for (Place later = place + 1; later < telling.facts.size(); ++later) {
@@ -53,15 +53,16 @@ std::optional<std::string> whyStays(const Telling& telling, Place place)
         const bool isPartOfIt = fact.revision == telling.facts[place].revision;
         const bool isAboutTask = !isCorrection(fact) && fact.kind != FactKind::Ended;
         if (stands[later] && isAboutTask && !isPartOfIt && !exists(before, fact.task))
-            return "What was said of '" + telling.nameOf(fact.task)
-                + "' came after that change, which brought it. Undo that first.";
+            return Sentence::worded(
+                "What was said of '%1' came after that change, which brought it. Undo that first.",
+                telling.nameOf(fact.task));
     }
     return {};
 }
 
 /// Why an application cannot be taken back, or nothing: a rinse that has begun would be without what it is
 /// for, and nothing could be planned any more.
-std::optional<std::string> whyUnderWater(const Telling& telling, const Fact& fact)
+std::optional<Sentence> whyUnderWater(const Telling& telling, const Fact& fact)
 {
     const bool applies = fact.task.kind == TaskKind::Apply
         && (fact.kind == FactKind::Started || fact.kind == FactKind::Finished);
@@ -74,15 +75,15 @@ std::optional<std::string> whyUnderWater(const Telling& telling, const Fact& fac
     alone.kind = TaskKind::RinseAlone;
     if (!ran && !telling.progress.find(alone))
         return {};
-    return "'" + telling.nameOf(ran ? rinse : alone) + "' has begun since. Undo that first.";
+    return Sentence::worded("'%1' has begun since. Undo that first.", telling.nameOf(ran ? rinse : alone));
 }
 
 Told tellUndo(const Telling& telling)
 {
     const auto place = placeMeant(telling, [](const Fact& fact) { return fact.kind != FactKind::Undone; });
     if (!place)
-        return refuse(telling.answer.about ? "That answer does not stand any more."
-                                           : "There is nothing to undo.");
+        return refuse(telling.answer.about ? Sentence::worded("That answer does not stand any more.")
+                                           : Sentence::worded("There is nothing to undo."));
     for (const Place each : answerAround(telling.facts, *place)) {
         if (const auto why = whyStays(telling, each))
             return refuse(*why);
@@ -103,24 +104,24 @@ bool isBeforeItsHeat(const Telling& telling, const Fact& fact)
 }
 
 /// Why `fact`, moved by itself, cannot have happened at the new time; or nothing.
-std::optional<std::string> whyNotThen(const Telling& telling, const Fact& fact)
+std::optional<Sentence> whyNotThen(const Telling& telling, const Fact& fact)
 {
     if (fact.task.kind == TaskKind::Heat && isBeforeItsHeat(telling, fact))
-        return "That is before the heat was put on. Give a later time.";
+        return Sentence::worded("That is before the heat was put on. Give a later time.");
     const auto* task = telling.progress.find(fact.task);
     const Instant moment = telling.happened();
     if (!exists(telling.services, fact.task) || !task)
         return {};
-    const std::string name = telling.nameOf(fact.task);
+    const Sentence name = telling.nameOf(fact.task);
     if (fact.kind == FactKind::Finished && moment < task->start)
-        return "That is before " + name + " started. Give a later time.";
+        return Sentence::worded("That is before %1 started. Give a later time.", name);
     if (fact.kind == FactKind::Started && task->end && moment > *task->end)
-        return "That is after " + name + " ended. Give an earlier time.";
+        return Sentence::worded("That is after %1 ended. Give an earlier time.", name);
     if (fact.kind != FactKind::Looked)
         return {};
     const ZoneRecord zone = zoneRecord(telling.services, telling.progress, applyOf(fact.task));
     if (zone.firstContact && moment < *zone.firstContact)
-        return "That is before the zone was applied. Give a later time.";
+        return Sentence::worded("That is before the zone was applied. Give a later time.");
     return {};
 }
 
@@ -128,8 +129,8 @@ Told tellMove(const Telling& telling)
 {
     const auto place = placeMeant(telling, [](const Fact& fact) { return !isCorrection(fact); });
     if (!place)
-        return refuse(telling.answer.about ? "That answer does not stand any more."
-                                           : "There is no answer to put right.");
+        return refuse(telling.answer.about ? Sentence::worded("That answer does not stand any more.")
+                                           : Sentence::worded("There is no answer to put right."));
     std::vector<Place> places = answerAround(telling.facts, *place);
     // What stands instead of several answers happened at several times.
     if (isInstead(telling.facts[*place]))

@@ -45,11 +45,12 @@ TaskId nextHeat(const Telling& telling)
 Told tellOn(const Telling& telling)
 {
     if (heatOn(telling))
-        return refuse("Heat is on this head already. Say first that it was taken off.");
+        return refuse(Sentence::worded("Heat is on this head already. Say first that it was taken off."));
     if (!carriesMixture(telling))
-        return refuse("Nothing was on the hair then that heat could be for. Say first what was applied.");
+        return refuse(Sentence::worded(
+            "Nothing was on the hair then that heat could be for. Say first what was applied."));
     if (telling.answer.again < Seconds{0} || telling.answer.again > longestHeat)
-        return refuse("Say for how many minutes the heat stays, or nothing.");
+        return refuse(Sentence::worded("Say for how many minutes the heat stays, or nothing."));
     Fact fact = telling.fact(FactKind::Started, nextHeat(telling));
     fact.again = telling.answer.again;
     return std::vector{fact};
@@ -59,9 +60,9 @@ Told tellOff(const Telling& telling)
 {
     const std::optional<Heat> heat = heatOn(telling);
     if (!heat)
-        return refuse("No heat is on this head.");
+        return refuse(Sentence::worded("No heat is on this head."));
     if (telling.happened() < heat->since)
-        return refuse("That is before the heat was put on. Give a later time.");
+        return refuse(Sentence::worded("That is before the heat was put on. Give a later time."));
     return std::vector{telling.fact(FactKind::Finished, heat->task)};
 }
 
@@ -73,7 +74,7 @@ Told tellHeat(const Telling& telling)
         return tellOn(telling);
     if (telling.answer.kind == Answer::Kind::Finish)
         return tellOff(telling);
-    return refuse("Heat is never planned, so it cannot be left out.");
+    return refuse(Sentence::worded("Heat is never planned, so it cannot be left out."));
 }
 
 }  // namespace core::run

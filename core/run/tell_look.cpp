@@ -17,28 +17,28 @@ bool isAskedForAgain(const Telling& telling, const TaskId& look)
 }
 
 /// Why nobody can have looked at, or begun to rinse, the zone at that time; or nothing.
-std::optional<std::string> whyNotOn(const Telling& telling, const TaskId& apply)
+std::optional<Sentence> whyNotOn(const Telling& telling, const TaskId& apply)
 {
     const std::string zone = zoneOf(telling.services, apply).name;
     const ZoneRecord record = zoneRecord(telling.services, telling.progress, apply);
     if (!record.firstContact)
-        return zone + " has not been applied yet.";
+        return Sentence::worded("%1 has not been applied yet.", zone);
     if (record.rinsed)
-        return zone + " has been rinsed already.";
+        return Sentence::worded("%1 has been rinsed already.", zone);
     if (telling.happened() < *record.firstContact)
-        return "That is before " + zone + " was applied. Give a later time.";
+        return Sentence::worded("That is before %1 was applied. Give a later time.", zone);
     return {};
 }
 
-std::optional<std::string> whyNoLook(const Telling& telling, const TaskId& id)
+std::optional<Sentence> whyNoLook(const Telling& telling, const TaskId& id)
 {
     if (id.kind != TaskKind::Look)
-        return "That is no look. Choose the look that was made.";
+        return Sentence::worded("That is no look. Choose the look that was made.");
     if (auto why = whyNotOn(telling, applyOf(id)))
         return why;
     const auto* made = telling.progress.find(id);
     if (made && made->end && !isAskedForAgain(telling, id))
-        return "'" + telling.nameOf(id) + "' was answered already. To put that right, undo it.";
+        return Sentence::worded("'%1' was answered already. To put that right, undo it.", telling.nameOf(id));
     return {};
 }
 
@@ -50,7 +50,8 @@ Told tellLooked(const Telling& telling)
         looks.insert(looks.end(), telling.answer.also.begin(), telling.answer.also.end());
     for (const TaskId& look : looks) {
         if (!exists(telling.services, look))
-            return refuse("There is no such look in this service. Choose one from the list.");
+            return refuse(
+                Sentence::worded("There is no such look in this service. Choose one from the list."));
         if (auto why = whyNoLook(telling, look))
             return refuse(*why);
         facts.push_back(telling.fact(FactKind::Looked, look));
@@ -58,7 +59,7 @@ Told tellLooked(const Telling& telling)
     facts.front().tone = telling.answer.tone;
     if (telling.answer.kind == Answer::Kind::LookAgain) {
         if (telling.answer.again <= Seconds{0} || telling.answer.again > longestWait)
-            return refuse("Say in how many minutes to look again.");
+            return refuse(Sentence::worded("Say in how many minutes to look again."));
         facts.front().verdict = Verdict::Again;
         facts.front().again = telling.answer.again;
     }
@@ -66,18 +67,18 @@ Told tellLooked(const Telling& telling)
 }
 
 /// Whether it may be rinsed alone is shown where it is offered; what somebody did is taken.
-std::optional<std::string> whyNoRinse(const Telling& telling, const TaskId& apply)
+std::optional<Sentence> whyNoRinse(const Telling& telling, const TaskId& apply)
 {
     const std::string zone = zoneOf(telling.services, apply).name;
     const ZoneRecord record = zoneRecord(telling.services, telling.progress, apply);
     if (auto why = whyNotOn(telling, apply))
         return why;
     if (record.water)
-        return zone + " is being rinsed already.";
+        return Sentence::worded("%1 is being rinsed already.", zone);
     if (!record.applicationEnd)
-        return zone + " is still being applied. Say first that it has ended.";
+        return Sentence::worded("%1 is still being applied. Say first that it has ended.", zone);
     if (telling.happened() < *record.applicationEnd)
-        return "At that time " + zone + " was still being applied. Give a later time.";
+        return Sentence::worded("At that time %1 was still being applied. Give a later time.", zone);
     return {};
 }
 
@@ -87,7 +88,7 @@ Told tellRinseNow(const Telling& telling)
     const bool ofZone =
         id.kind == TaskKind::Apply || id.kind == TaskKind::Look || id.kind == TaskKind::RinseAlone;
     if (!ofZone)
-        return refuse("Choose the zone to rinse.");
+        return refuse(Sentence::worded("Choose the zone to rinse."));
     const TaskId apply = applyOf(id);
     if (auto why = whyNoRinse(telling, apply))
         return refuse(*why);
@@ -97,7 +98,8 @@ Told tellRinseNow(const Telling& telling)
         facts.back().verdict = Verdict::RinseNow;
         facts.back().tone = telling.answer.tone;
     } else if (!telling.answer.tone.empty()) {
-        return refuse("What was seen is kept with a look. Answer the look of this zone with it.");
+        return refuse(
+            Sentence::worded("What was seen is kept with a look. Answer the look of this zone with it."));
     }
     TaskId alone = apply;
     alone.kind = TaskKind::RinseAlone;

@@ -70,7 +70,7 @@ public:
     }
 
     /// Says of the other zone what `fact` says. Why that cannot be, or nothing.
-    std::optional<std::string> again(const Fact& fact)
+    std::optional<Sentence> again(const Fact& fact)
     {
         const auto kind = kindFor(fact);
         const bool isToldAlready = fact.kind == FactKind::Started && fact.task.kind == TaskKind::RinseAlone
@@ -79,8 +79,8 @@ public:
             return {};
         const auto task = sameOf(m_telling, progressOf(m_telling.setup, m_known), fact.task);
         if (!task)
-            return "That zone has nothing like '" + m_telling.nameOf(fact.task)
-                + "' that could have been done.";
+            return Sentence::worded("That zone has nothing like '%1' that could have been done.",
+                                    m_telling.nameOf(fact.task));
         const Answer answer{.kind = *kind,
                             .task = *task,
                             .ago = m_telling.now - fact.happened,
@@ -112,15 +112,15 @@ Told tellOtherZone(const Telling& telling)
     const auto place =
         placeMeant(telling, [](const Fact& fact) { return !isCorrection(fact) && isOfZone(fact.task); });
     if (!place)
-        return refuse("There is no such answer about a zone.");
+        return refuse(Sentence::worded("There is no such answer about a zone."));
     const Fact& meant = telling.facts[*place];
     const TaskId& other = telling.answer.task;
     if (!isOfZone(meant.task) || meant.revision != 0)
-        return refuse("That answer is not about one zone. Undo it instead.");
+        return refuse(Sentence::worded("That answer is not about one zone. Undo it instead."));
     if (other.kind != TaskKind::Apply || other.service != meant.task.service || other.coat != meant.task.coat)
-        return refuse("Choose a zone of the same coat.");
+        return refuse(Sentence::worded("Choose a zone of the same coat."));
     if (other.item == meant.task.item)
-        return refuse("It is about that zone already.");
+        return refuse(Sentence::worded("It is about that zone already."));
     Retelling retelling{telling};
     const std::vector<Fact> standing = standingFacts(telling.facts);
     // Looks that were left together were of several zones: only the one that is meant goes over.

@@ -14,9 +14,9 @@ Told tellTurnOut(const Telling& telling)
     const TaskId& apply = telling.answer.task;
     const std::string zone = zoneOf(telling.services, apply).name;
     if (!zoneRecord(telling.services, telling.progress, apply).water)
-        return refuse(zone + " has not been rinsed. Say how it turned out once it is.");
+        return refuse(Sentence::worded("%1 has not been rinsed. Say how it turned out once it is.", zone));
     if (!telling.answer.outcome && telling.answer.tone.empty())
-        return refuse("Say how " + zone + " turned out.");
+        return refuse(Sentence::worded("Say how %1 turned out.", zone));
     if (const auto why = whyNoWords(telling.answer.tone, longestWords))
         return refuse(*why);
     Fact fact = telling.fact(FactKind::TurnedOut, apply);
@@ -28,7 +28,7 @@ Told tellTurnOut(const Telling& telling)
 Told tellNote(const Telling& telling)
 {
     if (telling.answer.tone.empty())
-        return refuse("Say what is to be thought of next time.");
+        return refuse(Sentence::worded("Say what is to be thought of next time."));
     if (const auto why = whyNoWords(telling.answer.tone, longestNote))
         return refuse(*why);
     Fact fact = telling.fact(FactKind::Noted, telling.answer.task);
@@ -41,16 +41,16 @@ Told tellNote(const Telling& telling)
 Told tellOutcome(const Telling& telling)
 {
     if (telling.answer.task.kind != TaskKind::Apply)
-        return refuse("Choose the zone that this is about.");
+        return refuse(Sentence::worded("Choose the zone that this is about."));
     return telling.answer.kind == Answer::Kind::TurnOut ? tellTurnOut(telling) : tellNote(telling);
 }
 
-std::optional<std::string> whyNoWords(const std::string& words, std::size_t most)
+std::optional<Sentence> whyNoWords(const std::string& words, std::size_t most)
 {
     if (words.size() > most)
-        return "Say that in fewer words: at most " + std::to_string(most) + " letters.";
+        return Sentence::worded("Say that in fewer words: at most %1 letters.", most);
     const bool plain = std::ranges::none_of(words, [](unsigned char letter) { return letter < ' '; });
-    return plain ? std::nullopt : std::optional<std::string>{"Say that in one line."};
+    return plain ? std::nullopt : std::optional{Sentence::worded("Say that in one line.")};
 }
 
 }  // namespace core::run

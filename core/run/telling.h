@@ -23,11 +23,11 @@ struct Telling {
     [[nodiscard]] Fact fact(FactKind kind, const TaskId& task) const;
 
     /// The trade's name for a task of the services, such as "Apply Root".
-    [[nodiscard]] std::string nameOf(const TaskId& task) const;
+    [[nodiscard]] Sentence nameOf(const TaskId& task) const;
 };
 
 /// For whatever is told.
-tl::unexpected<Refusal> refuse(const std::string& what);
+tl::unexpected<Refusal> refuse(Sentence what);
 
 /// Start, Finish and Drop. The task exists.
 Told tellTask(const Telling& telling);
@@ -45,7 +45,7 @@ tl::expected<Decision, Refusal> tellAmendment(const Telling& telling);
 Told tellOutcome(const Telling& telling);
 
 /// Why what somebody says cannot be kept, or nothing: it has to go into one line of so many bytes.
-std::optional<std::string> whyNoWords(const std::string& words, std::size_t most);
+std::optional<Sentence> whyNoWords(const std::string& words, std::size_t most);
 
 /// UndoLast and MoveLast.
 Told tellCorrection(const Telling& telling);

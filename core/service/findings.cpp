@@ -28,6 +28,12 @@ bool Findings::isDoubtful(const std::string& place) const
 
 void Findings::add(const std::string& place, std::string what, std::initializer_list<std::string> restsOn)
 {
+    add(place, measure::Sentence{std::move(what)}, restsOn);
+}
+
+void Findings::add(const std::string& place, measure::Sentence what,
+                   std::initializer_list<std::string> restsOn)
+{
     if (isDoubtful(place)
         || std::ranges::any_of(restsOn, [&](const auto& other) { return isDoubtful(other); }))
         return;
@@ -41,7 +47,8 @@ void Findings::add(const std::string& place, std::string what, std::initializer_
 std::vector<Problem> Findings::take()
 {
     if (m_left > 0)
-        m_problems.push_back({"", "and " + std::to_string(m_left) + " more problems; mend these first"});
+        m_problems.push_back(
+            {"", measure::Sentence::worded("and %1 more problems; mend these first", m_left)});
     m_left = 0;
     m_settled = 0;
     return std::exchange(m_problems, {});

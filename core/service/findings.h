@@ -17,6 +17,10 @@ public:
 
     /// Adds a problem, unless its place or one that it rests on was found wrong
     /// before `settle`: what could not be read has only a stand-in value.
+    void add(const std::string& place, measure::Sentence what,
+             std::initializer_list<std::string> restsOn = {});
+
+    /// The same of what is said in English alone: of the file as text, which only its writers read.
     void add(const std::string& place, std::string what, std::initializer_list<std::string> restsOn = {});
 
     /// From here on, what was found so far casts doubt on what rests on it.

@@ -4,7 +4,7 @@ namespace core::service {
 
 std::string problemText(const Problem& problem)
 {
-    return problem.place.empty() ? problem.what : problem.place + ": " + problem.what;
+    return problem.place.empty() ? problem.what.text() : problem.place + ": " + problem.what.text();
 }
 
 std::string inside(const std::string& place, std::string_view key)

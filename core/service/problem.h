@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/measure/sentence.h"
+
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -8,8 +10,8 @@ namespace core::service {
 
 /// One thing that is wrong with a service, and how to mend it.
 struct Problem {
-    std::string place;  ///< Such as "coats[0].zones[2].develop.most"; empty for the file as a whole.
-    std::string what;   ///< What is wrong and how to mend it, in plain words.
+    std::string place;       ///< Such as "coats[0].zones[2].develop.most"; empty for the file as a whole.
+    measure::Sentence what;  ///< What is wrong and how to mend it, in plain words.
 
     friend bool operator==(const Problem&, const Problem&) = default;
 };

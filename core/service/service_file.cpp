@@ -25,7 +25,7 @@ std::vector<Problem> only(Problem problem)
 
 Problem tooLarge()
 {
-    return {"", "the file is larger than 4 MB; this is no service file"};
+    return {"", std::string{"the file is larger than 4 MB; this is no service file"}};
 }
 
 /// A newer file is not guessed at: then this is the one problem.
@@ -148,7 +148,8 @@ tl::expected<Service, std::vector<Problem>> readService(std::istream& in, const 
         text.append(block, 0, static_cast<std::size_t>(in.gcount()));
     }
     if (in.bad())
-        return tl::make_unexpected(only({"", "the file could not be read to its end; try again"}));
+        return tl::make_unexpected(
+            only({"", std::string{"the file could not be read to its end; try again"}}));
     return readService(text, context);
 }
 

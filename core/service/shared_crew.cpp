@@ -1,14 +1,7 @@
 #include "core/service/shared_crew.h"
 
 namespace core::service {
-namespace {
-
-std::string counted(std::size_t count, const std::string& one, const std::string& many)
-{
-    return std::to_string(count) + " " + (count == 1 ? one : many);
-}
-
-}  // namespace
+using measure::Sentence;
 
 bool namesNoCrew(const Crew& crew)
 {
@@ -25,23 +18,25 @@ std::size_t whoseCrew(const std::vector<Service>& services)
     return 0;
 }
 
-std::string crewDifference(const Crew& here, const Crew& there)
+Sentence crewDifference(const Crew& here, const Crew& there)
 {
     if (here.hands.size() != there.hands.size())
-        return counted(here.hands.size(), "pair of hands", "pairs of hands") + " here, "
-            + std::to_string(there.hands.size()) + " there";
+        return here.hands.size() == 1
+            ? Sentence::worded("1 pair of hands here, %1 there", there.hands.size())
+            : Sentence::worded("%1 pairs of hands here, %2 there", here.hands.size(), there.hands.size());
     for (std::size_t place = 0; place < here.hands.size(); ++place) {
         const Hands& one = here.hands[place];
         const Hands& other = there.hands[place];
         if (one.name != other.name)
-            return one.name + " here, " + other.name + " there";
+            return Sentence::worded("%1 here, %2 there", one.name, other.name);
         if (one.away != other.away)
-            return one.name + " is away at other times";
+            return Sentence::worded("%1 is away at other times", one.name);
         if (one.kinds != other.kinds)
-            return one.name + " does other work";
+            return Sentence::worded("%1 does other work", one.name);
     }
     if (here.basins != there.basins)
-        return counted(here.basins, "basin", "basins") + " here, " + std::to_string(there.basins) + " there";
+        return here.basins == 1 ? Sentence::worded("1 basin here, %1 there", there.basins)
+                                : Sentence::worded("%1 basins here, %2 there", here.basins, there.basins);
     return {};
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/measure/sentence.h"
 #include "core/service/service.h"
 
 #include <cstddef>
@@ -17,6 +18,6 @@ bool namesNoCrew(const Crew& crew);
 std::size_t whoseCrew(const std::vector<Service>& services);
 
 /// How two crews differ, "2 pairs of hands here, 3 there"; empty where they are the same.
-std::string crewDifference(const Crew& here, const Crew& there);
+measure::Sentence crewDifference(const Crew& here, const Crew& there);
 
 }  // namespace core::service

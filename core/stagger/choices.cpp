@@ -28,17 +28,16 @@ Choice choiceOf(ChoiceKind kind, const Question& asked, const Plan& plan)
 }
 
 /// "Go 3 min past: development of at most 45 min", "Stay 3 min short of: development of at least 20 min"
-std::string passingText(const Demand& demand, Seconds by)
+Sentence passingText(const Demand& demand, Seconds by)
 {
-    const std::string length = measure::lengthText(by);
     switch (demand.kind) {
     case DemandKind::Least:
     case DemandKind::LastStrand:
-    case DemandKind::CoatGapLeast: return "Stay " + length + " short of: " + demand.what;
-    case DemandKind::WaterEarliest: return "Go " + length + " ahead of: " + demand.what;
+    case DemandKind::CoatGapLeast: return Sentence::worded("Stay %1 short of: %2", by, demand.what);
+    case DemandKind::WaterEarliest: return Sentence::worded("Go %1 ahead of: %2", by, demand.what);
     case DemandKind::Looks:
-    case DemandKind::LateJob: return "Go " + length + " off: " + demand.what;
-    default: return "Go " + length + " past: " + demand.what;
+    case DemandKind::LateJob: return Sentence::worded("Go %1 off: %2", by, demand.what);
+    default: return Sentence::worded("Go %1 past: %2", by, demand.what);
     }
 }
 
@@ -59,7 +58,7 @@ private:
     std::vector<service::Service> withRoom(const Demand& demand, Seconds by);
     void passLimit(const Demand& demand);
     void skipLooks(const TaskId& zone);
-    bool skip(ChoiceKind kind, const std::vector<TaskId>& tasks, std::string what);
+    bool skip(ChoiceKind kind, const std::vector<TaskId>& tasks, Sentence what);
     void rinseAlone(const Edit& edit);
     void callHands(const Edit& edit);
     std::optional<Plan> better(const Question& asked);
@@ -79,7 +78,7 @@ bool Choosing::carryOn()
         return false;
     m_breach = (*plan)->worth.breach;
     Choice choice = choiceOf(ChoiceKind::CarryOn, m_question, *plan);
-    choice.what = "Carry on with what is least harm altogether";
+    choice.what = Sentence::worded("Carry on with what is least harm altogether");
     m_choices.push_back(std::move(choice));
     return true;
 }
@@ -140,7 +139,7 @@ void Choosing::passLimit(const Demand& demand)
     m_choices.push_back(std::move(choice));
 }
 
-bool Choosing::skip(ChoiceKind kind, const std::vector<TaskId>& tasks, std::string what)
+bool Choosing::skip(ChoiceKind kind, const std::vector<TaskId>& tasks, Sentence what)
 {
     Question asked = m_question;
     asked.progress.dropped.insert(asked.progress.dropped.end(), tasks.begin(), tasks.end());
@@ -167,12 +166,14 @@ void Choosing::skipLooks(const TaskId& zone)
             open.push_back(look);
     }
     for (std::size_t place = 0; place < std::min(open.size(), mostLooksTried); ++place) {
-        if (skip(ChoiceKind::SkipLooks, {open[place]}, "Skip: " + taskName(service, open[place])))
+        if (skip(ChoiceKind::SkipLooks, {open[place]},
+                 Sentence::worded("Skip: %1", taskName(service, open[place]))))
             return;
     }
     if (open.size() > 1)
         skip(ChoiceKind::SkipLooks, open,
-             "Skip every look that is left at " + service.coats[zone.coat].zones[zone.item].name);
+             Sentence::worded("Skip every look that is left at %1",
+                              service.coats[zone.coat].zones[zone.item].name));
 }
 
 void Choosing::rinseAlone(const Edit& edit)
@@ -206,7 +207,7 @@ void Choosing::callHands(const Edit& edit)
     choice.when = when;
     choice.what = edit.step(Seconds{0}).what;
     if (when)
-        choice.what += " for " + measure::lengthText(when->until - when->from);
+        choice.what = Sentence::worded("%1 for %2", choice.what, when->until - when->from);
     m_choices.push_back(std::move(choice));
 }
 
@@ -217,7 +218,8 @@ void Choosing::chooseFor(const Demand& demand)
         skipLooks(*demand.task);
     if (demand.kind == DemandKind::LateJob)
         skip(ChoiceKind::SkipJob, {*demand.task},
-             "Leave out: " + taskName(m_question.services[demand.task->service], *demand.task));
+             Sentence::worded("Leave out: %1",
+                              taskName(m_question.services[demand.task->service], *demand.task)));
     for (const Edit& edit : editsFor(m_question, demand)) {
         if (edit.isForHands)
             callHands(edit);
@@ -246,7 +248,7 @@ std::vector<Choice> Choosing::choices()
                               choice.kind == ChoiceKind::CarryOn,
                               choice.kind,
                               choice.task.value_or(TaskId{}),
-                              choice.what};
+                              choice.what.text()};
         };
         return rank(a) < rank(b);
     });

@@ -21,7 +21,7 @@ enum class ChoiceKind {
 struct Choice {
     ChoiceKind kind = ChoiceKind::CarryOn;
     std::optional<TaskId> task{};  ///< The zone, look or job it is about, where it has one.
-    std::string what{};            ///< "Go 3 min past: Root: development of at most 45 min"
+    Sentence what{};               ///< "Go 3 min past: Root: development of at most 45 min"
     std::vector<TaskId> drop{};    ///< Tasks that are not done then, for `Progress::dropped`.
     /// The services, changed where that is the choice: a zone in a group of its own, one more pair of hands,
     /// a limit that leaves just the room to pass it. With these, and without `drop`, all limits can hold

@@ -113,8 +113,8 @@ std::optional<Amounts> Curing::leastAmounts(const Edits& edits)
     return amounts;
 }
 
-/// "12 min before the others of All together", or nothing where the water comes at once.
-std::string whenRinsed(const Question& asked, const Plan& plan, const TaskId& zone)
+/// `what`, and when it is rinsed: "..., 12 min before the others"; no more where the water comes at once.
+Sentence whenRinsed(const Sentence& what, const Question& asked, const Plan& plan, const TaskId& zone)
 {
     const auto& zones = asked.services[zone.service].coats[zone.coat].zones;
     const PlannedZone* own = plan.zone(zone.service, zone.coat, zone.item);
@@ -125,10 +125,9 @@ std::string whenRinsed(const Question& asked, const Plan& plan, const TaskId& zo
             others = std::min(others.value_or(other->water), other->water);
     }
     if (own == nullptr || !others || own->water == *others)
-        return {};
-    const bool isBefore = own->water < *others;
-    return ", " + measure::lengthText(isBefore ? *others - own->water : own->water - *others)
-        + (isBefore ? " before the others" : " after the others");
+        return what;
+    return own->water < *others ? Sentence::worded("%1, %2 before the others", what, *others - own->water)
+                                : Sentence::worded("%1, %2 after the others", what, own->water - *others);
 }
 
 std::optional<Cure> Curing::finished(const Edits& edits, const Amounts& amounts)
@@ -143,7 +142,7 @@ std::optional<Cure> Curing::finished(const Edits& edits, const Amounts& amounts)
             step.when = keepNeededHands(question, m_trials);
             if (step.when) {
                 amount = step.when->until - step.when->from;
-                step.what += " for " + measure::lengthText(amount);
+                step.what = Sentence::worded("%1 for %2", step.what, amount);
             }
         }
         change = change + edits[place].change(amount);
@@ -158,7 +157,7 @@ std::optional<Cure> Curing::finished(const Edits& edits, const Amounts& amounts)
         return std::nullopt;
     for (CureStep& step : steps) {
         if (step.kind == CureKind::RinseAlone)
-            step.what += whenRinsed(m_question, *plan, *step.task);
+            step.what = whenRinsed(step.what, m_question, *plan, *step.task);
     }
     return Cure{std::move(steps), std::move(question.services), *std::move(plan), change};
 }
@@ -216,7 +215,7 @@ bool isLess(const Cure& a, const Cure& b)
         const Worth& worth = cure.plan->worth;
         return std::tuple{cure.steps.size(),  cure.change,           worth,
                           cure.steps[0].kind, cure.steps[0].service, cure.steps[0].task.value_or(TaskId{}),
-                          cure.what()};
+                          cure.what().text()};
     };
     return rank(a) < rank(b);
 }
@@ -238,12 +237,12 @@ void putInOrder(const Question& question, std::vector<Cure>& cures)
 
 }  // namespace
 
-std::string Cure::what() const
+Sentence Cure::what() const
 {
-    std::string text;
+    Sentence all;
     for (const CureStep& step : steps)
-        text += (text.empty() ? "" : "; and: ") + step.what;
-    return text;
+        all = all.empty() ? step.what : Sentence::worded("%1; and: %2", all, step.what);
+    return all;
 }
 
 std::vector<Cure> curesFor(const Question& question, const NoPlan& reason, const Budget& budget)

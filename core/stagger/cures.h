@@ -40,8 +40,8 @@ struct CureStep {
     CureKind kind = CureKind::UseBuffer;
     std::size_t service = 0;
     std::optional<TaskId> task{};    ///< The zone, group, bowl or coat it is about, where it has one.
-    std::string what{};              ///< "Let Ends develop up to 22 min (now 20 min)"
-    std::string note{};              ///< What to mind, a sentence, or nothing.
+    Sentence what{};                 ///< "Let Ends develop up to 22 min (now 20 min)"
+    Sentence note{};                 ///< What to mind, a sentence, or nothing.
     Seconds by{0};                   ///< How far a length or a moment is moved; 0 where nothing is.
     std::optional<Interval> when{};  ///< For AnotherHands: when they are needed.
 
@@ -57,7 +57,7 @@ struct Cure {
     measure::Harm change;  ///< How much is changed; the least comes first.
 
     /// All steps in one sentence without a full stop.
-    [[nodiscard]] std::string what() const;
+    [[nodiscard]] Sentence what() const;
 };
 
 /// Cures for a question that has no plan, the least change first. `reason` is what

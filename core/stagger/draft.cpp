@@ -58,19 +58,20 @@ const service::Zone& Drafter::zoneOf(const TaskId& id) const
     return coatOf(id).zones[id.item];
 }
 
-/// "Ada, " where there are several heads.
-std::string Drafter::headed(std::size_t service) const
+/// "Ada, ..." where there are several heads.
+Sentence Drafter::headed(std::size_t service, Sentence what) const
 {
-    return m_question.services.size() > 1 ? headName(m_question.services, service) + ", " : std::string{};
+    if (m_question.services.size() < 2)
+        return what;
+    return Sentence::worded("%1, %2", headName(m_question.services, service), std::move(what));
 }
 
 /// "Root: ..." and, where there are several coats or heads, "Coat 2, Root: ...".
-std::string Drafter::named(const TaskId& id, const std::string& what) const
+Sentence Drafter::named(const TaskId& id, Sentence what) const
 {
-    std::string text = headed(id.service);
     if (serviceOf(id).coats.size() > 1)
-        text += coatOf(id).name + ", ";
-    return text + what;
+        what = Sentence::worded("%1, %2", coatOf(id).name, std::move(what));
+    return headed(id.service, std::move(what));
 }
 
 Point Drafter::newPoint()
@@ -101,7 +102,7 @@ bool Drafter::isKnown(const Moment& moment) const
     return moment.isFixed() || std::ranges::find(m_known, moment.point) != m_known.end();
 }
 
-std::size_t Drafter::demand(DemandKind kind, std::string what, std::optional<TaskId> task,
+std::size_t Drafter::demand(DemandKind kind, Sentence what, std::optional<TaskId> task,
                             std::int64_t breachRate, std::size_t place)
 {
     m_draft.demands.push_back(
@@ -245,8 +246,8 @@ Draft Drafter::write()
 {
     if (m_question.services.empty() || !setHorizon()) {
         m_draft.impossible = m_question.services.empty()
-            ? "There is no service to plan."
-            : "The clock times lie more than two years apart: check the dates.";
+            ? Sentence::worded("There is no service to plan.")
+            : Sentence::worded("The clock times lie more than two years apart: check the dates.");
         return std::move(m_draft);
     }
     m_draft.startsLate.resize(m_question.services.size(), false);
@@ -260,9 +261,10 @@ Draft Drafter::write()
     m_draft.ruleLags = m_draft.problem.lags.size();
     m_draft.problem.lags.insert(m_draft.problem.lags.end(), m_asPlanned.begin(), m_asPlanned.end());
     if (m_draft.problem.points > mostPoints) {
-        m_draft.impossible = "This is more than can be planned at once: "
-            + std::to_string(m_draft.problem.points) + " moments, at most " + std::to_string(mostPoints)
-            + ". Plan fewer coats at a time, or fewer looks.";
+        m_draft.impossible = Sentence::worded("This is more than can be planned at once: %1 moments, at most "
+                                              "%2. Plan fewer coats at a time, or "
+                                              "fewer looks.",
+                                              m_draft.problem.points, mostPoints);
         return std::move(m_draft);
     }
     for (const BreakableLag& breakable : m_draft.breakable) {

@@ -73,7 +73,7 @@ struct DraftedZone {
 struct DraftedDemand {
     DemandKind kind = DemandKind::Promise;
     std::optional<TaskId> task;
-    std::string what;
+    Sentence what;
     std::int64_t breachRate = 0;  ///< Hundredths of harm a minute; 0: it is never broken.
     std::size_t place = 0;        ///< As in `Demand`.
 };
@@ -124,7 +124,7 @@ struct Draft {
     Scale scale;
     std::vector<Time> wasteFrom;   ///< By service: where it counts from, or up to.
     std::vector<bool> startsLate;  ///< By service: its waste counts from its first start to the promise.
-    std::optional<std::string> impossible;  ///< Set when the question cannot be written down at all.
+    std::optional<Sentence> impossible;  ///< Set when the question cannot be written down at all.
 
     [[nodiscard]] bool isLeft(std::size_t demand) const { return demand < left.size() && left[demand]; }
     [[nodiscard]] Instant instantOf(const Moment& moment, const std::vector<Time>& times) const

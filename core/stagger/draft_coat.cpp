@@ -96,15 +96,17 @@ void Drafter::writeGroup(const TaskId& rinse, CoatDraft& draft)
     if (m_now)
         keep(start, {temporal::origin, *m_now}, 0);
     if (group.waterEarliest) {
-        const std::size_t booked = demand(
-            DemandKind::WaterEarliest,
-            named(rinse, group.name + ": the basin is booked from a fixed time on"), rinse, missedBasin);
+        const std::size_t booked =
+            demand(DemandKind::WaterEarliest,
+                   named(rinse, Sentence::worded("%1: the basin is booked from a fixed time on", group.name)),
+                   rinse, missedBasin);
         limit(booked, start, {temporal::origin, timeOf(*group.waterEarliest)}, 0);
     }
     if (group.waterLatest) {
         const std::size_t booked = demand(
             DemandKind::WaterLatest,
-            named(rinse, group.name + ": the basin is booked, water by a fixed time"), rinse, missedBasin);
+            named(rinse, Sentence::worded("%1: the basin is booked, water by a fixed time", group.name)),
+            rinse, missedBasin);
         limit(booked, {temporal::origin, timeOf(*group.waterLatest)}, start, 0);
     }
 }
@@ -159,10 +161,10 @@ void Drafter::writePotLife(const TaskId& mix, const CoatDraft& draft, const std:
     }
     // Where nobody mixes it, there is no such task to name.
     const bool mixed = bowl.mix > Seconds{0} || zones.empty();
-    const std::size_t fresh = demand(
-        DemandKind::PotLife,
-        named(mix, bowl.name + ": used up within " + measure::lengthText(*bowl.potLife) + " of mixing"),
-        mixed ? mix : zones.front().apply, staleBowl, mix.item);
+    const std::size_t fresh =
+        demand(DemandKind::PotLife,
+               named(mix, Sentence::worded("%1: used up within %2 of mixing", bowl.name, *bowl.potLife)),
+               mixed ? mix : zones.front().apply, staleBowl, mix.item);
     for (const DraftedZone& zone : zones) {
         if (ready)
             limit(fresh, *ready, zone.applicationEnd, secondsOf(*bowl.potLife));
@@ -254,8 +256,8 @@ void Drafter::writeGap(std::size_t service, std::size_t coat, const std::vector<
     if (before.gapLeast && !begunAlready) {
         const std::size_t least = demand(
             DemandKind::CoatGapLeast,
-            coatOf(id).name + ": at least " + measure::lengthText(*before.gapLeast) + " after " + before.name,
-            id, wrongGap);
+            Sentence::worded("%1: at least %2 after %3", coatOf(id).name, *before.gapLeast, before.name), id,
+            wrongGap);
         for (const Moment& end : lastOf(previousEnds, mayBreak(least))) {
             for (const Moment& contact : firstOf(contacts, mayBreak(least)))
                 limit(least, contact, end, -secondsOf(*before.gapLeast));
@@ -263,10 +265,10 @@ void Drafter::writeGap(std::size_t service, std::size_t coat, const std::vector<
     }
     if (!before.gapMost || previousEnds.empty() || contacts.empty())
         return;
-    const std::size_t most = demand(DemandKind::CoatGapMost,
-                                    coatOf(id).name + ": at most " + measure::lengthText(*before.gapMost)
-                                        + " after " + before.name,
-                                    id, wrongGap);
+    const std::size_t most =
+        demand(DemandKind::CoatGapMost,
+               Sentence::worded("%1: at most %2 after %3", coatOf(id).name, *before.gapMost, before.name), id,
+               wrongGap);
     const bool begun = std::ranges::any_of(contacts, [](const Moment& contact) { return contact.isFixed(); });
     if (m_draft.isLeft(most) || begun)
         return;

@@ -35,16 +35,19 @@ void Drafter::nameHands()
 void Drafter::registerCrewDemands()
 {
     const service::Crew& crew = m_question.services.front().crew;
-    const auto add = [this](DemandKind kind, std::string what, std::size_t place = 0) {
+    const auto add = [this](DemandKind kind, Sentence what, std::size_t place = 0) {
         demand(kind, std::move(what), {}, 0, place);
     };
     add(DemandKind::Hands,
-        crew.hands.size() == 1 ? "one pair of hands" : std::to_string(crew.hands.size()) + " pairs of hands");
-    add(DemandKind::Basins, crew.basins == 1 ? "one basin" : std::to_string(crew.basins) + " basins");
-    add(DemandKind::HeadAtBasin, "nothing else is done to a head at the basin");
+        crew.hands.size() == 1 ? Sentence::worded("one pair of hands")
+                               : Sentence::worded("%1 pairs of hands", crew.hands.size()));
+    add(DemandKind::Basins,
+        crew.basins == 1 ? Sentence::worded("one basin") : Sentence::worded("%1 basins", crew.basins));
+    add(DemandKind::HeadAtBasin, Sentence::worded("nothing else is done to a head at the basin"));
     for (std::size_t hands = 0; hands < crew.hands.size(); ++hands) {
         for (std::size_t place = 0; place < crew.hands[hands].away.size(); ++place)
-            add(DemandKind::Away, crew.hands[hands].name + " is away", hands * 1000 + place);
+            add(DemandKind::Away, Sentence::worded("%1 is away", crew.hands[hands].name),
+                hands * 1000 + place);
     }
 }
 

@@ -52,11 +52,11 @@ void Drafter::writeWaste(std::size_t index, std::optional<Time> start, const std
     m_draft.startsLate[index] = service.readyBy && !started && !wantsEnd;
     if (service.readyBy) {
         const Time promise = timeOf(*service.readyBy - service.buffer);
-        const std::string spare =
-            service.buffer > Seconds{0} ? " with " + measure::lengthText(service.buffer) + " to spare" : "";
+        Sentence ready = service.buffer > Seconds{0}
+            ? Sentence::worded("ready by the promised time with %1 to spare", service.buffer)
+            : Sentence::worded("ready by the promised time");
         const std::size_t promised =
-            demand(DemandKind::Promise, headed(index) + "ready by the promised time" + spare, {},
-                   brokenPromise, index);
+            demand(DemandKind::Promise, headed(index, std::move(ready)), {}, brokenPromise, index);
         for (const Moment& end : lastOf(ends, mayBreak(promised)))
             limit(promised, {temporal::origin, promise}, end, 0);
         if (m_draft.startsLate[index]) {

@@ -5,11 +5,18 @@
 namespace core::stagger {
 namespace {
 
-using measure::lengthText;
-
 Time secondsOf(Seconds seconds)
 {
     return static_cast<Time>(seconds.count());
+}
+
+Sentence looksText(const service::Zone& zone)
+{
+    const service::Looks& looks = *zone.looks;
+    if (!looks.every)
+        return Sentence::worded("%1: looks from %2, each within %3", zone.name, looks.first, looks.tolerance);
+    return Sentence::worded("%1: looks from %2 every %3, each within %4", zone.name, looks.first,
+                            *looks.every, looks.tolerance);
 }
 
 /// Harm a minute of breaking a limit, in hundredths, where facts leave no
@@ -18,14 +25,6 @@ Time secondsOf(Seconds seconds)
 constexpr std::int64_t tooLong = 1000;
 constexpr std::int64_t tooShort = 400;
 constexpr std::int64_t wrongMoment = 50;
-
-std::string looksText(const service::Zone& zone)
-{
-    std::string text = zone.name + ": looks from " + lengthText(zone.looks->first);
-    if (zone.looks->every)
-        text += " every " + lengthText(*zone.looks->every);
-    return text + ", each within " + lengthText(zone.looks->tolerance);
-}
 
 }  // namespace
 
@@ -151,26 +150,28 @@ void Drafter::writeWindow(const DraftedZone& drafted)
 {
     const service::Zone& zone = zoneOf(drafted.apply);
     const Time target = secondsOf(zone.develop.target);
-    const auto say = [&](const std::string& what, Seconds length) {
-        return named(drafted.apply, zone.name + ": " + what + " " + lengthText(length));
+    const auto say = [&](Sentence what) {
+        return named(drafted.apply, Sentence::worded("%1: %2", zone.name, std::move(what)));
     };
-    limit(demand(DemandKind::Least, say("development of at least", zone.develop.least), drafted.apply,
-                 tooShort),
+    limit(demand(DemandKind::Least, say(Sentence::worded("development of at least %1", zone.develop.least)),
+                 drafted.apply, tooShort),
           *drafted.water, drafted.clockStart, -secondsOf(zone.develop.least));
-    limit(demand(DemandKind::Most, say("development of at most", zone.develop.most), drafted.apply, tooLong),
+    limit(demand(DemandKind::Most, say(Sentence::worded("development of at most %1", zone.develop.most)),
+                 drafted.apply, tooLong),
           drafted.clockStart, *drafted.water, secondsOf(zone.develop.most));
     if (zone.firstStrandMost) {
         limit(demand(DemandKind::FirstStrand,
-                     say("first strand, from contact to water, at most", *zone.firstStrandMost),
+                     say(Sentence::worded("first strand, from contact to water, at most %1",
+                                          *zone.firstStrandMost)),
                      drafted.apply, tooLong),
               drafted.contact, *drafted.water, secondsOf(*zone.firstStrandMost));
     }
     if (zone.lastStrandLeast) {
-        limit(
-            demand(DemandKind::LastStrand,
-                   say("last strand, from the end of application to water, at least", *zone.lastStrandLeast),
-                   drafted.apply, tooShort),
-            *drafted.water, drafted.applicationEnd, -secondsOf(*zone.lastStrandLeast));
+        limit(demand(DemandKind::LastStrand,
+                     say(Sentence::worded("last strand, from the end of application to water, at least %1",
+                                          *zone.lastStrandLeast)),
+                     drafted.apply, tooShort),
+              *drafted.water, drafted.applicationEnd, -secondsOf(*zone.lastStrandLeast));
     }
     stretchCosts(drafted.clockStart, *drafted.water, target, m_draft.scale.deviation * zone.over.hundredths);
     stretchCosts(*drafted.water, drafted.clockStart, -target,
@@ -275,8 +276,8 @@ void Drafter::writeLateJobs(const DraftedZone& drafted)
         const std::size_t demanded =
             demand(DemandKind::LateJob,
                    named(drafted.apply,
-                         job.name + " " + zone.name + ": " + lengthText(job.before)
-                             + " before its water, within " + lengthText(job.tolerance)),
+                         Sentence::worded("%1 %2: %3 before its water, within %4", job.name, zone.name,
+                                          job.before, job.tolerance)),
                    late, wrongMoment);
         const TaskProgress* progress = m_question.progress.find(late);
         if (progress != nullptr && !progress->end)
@@ -313,7 +314,8 @@ void Drafter::writeAfter(const DraftedZone& drafted, const CoatDraft& draft)
         const Moment before = m_draft.zones[*place].applicationEnd;
         const std::string& beforeName = coatOf(drafted.apply).zones[after.zone].name;
         const std::size_t order =
-            demand(DemandKind::Order, named(drafted.apply, zone.name + " goes on after " + beforeName),
+            demand(DemandKind::Order,
+                   named(drafted.apply, Sentence::worded("%1 goes on after %2", zone.name, beforeName)),
                    drafted.apply, 0, listed);
         limit(order, drafted.contact, before, 0);
         if (!after.longestGap)
@@ -321,7 +323,7 @@ void Drafter::writeAfter(const DraftedZone& drafted, const CoatDraft& draft)
         const std::size_t gap = demand(
             DemandKind::BlendGap,
             named(drafted.apply,
-                  zone.name + " goes on within " + lengthText(*after.longestGap) + " of " + beforeName),
+                  Sentence::worded("%1 goes on within %2 of %3", zone.name, *after.longestGap, beforeName)),
             drafted.apply, wrongMoment, listed);
         limit(gap, before, drafted.contact, secondsOf(*after.longestGap));
     }

@@ -63,7 +63,7 @@ private:
     // Building blocks.
     Point newPoint();
     Moment startOf(const TaskId& id);
-    std::size_t demand(DemandKind kind, std::string what, std::optional<TaskId> task, std::int64_t breachRate,
+    std::size_t demand(DemandKind kind, Sentence what, std::optional<TaskId> task, std::int64_t breachRate,
                        std::size_t place = 0);
     void keep(const Moment& earlier, const Moment& later, Time most);
     void limit(std::size_t demand, const Moment& earlier, const Moment& later, Time most);
@@ -84,8 +84,8 @@ private:
     [[nodiscard]] const service::Service& serviceOf(const TaskId& id) const;
     [[nodiscard]] const service::Coat& coatOf(const TaskId& id) const;
     [[nodiscard]] const service::Zone& zoneOf(const TaskId& id) const;
-    [[nodiscard]] std::string headed(std::size_t service) const;
-    [[nodiscard]] std::string named(const TaskId& id, const std::string& what) const;
+    [[nodiscard]] Sentence headed(std::size_t service, Sentence what) const;
+    [[nodiscard]] Sentence named(const TaskId& id, Sentence what) const;
     [[nodiscard]] Time runningEnd(const TaskProgress& progress, Seconds usual) const;
     Moment applicationEnd(const Moment& start, const service::Application& lengths);
     Moment runningApplicationEnd(const TaskId& apply, Time start, const service::Application& lengths);

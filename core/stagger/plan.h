@@ -62,7 +62,7 @@ struct Worth {
 /// A limit that the plan (or what already happened) goes past.
 struct BrokenLimit {
     TaskId task;
-    std::string what;  ///< "Root: 47 min development, at most 45 min"
+    Sentence what;  ///< "Root: 47 min development, at most 45 min"
     Seconds by{0};
     bool already = false;  ///< It has happened; nothing still open could keep it.
 
@@ -139,7 +139,7 @@ enum class DemandKind {
 /// One demand in a reason: dropping it would let the others hold together.
 struct Demand {
     std::optional<TaskId> task;  ///< The zone, group or task it belongs to, where it has one.
-    std::string what;            ///< "Root: at most 31 min development"
+    Sentence what;               ///< "Root: at most 31 min development"
     DemandKind kind = DemandKind::Promise;
     /// Which of several: for Order and BlendGap the place in the zone's `after`, for Promise
     /// the service, for Away the pair of hands * 1000 + the time away, for PotLife the bowl.
@@ -153,7 +153,7 @@ struct NoPlan {
     std::vector<Demand> demands;  ///< They cannot all hold together.
     bool minimal = false;         ///< Dropping any one of them makes the rest fit.
     bool stopped = false;         ///< Not known whether anything fits: the search was stopped.
-    std::string text;             ///< One or two sentences in the trade's words.
+    Sentence text;                ///< One or two sentences in the trade's words.
 
     friend bool operator==(const NoPlan&, const NoPlan&) = default;
 };

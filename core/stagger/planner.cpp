@@ -72,10 +72,11 @@ tl::expected<Plan, NoPlan> planTogether(const Question& question, const Budget& 
                                                   : std::move(plan);
         }
         if (!outcome.complete) {
-            return tl::unexpected{NoPlan{.demands = {},
-                                         .minimal = false,
-                                         .stopped = true,
-                                         .text = "The search was stopped before anything was found."}};
+            return tl::unexpected{
+                NoPlan{.demands = {},
+                       .minimal = false,
+                       .stopped = true,
+                       .text = Sentence::worded("The search was stopped before anything was found.")}};
         }
         if (!question.mayBreakLimits)
             break;

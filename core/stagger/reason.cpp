@@ -25,14 +25,17 @@ std::vector<std::size_t> trialOrder(const std::vector<DraftedDemand>& demands)
     return order;
 }
 
-std::string textOf(const std::vector<Demand>& demands)
+Sentence textOf(const std::vector<Demand>& demands)
 {
     if (demands.empty())
-        return "Nothing fits, even with every limit left out: nobody here does what has to be done.";
-    std::string text = demands.size() == 1 ? "This cannot be kept: " : "These cannot all hold together: ";
-    for (std::size_t place = 0; place < demands.size(); ++place)
-        text += (place == 0 ? "" : "; ") + demands[place].what;
-    return text + ".";
+        return Sentence::worded(
+            "Nothing fits, even with every limit left out: nobody here does what has to be done.");
+    if (demands.size() == 1)
+        return Sentence::worded("This cannot be kept: %1.", demands.front().what);
+    std::vector<Sentence> all;
+    for (const Demand& demand : demands)
+        all.push_back(demand.what);
+    return Sentence::worded("These cannot all hold together: %1.", Sentence::joined(all, "; "));
 }
 
 }  // namespace

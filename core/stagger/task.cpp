@@ -28,30 +28,18 @@ auto sortKey(const TaskId& id)
     return std::tuple{id.service, id.coat, zone, id.kind, id.item, id.part};
 }
 
-std::string ordinal(std::size_t number)
-{
-    const std::size_t lastTwo = number % 100;
-    const bool teen = lastTwo >= 11 && lastTwo <= 13;
-    const char* suffix = "th";
-    if (!teen && number % 10 == 1)
-        suffix = "st";
-    if (!teen && number % 10 == 2)
-        suffix = "nd";
-    if (!teen && number % 10 == 3)
-        suffix = "rd";
-    return std::to_string(number) + suffix;
-}
-
 bool readNumber(std::string_view text, std::size_t& number)
 {
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     return error == std::errc{} && end == text.data() + text.size();
 }
 
-std::string lookName(const service::Zone& zone, std::size_t part)
+Sentence lookName(const service::Zone& zone, std::size_t part)
 {
     const bool several = zone.looks && zone.looks->moments().size() > 1;
-    return "Look at " + zone.name + (several ? " (" + ordinal(part + 1) + ")" : std::string{});
+    if (!several)
+        return Sentence::worded("Look at %1", zone.name);
+    return Sentence::worded("Look at %1 (%2)", zone.name, measure::ordinal(part + 1));
 }
 
 void appendZoneTasks(const service::Coat& coat, TaskId id, std::vector<TaskId>& tasks)
@@ -130,20 +118,20 @@ bool isTaskOf(const service::Service& service, const TaskId& id)
     return false;
 }
 
-std::string taskName(const service::Service& service, const TaskId& id)
+Sentence taskName(const service::Service& service, const TaskId& id)
 {
     const service::Coat& coat = service.coats.at(id.coat);
     switch (id.kind) {
-    case TaskKind::Apply: return "Apply " + coat.zones.at(id.item).name;
+    case TaskKind::Apply: return Sentence::worded("Apply %1", coat.zones.at(id.item).name);
     case TaskKind::Look: return lookName(coat.zones.at(id.item), id.part);
     case TaskKind::Late:
         return coat.zones.at(id.item).late.at(id.part).name + " " + coat.zones.at(id.item).name;
-    case TaskKind::Mix: return "Mix " + coat.bowls.at(id.item).name;
-    case TaskKind::Rinse: return "Rinse " + coat.groups.at(id.item).name;
-    case TaskKind::RinseAlone: return "Rinse " + coat.zones.at(id.item).name + " alone";
-    case TaskKind::Dry: return "Dry";
-    case TaskKind::Assess: return "Assess";
-    case TaskKind::Heat: return "Heat";
+    case TaskKind::Mix: return Sentence::worded("Mix %1", coat.bowls.at(id.item).name);
+    case TaskKind::Rinse: return Sentence::worded("Rinse %1", coat.groups.at(id.item).name);
+    case TaskKind::RinseAlone: return Sentence::worded("Rinse %1 alone", coat.zones.at(id.item).name);
+    case TaskKind::Dry: return Sentence::worded("Dry");
+    case TaskKind::Assess: return Sentence::worded("Assess");
+    case TaskKind::Heat: return Sentence::worded("Heat");
     }
     return {};
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/measure/sentence.h"
 #include "core/service/service.h"
 
 #include <compare>
@@ -13,6 +14,7 @@ namespace core::stagger {
 using measure::Instant;
 using measure::Interval;
 using measure::Seconds;
+using measure::Sentence;
 
 enum class TaskKind {
     Apply,       ///< `item` is the zone.
@@ -52,7 +54,7 @@ bool readTaskId(const std::string& text, TaskId& id);
 
 /// A task in the trade's words, "Apply Root", "Look at Ends (2nd)", "Mix Toner bowl",
 /// "Rinse All together", "Dry", "Assess". `id` must belong to `service`.
-std::string taskName(const service::Service& service, const TaskId& id);
+Sentence taskName(const service::Service& service, const TaskId& id);
 
 /// Whether `id` points at something that exists in `service`, or, for heat, at something that may be.
 bool isTaskOf(const service::Service& service, const TaskId& id);

@@ -3457,4 +3457,989 @@ gelöscht</translation>
         <translation>Schließen  (Esc)</translation>
     </message>
 </context>
+<context>
+    <name>Sentence</name>
+    <message>
+        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
+        <translation>%1 ist noch nicht ausgespült. Sagen Sie danach, wie es geworden ist.</translation>
+    </message>
+    <message>
+        <source>Say how %1 turned out.</source>
+        <translation>Sagen Sie, wie %1 geworden ist.</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message numerus="yes">
+        <source>%n.</source>
+        <comment>an ordinal number, such as 2nd</comment>
+        <translation>
+            <numerusform>%n.</numerusform>
+            <numerusform>%n.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>core::measure::Sentence</name>
+    <message>
+        <source>No run is under way.</source>
+        <translation>Es läuft kein Lauf.</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 comes to help</source>
+        <translation>%1 kommt helfen</translation>
+    </message>
+    <message>
+        <source>%1 has gone at %2</source>
+        <translation>%1 ist um %2 gegangen</translation>
+    </message>
+    <message>
+        <source>%1 is away from %2 to %3</source>
+        <translation>%1 ist von %2 bis %3 abwesend</translation>
+    </message>
+    <message>
+        <source>ready by %1</source>
+        <translation>fertig um %1</translation>
+    </message>
+    <message>
+        <source>%1 is a zone more</source>
+        <translation>%1 ist eine weitere Zone</translation>
+    </message>
+    <message>
+        <source>%1: used for up to %2</source>
+        <translation>%1: bis zu %2 verwendet</translation>
+    </message>
+    <message>
+        <source>water of %1 from %2</source>
+        <translation>Wasser für %1 ab %2</translation>
+    </message>
+    <message>
+        <source>water of %1 until %2</source>
+        <translation>Wasser für %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 instead of %4</source>
+        <translation>%1: %2 %3 statt %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 is rinsed as %2</source>
+        <translation>%1 wird als %2 ausgespült</translation>
+    </message>
+    <message>
+        <source>develops at least</source>
+        <translation>wirkt mindestens</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>develops at most</source>
+        <translation>wirkt höchstens</translation>
+    </message>
+    <message>
+        <source>first strand at most</source>
+        <translation>erste Strähne höchstens</translation>
+    </message>
+    <message>
+        <source>last strand at least</source>
+        <translation>letzte Strähne mindestens</translation>
+    </message>
+    <message>
+        <source>%1: other times of looks</source>
+        <translation>%1: andere Zeiten der Kontrollen</translation>
+    </message>
+    <message>
+        <source>%1: other times of its late jobs</source>
+        <translation>%1: andere Zeiten der späten Arbeiten</translation>
+    </message>
+    <message>
+        <source>%1: another gap after the zone before</source>
+        <translation>%1: anderer Abstand zur Zone davor</translation>
+    </message>
+    <message>
+        <source>applying %1 stops before it is done</source>
+        <translation>Auftragen von %1 endet, bevor es fertig ist</translation>
+    </message>
+    <message>
+        <source>%1: something is left out</source>
+        <translation>%1: etwas wird ausgelassen</translation>
+    </message>
+    <message>
+        <source>What a run has begun with cannot be taken out of it. Leave it out instead.</source>
+        <translation>Womit ein Lauf begonnen hat, kann nicht herausgenommen werden. Lassen Sie es stattdessen aus.</translation>
+    </message>
+    <message>
+        <source>There is no such task in this service. Choose one from the list.</source>
+        <translation>Diese Aufgabe gibt es in diesem Auftrag nicht. Wählen Sie eine aus der Liste.</translation>
+    </message>
+    <message>
+        <source>%1 has begun and cannot be left out.</source>
+        <translation>„%1“ hat begonnen und kann nicht ausgelassen werden.</translation>
+    </message>
+    <message>
+        <source>Only applying that is under way can be interrupted.</source>
+        <translation>Nur Auftragen, das im Gang ist, kann unterbrochen werden.</translation>
+    </message>
+    <message>
+        <source>That is before %1 started. Give a later time.</source>
+        <translation>Das ist vor dem Beginn von „%1“. Geben Sie eine spätere Zeit an.</translation>
+    </message>
+    <message>
+        <source>Nothing of this coat is left that could be given up.</source>
+        <translation>Von diesem Durchgang ist nichts übrig, das aufgegeben werden könnte.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is no longer planned</source>
+        <translation>%1: nicht mehr geplant</translation>
+    </message>
+    <message>
+        <source>%1 is planned at %2</source>
+        <translation>%1: geplant um %2</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2</source>
+        <translation>%1 bleibt um %2</translation>
+    </message>
+    <message>
+        <source>%1 moves to %2 (from %3)</source>
+        <translation>%1 rückt auf %2 (von %3)</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more.</source>
+        <translation>%1 und %2 weitere.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>This is no answer that a run knows.</source>
+        <translation>Das ist keine Antwort, die ein Lauf kennt.</translation>
+    </message>
+    <message>
+        <source>That time is still to come. Answer when it has happened.</source>
+        <translation>Diese Zeit kommt erst noch. Antworten Sie, wenn es geschehen ist.</translation>
+    </message>
+    <message>
+        <source>That is more than a day ago. Give a time within the last 24 hours.</source>
+        <translation>Das ist mehr als einen Tag her. Geben Sie eine Zeit der letzten 24 Stunden an.</translation>
+    </message>
+    <message>
+        <source>This run was ended. Undo that to go on with it.</source>
+        <translation>Dieser Lauf wurde beendet. Machen Sie das rückgängig, um weiterzumachen.</translation>
+    </message>
+    <message>
+        <source>at most %1 development</source>
+        <translation>höchstens %1 Einwirkzeit</translation>
+    </message>
+    <message>
+        <source>first strand at most %1</source>
+        <translation>erste Strähne höchstens %1</translation>
+    </message>
+    <message>
+        <source>What was changed later builds on that. Undo the later change first.</source>
+        <translation>Was später geändert wurde, baut darauf auf. Machen Sie zuerst die spätere Änderung rückgängig.</translation>
+    </message>
+    <message>
+        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <translation>Was über „%1“ gesagt wurde, kam nach dieser Änderung, die es gebracht hat. Machen Sie das zuerst rückgängig.</translation>
+    </message>
+    <message>
+        <source>'%1' has begun since. Undo that first.</source>
+        <translation>„%1“ hat seitdem begonnen. Machen Sie das zuerst rückgängig.</translation>
+    </message>
+    <message>
+        <source>That answer does not stand any more.</source>
+        <translation>Diese Antwort gilt nicht mehr.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Es gibt nichts rückgängig zu machen.</translation>
+    </message>
+    <message>
+        <source>That is before the heat was put on. Give a later time.</source>
+        <translation>Das ist, bevor die Wärme angelegt wurde. Geben Sie eine spätere Zeit an.</translation>
+    </message>
+    <message>
+        <source>That is after %1 ended. Give an earlier time.</source>
+        <translation>Das ist nach dem Ende von „%1“. Geben Sie eine frühere Zeit an.</translation>
+    </message>
+    <message>
+        <source>That is before the zone was applied. Give a later time.</source>
+        <translation>Das ist, bevor die Zone aufgetragen wurde. Geben Sie eine spätere Zeit an.</translation>
+    </message>
+    <message>
+        <source>There is no answer to put right.</source>
+        <translation>Es gibt keine Antwort zu berichtigen.</translation>
+    </message>
+    <message>
+        <source>Heat is on this head already. Say first that it was taken off.</source>
+        <translation>An diesem Kopf ist schon Wärme. Sagen Sie zuerst, dass sie weggenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Nothing was on the hair then that heat could be for. Say first what was applied.</source>
+        <translation>Damals war nichts auf dem Haar, für das Wärme sein könnte. Sagen Sie zuerst, was aufgetragen wurde.</translation>
+    </message>
+    <message>
+        <source>Say for how many minutes the heat stays, or nothing.</source>
+        <translation>Sagen Sie, wie viele Minuten die Wärme bleibt, oder nichts.</translation>
+    </message>
+    <message>
+        <source>No heat is on this head.</source>
+        <translation>An diesem Kopf ist keine Wärme.</translation>
+    </message>
+    <message>
+        <source>Heat is never planned, so it cannot be left out.</source>
+        <translation>Wärme wird nie geplant, kann also nicht ausgelassen werden.</translation>
+    </message>
+    <message>
+        <source>%1 has not been applied yet.</source>
+        <translation>%1 ist noch nicht aufgetragen.</translation>
+    </message>
+    <message>
+        <source>%1 has been rinsed already.</source>
+        <translation>%1 ist schon ausgespült.</translation>
+    </message>
+    <message>
+        <source>That is before %1 was applied. Give a later time.</source>
+        <translation>Das ist, bevor %1 aufgetragen wurde. Geben Sie eine spätere Zeit an.</translation>
+    </message>
+    <message>
+        <source>That is no look. Choose the look that was made.</source>
+        <translation>Das ist keine Kontrolle. Wählen Sie die Kontrolle, die gemacht wurde.</translation>
+    </message>
+    <message>
+        <source>'%1' was answered already. To put that right, undo it.</source>
+        <translation>„%1“ wurde schon beantwortet. Um das zu berichtigen, machen Sie es rückgängig.</translation>
+    </message>
+    <message>
+        <source>There is no such look in this service. Choose one from the list.</source>
+        <translation>Diese Kontrolle gibt es in diesem Auftrag nicht. Wählen Sie eine aus der Liste.</translation>
+    </message>
+    <message>
+        <source>Say in how many minutes to look again.</source>
+        <translation>Sagen Sie, in wie vielen Minuten wieder kontrolliert wird.</translation>
+    </message>
+    <message>
+        <source>%1 is being rinsed already.</source>
+        <translation>%1 wird schon ausgespült.</translation>
+    </message>
+    <message>
+        <source>%1 is still being applied. Say first that it has ended.</source>
+        <translation>%1 wird noch aufgetragen. Sagen Sie zuerst, dass das beendet ist.</translation>
+    </message>
+    <message>
+        <source>At that time %1 was still being applied. Give a later time.</source>
+        <translation>Zu dieser Zeit wurde %1 noch aufgetragen. Geben Sie eine spätere Zeit an.</translation>
+    </message>
+    <message>
+        <source>Choose the zone to rinse.</source>
+        <translation>Wählen Sie die Zone, die ausgespült wird.</translation>
+    </message>
+    <message>
+        <source>What was seen is kept with a look. Answer the look of this zone with it.</source>
+        <translation>Was zu sehen war, gehört zu einer Kontrolle. Beantworten Sie damit die Kontrolle dieser Zone.</translation>
+    </message>
+    <message>
+        <source>That zone has nothing like '%1' that could have been done.</source>
+        <translation>Diese Zone hat nichts wie „%1“, das hätte getan werden können.</translation>
+    </message>
+    <message>
+        <source>There is no such answer about a zone.</source>
+        <translation>Eine solche Antwort über eine Zone gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>That answer is not about one zone. Undo it instead.</source>
+        <translation>Diese Antwort betrifft nicht eine Zone. Machen Sie sie stattdessen rückgängig.</translation>
+    </message>
+    <message>
+        <source>Choose a zone of the same coat.</source>
+        <translation>Wählen Sie eine Zone desselben Durchgangs.</translation>
+    </message>
+    <message>
+        <source>It is about that zone already.</source>
+        <translation>Sie betrifft diese Zone schon.</translation>
+    </message>
+    <message>
+        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <translation>Für „%1“ ist keine Zone übrig: Alle wurden allein ausgespült oder ausgelassen.</translation>
+    </message>
+    <message>
+        <source>%1 has not been applied. Leave it out first, or rinse the other zones alone.</source>
+        <translation>%1 ist nicht aufgetragen. Lassen Sie es zuerst aus, oder spülen Sie die anderen Zonen allein aus.</translation>
+    </message>
+    <message>
+        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <translation>„%1“ hat begonnen, es kann also nichts mehr dafür aufgetragen werden. Machen Sie das rückgängig, wenn es ein Irrtum war.</translation>
+    </message>
+    <message>
+        <source>A look is not started: say what came of it.</source>
+        <translation>Eine Kontrolle wird nicht begonnen: Sagen Sie, was herauskam.</translation>
+    </message>
+    <message>
+        <source>%1 has been done already.</source>
+        <translation>„%1“ ist schon getan.</translation>
+    </message>
+    <message>
+        <source>%1 was started already.</source>
+        <translation>„%1“ hat schon begonnen.</translation>
+    </message>
+    <message>
+        <source>A look is not finished: say what came of it.</source>
+        <translation>Eine Kontrolle wird nicht beendet: Sagen Sie, was herauskam.</translation>
+    </message>
+    <message>
+        <source>%1 has not been started. Say first when it began.</source>
+        <translation>„%1“ hat nicht begonnen. Sagen Sie zuerst, wann es begann.</translation>
+    </message>
+    <message>
+        <source>%1 has been finished already. To put its time right, correct that answer.</source>
+        <translation>„%1“ ist schon beendet. Um die Zeit zu berichtigen, korrigieren Sie diese Antwort.</translation>
+    </message>
+    <message>
+        <source>%1 is left out already.</source>
+        <translation>„%1“ ist schon ausgelassen.</translation>
+    </message>
+    <message>
+        <source>%1 has begun and cannot be left out. Finish it, or undo its start.</source>
+        <translation>„%1“ hat begonnen und kann nicht ausgelassen werden. Beenden Sie es, oder machen Sie den Beginn rückgängig.</translation>
+    </message>
+    <message>
+        <source>%1 has mixture on it, so its rinse cannot be left out.</source>
+        <translation>Auf %1 ist Mischung, das Ausspülen kann also nicht ausgelassen werden.</translation>
+    </message>
+    <message>
+        <source>Stay %1 short of: %2</source>
+        <translation>%1 unterschreiten: %2</translation>
+    </message>
+    <message>
+        <source>Go %1 ahead of: %2</source>
+        <translation>%1 vorziehen: %2</translation>
+    </message>
+    <message>
+        <source>Go %1 off: %2</source>
+        <translation>%1 abweichen von: %2</translation>
+    </message>
+    <message>
+        <source>Go %1 past: %2</source>
+        <translation>%1 überschreiten: %2</translation>
+    </message>
+    <message>
+        <source>Carry on with what is least harm altogether</source>
+        <translation>Weitermachen mit dem insgesamt geringsten Schaden</translation>
+    </message>
+    <message>
+        <source>Skip: %1</source>
+        <translation>Auslassen: %1</translation>
+    </message>
+    <message>
+        <source>Skip every look that is left at %1</source>
+        <translation>Alle übrigen Kontrollen von %1 auslassen</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Weglassen: %1</translation>
+    </message>
+    <message>
+        <source>Use %1 up to %2 after it is mixed (now %3)</source>
+        <translation>%1 bis zu %2 nach dem Mischen verwenden (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Only if the product's leaflet allows it.</source>
+        <translation>Nur wenn die Gebrauchsanweisung es erlaubt.</translation>
+    </message>
+    <message>
+        <source>Mix another bowl of %1 for %2</source>
+        <translation>Eine weitere Schale %1 für %2 mischen</translation>
+    </message>
+    <message>
+        <source>Have the basin for %1 %2 earlier than it is booked</source>
+        <translation>Das Becken für %1 %2 früher haben als gebucht</translation>
+    </message>
+    <message>
+        <source>Have the basin for %1 %2 later than it is booked</source>
+        <translation>Das Becken für %1 %2 später haben als gebucht</translation>
+    </message>
+    <message>
+        <source>Begin to apply %1 up to %2 after the end of %3 (now %4)</source>
+        <translation>%1 bis zu %2 nach dem Ende von %3 beginnen (jetzt %4)</translation>
+    </message>
+    <message>
+        <source>Begin to apply %1 at least %2 after the end of %3 (now %4)</source>
+        <translation>%1 mindestens %2 nach dem Ende von %3 beginnen (jetzt %4)</translation>
+    </message>
+    <message>
+        <source>Keep %1 to spare before the promised time (now %2)</source>
+        <translation>%1 Puffer vor der versprochenen Zeit lassen (jetzt %2)</translation>
+    </message>
+    <message>
+        <source>Keep %1 to spare before the promised time for %2 (now %3)</source>
+        <translation>%1 Puffer vor der versprochenen Zeit von %2 lassen (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Promise it %1 later</source>
+        <translation>%1 später versprechen</translation>
+    </message>
+    <message>
+        <source>Promise it for %1 %2 later</source>
+        <translation>Für %1 %2 später versprechen</translation>
+    </message>
+    <message>
+        <source>The %1 to spare are used up as well.</source>
+        <translation>Auch die %1 Puffer sind dann aufgebraucht.</translation>
+    </message>
+    <message>
+        <source>Begin %1 earlier</source>
+        <translation>%1 früher beginnen</translation>
+    </message>
+    <message>
+        <source>Begin with %1 %2 earlier</source>
+        <translation>Mit %1 %2 früher beginnen</translation>
+    </message>
+    <message>
+        <source>Let %1 not be away at all</source>
+        <translation>%1 gar nicht weggehen lassen</translation>
+    </message>
+    <message>
+        <source>Let %1 leave %2 later</source>
+        <translation>%1 %2 später gehen lassen</translation>
+    </message>
+    <message>
+        <source>Let %1 come back %2 earlier</source>
+        <translation>%1 %2 früher zurückkommen lassen</translation>
+    </message>
+    <message>
+        <source>Call another pair of hands</source>
+        <translation>Noch jemanden dazurufen</translation>
+    </message>
+    <message>
+        <source>Use another basin (now %1)</source>
+        <translation>Ein weiteres Becken verwenden (jetzt %1)</translation>
+    </message>
+    <message>
+        <source>Let %1 develop up to %2 (now %3)</source>
+        <translation>%1 bis zu %2 einwirken lassen (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Let %1 be rinsed from %2 on (now from %3)</source>
+        <translation>%1 schon ab %2 ausspülen lassen (jetzt ab %3)</translation>
+    </message>
+    <message>
+        <source>Let the first strand of %1 carry the mixture up to %2 (now %3)</source>
+        <translation>Die erste Strähne von %1 die Mischung bis zu %2 tragen lassen (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Let the last strand of %1 carry the mixture at least %2 (now %3)</source>
+        <translation>Die letzte Strähne von %1 die Mischung mindestens %2 tragen lassen (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Look at %1 up to %2 early or late (now %3)</source>
+        <translation>%1 bis zu %2 früher oder später kontrollieren (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Let %1 be up to %2 early or late (now %3)</source>
+        <translation>%1 bis zu %2 früher oder später zulassen (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Apply %1 without waiting for %2</source>
+        <translation>%1 auftragen, ohne auf %2 zu warten</translation>
+    </message>
+    <message>
+        <source>Apply %1 up to %2 after %3 (now %4)</source>
+        <translation>%1 bis zu %2 nach %3 auftragen (jetzt %4)</translation>
+    </message>
+    <message>
+        <source>See that the blend line can wait that long.</source>
+        <translation>Achten Sie darauf, dass die Übergangslinie so lange warten kann.</translation>
+    </message>
+    <message>
+        <source>Rinse %1 on its own</source>
+        <translation>%1 für sich ausspülen</translation>
+    </message>
+    <message>
+        <source>Its neighbours have to stay dry.</source>
+        <translation>Die Nachbarn müssen trocken bleiben.</translation>
+    </message>
+    <message>
+        <source>%1, %2 before the others</source>
+        <translation>%1, %2 vor den anderen</translation>
+    </message>
+    <message>
+        <source>%1, %2 after the others</source>
+        <translation>%1, %2 nach den anderen</translation>
+    </message>
+    <message>
+        <source>%1; and: %2</source>
+        <translation>%1; und: %2</translation>
+    </message>
+    <message>
+        <source>There is no service to plan.</source>
+        <translation>Es gibt keinen Auftrag zu planen.</translation>
+    </message>
+    <message>
+        <source>The clock times lie more than two years apart: check the dates.</source>
+        <translation>Die Uhrzeiten liegen mehr als zwei Jahre auseinander: Prüfen Sie die Daten.</translation>
+    </message>
+    <message>
+        <source>This is more than can be planned at once: %1 moments, at most %2. Plan fewer coats at a time, or fewer looks.</source>
+        <translation>Das ist mehr, als auf einmal geplant werden kann: %1 Zeitpunkte, höchstens %2. Planen Sie weniger Durchgänge auf einmal, oder weniger Kontrollen.</translation>
+    </message>
+    <message>
+        <source>%1: the basin is booked from a fixed time on</source>
+        <translation>%1: das Becken ist ab einer festen Zeit gebucht</translation>
+    </message>
+    <message>
+        <source>%1: the basin is booked, water by a fixed time</source>
+        <translation>%1: das Becken ist gebucht, Wasser bis zu einer festen Zeit</translation>
+    </message>
+    <message>
+        <source>%1: used up within %2 of mixing</source>
+        <translation>%1: binnen %2 nach dem Mischen aufgebraucht</translation>
+    </message>
+    <message>
+        <source>%1: at least %2 after %3</source>
+        <translation>%1: mindestens %2 nach %3</translation>
+    </message>
+    <message>
+        <source>%1: at most %2 after %3</source>
+        <translation>%1: höchstens %2 nach %3</translation>
+    </message>
+    <message>
+        <source>one pair of hands</source>
+        <translation>nur eine Person</translation>
+    </message>
+    <message>
+        <source>%1 pairs of hands</source>
+        <translation>%1 Personen</translation>
+    </message>
+    <message>
+        <source>one basin</source>
+        <translation>ein Becken</translation>
+    </message>
+    <message>
+        <source>%1 basins</source>
+        <translation>%1 Becken</translation>
+    </message>
+    <message>
+        <source>nothing else is done to a head at the basin</source>
+        <translation>am Becken geschieht nichts anderes mit einem Kopf</translation>
+    </message>
+    <message>
+        <source>%1 is away</source>
+        <translation>%1 ist abwesend</translation>
+    </message>
+    <message>
+        <source>ready by the promised time with %1 to spare</source>
+        <translation>zur versprochenen Zeit fertig mit %1 Puffer</translation>
+    </message>
+    <message>
+        <source>ready by the promised time</source>
+        <translation>zur versprochenen Zeit fertig</translation>
+    </message>
+    <message>
+        <source>%1: looks from %2, each within %3</source>
+        <translation>%1: Kontrollen ab %2, jede auf %3 genau</translation>
+    </message>
+    <message>
+        <source>%1: looks from %2 every %3, each within %4</source>
+        <translation>%1: Kontrollen ab %2 alle %3, jede auf %4 genau</translation>
+    </message>
+    <message>
+        <source>development of at least %1</source>
+        <translation>Einwirkzeit von mindestens %1</translation>
+    </message>
+    <message>
+        <source>development of at most %1</source>
+        <translation>Einwirkzeit von höchstens %1</translation>
+    </message>
+    <message>
+        <source>first strand, from contact to water, at most %1</source>
+        <translation>erste Strähne, vom Auftragen bis Wasser, höchstens %1</translation>
+    </message>
+    <message>
+        <source>last strand, from the end of application to water, at least %1</source>
+        <translation>letzte Strähne, vom Ende des Auftragens bis Wasser, mindestens %1</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3 before its water, within %4</source>
+        <translation>%1 %2: %3 vor Wasser, auf %4 genau</translation>
+    </message>
+    <message>
+        <source>%1 goes on after %2</source>
+        <translation>%1 kommt nach %2</translation>
+    </message>
+    <message>
+        <source>%1 goes on within %2 of %3</source>
+        <translation>%1 kommt binnen %2 nach %3</translation>
+    </message>
+    <message>
+        <source>No place was found for everybody. It is not known whether there is none.</source>
+        <translation>Es wurde nicht für alle Platz gefunden. Ob es keinen gibt, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The search was stopped before anything was found.</source>
+        <translation>Die Suche wurde abgebrochen, bevor etwas gefunden war.</translation>
+    </message>
+    <message>
+        <source>Nothing fits, even with every limit left out: nobody here does what has to be done.</source>
+        <translation>Nichts passt, auch ohne jede Grenze: Niemand hier macht, was getan werden muss.</translation>
+    </message>
+    <message>
+        <source>This cannot be kept: %1.</source>
+        <translation>Dies ist nicht einzuhalten: %1.</translation>
+    </message>
+    <message>
+        <source>These cannot all hold together: %1.</source>
+        <translation>Diese können nicht alle zusammen bestehen: %1.</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>%1 kontrollieren</translation>
+    </message>
+    <message>
+        <source>Look at %1 (%2)</source>
+        <translation>%1 kontrollieren (%2)</translation>
+    </message>
+    <message>
+        <source>Apply %1</source>
+        <translation>%1 auftragen</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>%1 mischen</translation>
+    </message>
+    <message>
+        <source>Rinse %1</source>
+        <translation>%1 ausspülen</translation>
+    </message>
+    <message>
+        <source>Rinse %1 alone</source>
+        <translation>%1 allein ausspülen</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Trocknen</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Beurteilen</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>and %1 more problems; mend these first</source>
+        <translation>und %1 weitere Fehler; beheben Sie zuerst diese</translation>
+    </message>
+    <message>
+        <source>is empty; list a bowl, or leave the key out for one without mixing</source>
+        <translation>ist leer; nennen Sie eine Schale</translation>
+    </message>
+    <message>
+        <source>bowls</source>
+        <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>no zone is applied from this bowl; take it out, or name it in a zone</source>
+        <translation>aus dieser Schale wird keine Zone aufgetragen; nehmen Sie sie heraus, oder nennen Sie sie bei einer Zone</translation>
+    </message>
+    <message>
+        <source>bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>is before earliest; swap them</source>
+        <translation>liegt vor dem Frühesten; vertauschen Sie sie</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <translation>ist leer; nennen Sie mindestens eine Spülgruppe</translation>
+    </message>
+    <message>
+        <source>rinse groups</source>
+        <translation>Spülgruppen</translation>
+    </message>
+    <message>
+        <source>no zone is rinsed in this group; take it out, or name it in a zone</source>
+        <translation>in dieser Gruppe wird keine Zone ausgespült; nehmen Sie sie heraus, oder nennen Sie sie bei einer Zone</translation>
+    </message>
+    <message>
+        <source>rinse group</source>
+        <translation>Spülgruppe</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one zone</source>
+        <translation>ist leer; nennen Sie mindestens eine Zone</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>%1 is less than least %2; raise most or lower least</source>
+        <translation>%1 ist weniger als das Mindeste %2; erhöhen Sie das Höchste oder senken Sie das Mindeste</translation>
+    </message>
+    <message>
+        <source>times away</source>
+        <translation>Abwesenheiten</translation>
+    </message>
+    <message>
+        <source>is not after from; a time away ends later than it starts</source>
+        <translation>liegt nicht nach dem Anfang; eine Abwesenheit endet später, als sie beginnt</translation>
+    </message>
+    <message>
+        <source>is before the end of the time away above; list them in order, without overlap</source>
+        <translation>liegt vor dem Ende der Abwesenheit darüber; listen Sie sie der Reihe nach auf, ohne Überlappung</translation>
+    </message>
+    <message>
+        <source>%1 is listed twice; take one out</source>
+        <translation>%1 steht zweimal da; nehmen Sie eines heraus</translation>
+    </message>
+    <message>
+        <source>nobody does %1, and the service needs it; add it to the does of somebody</source>
+        <translation>niemand macht %1, und der Auftrag braucht es; fügen Sie es jemandem hinzu</translation>
+    </message>
+    <message>
+        <source>0 is too few; at least one basin is needed</source>
+        <translation>0 ist zu wenig; mindestens ein Becken ist nötig</translation>
+    </message>
+    <message>
+        <source>basins</source>
+        <translation>Becken</translation>
+    </message>
+    <message>
+        <source>is empty; at least one pair of hands is needed</source>
+        <translation>ist leer; mindestens eine Person ist nötig</translation>
+    </message>
+    <message>
+        <source>pairs of hands</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>pair of hands</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>%1 is negative; lengths run from 0 to 1440 (24 h)</source>
+        <translation>%1 ist negativ; Längen gehen von 0 bis 1440 (24 h)</translation>
+    </message>
+    <message>
+        <source>%1 is more than 1440 (24 h), the longest that is accepted</source>
+        <translation>%1 ist mehr als 1440 (24 h), mehr wird nicht angenommen</translation>
+    </message>
+    <message>
+        <source>0 is too short; write at least one second, "0:01"</source>
+        <translation>0 ist zu kurz; schreiben Sie mindestens eine Sekunde, „0:01“</translation>
+    </message>
+    <message>
+        <source>%1 is negative; a harm runs from 0 to 1000</source>
+        <translation>%1 ist negativ; ein Schaden geht von 0 bis 1000</translation>
+    </message>
+    <message>
+        <source>%1 is more than 1000, the greatest harm</source>
+        <translation>%1 ist mehr als 1000, der größte Schaden</translation>
+    </message>
+    <message>
+        <source>is not between the years 2000 and 2099; mend the date</source>
+        <translation>liegt nicht zwischen den Jahren 2000 und 2099; berichtigen Sie das Datum</translation>
+    </message>
+    <message>
+        <source>%1 %2 are more than %3, the most that are accepted</source>
+        <translation>%1 %2 sind mehr als %3, mehr wird nicht angenommen</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text; write it again</source>
+        <translation>ist kein UTF-8-Text; schreiben Sie es neu</translation>
+    </message>
+    <message>
+        <source>holds a control character, such as a tab; take it out</source>
+        <translation>enthält ein Steuerzeichen, etwa einen Tabulator; nehmen Sie es heraus</translation>
+    </message>
+    <message>
+        <source>has %1 characters; write at most %2</source>
+        <translation>hat %1 Zeichen; schreiben Sie höchstens %2</translation>
+    </message>
+    <message>
+        <source>is empty; write a name</source>
+        <translation>ist leer; schreiben Sie einen Namen</translation>
+    </message>
+    <message>
+        <source>starts or ends with a space; take it out</source>
+        <translation>beginnt oder endet mit einem Leerzeichen; nehmen Sie es heraus</translation>
+    </message>
+    <message>
+        <source>%1 is the name of %2 too; give each %3 a name of its own</source>
+        <translation>%1 ist auch der Name von %2; geben Sie jedem einen eigenen Namen (%3)</translation>
+    </message>
+    <message>
+        <source>%1 waits for %2</source>
+        <translation>%1 wartet auf %2</translation>
+    </message>
+    <message>
+        <source>%1; take one of these out</source>
+        <translation>%1; nehmen Sie eines davon heraus</translation>
+    </message>
+    <message>
+        <source>there is no such zone; name one of the coat</source>
+        <translation>diese Zone gibt es nicht; nennen Sie eine des Durchgangs</translation>
+    </message>
+    <message>
+        <source>a zone cannot wait for itself; take it out</source>
+        <translation>eine Zone kann nicht auf sich selbst warten; nehmen Sie sie heraus</translation>
+    </message>
+    <message>
+        <source>is not after not_before by more than the buffer; make it later</source>
+        <translation>liegt nicht um mehr als den Puffer nach dem frühesten Beginn; setzen Sie es später</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one coat</source>
+        <translation>ist leer; nennen Sie mindestens einen Durchgang</translation>
+    </message>
+    <message>
+        <source>coats</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>zones in all</source>
+        <translation>Zonen insgesamt</translation>
+    </message>
+    <message>
+        <source>leads to the next coat, and this is the last one; take it out</source>
+        <translation>führt zum nächsten Durchgang, und dies ist der letzte; nehmen Sie es heraus</translation>
+    </message>
+    <message>
+        <source>coat</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <translation>ist leer; verwenden Sie einen IANA-Namen wie „Europe/London“</translation>
+    </message>
+    <message>
+        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <translation>nur Tressen gehen auseinander; machen Sie es falsch, oder die Art zu Tressen</translation>
+    </message>
+    <message>
+        <source>%1 is more than usual %2; make quickest at most usual</source>
+        <translation>%1 ist mehr als üblich %2; machen Sie das Schnellste höchstens so groß wie üblich</translation>
+    </message>
+    <message>
+        <source>%1 is less than usual %2; make slowest at least usual</source>
+        <translation>%1 ist weniger als üblich %2; machen Sie das Langsamste mindestens so groß wie üblich</translation>
+    </message>
+    <message>
+        <source>%1 is more than target %2; make least at most the target</source>
+        <translation>%1 ist mehr als das Ziel %2; machen Sie das Mindeste höchstens so groß wie das Ziel</translation>
+    </message>
+    <message>
+        <source>%1 is less than target %2; make most at least the target</source>
+        <translation>%1 ist weniger als das Ziel %2; machen Sie das Höchste mindestens so groß wie das Ziel</translation>
+    </message>
+    <message>
+        <source>may take %1, longer than develop.most %2 counted from first contact; split the zone</source>
+        <translation>kann %1 dauern, länger als die höchste Einwirkzeit %2 ab der ersten Strähne; teilen Sie die Zone</translation>
+    </message>
+    <message>
+        <source>%1 is more than develop.most %2, counted from the same end of application; lower it or raise most</source>
+        <translation>%1 ist mehr als die höchste Einwirkzeit %2, gezählt vom selben Ende des Auftragens; senken Sie es oder erhöhen Sie das Höchste</translation>
+    </message>
+    <message>
+        <source>%1 is not before until %2, so that no look would be due; look earlier, or leave looks out</source>
+        <translation>%1 liegt nicht vor dem Ende %2, keine Kontrolle würde fällig; kontrollieren Sie früher, oder lassen Sie Kontrollen weg</translation>
+    </message>
+    <message>
+        <source>%1 makes more than %2 looks; look less often</source>
+        <translation>%1 ergibt mehr als %2 Kontrollen; kontrollieren Sie seltener</translation>
+    </message>
+    <message>
+        <source>%1 is more than every %2, so that looks would change places; make it at most half of every</source>
+        <translation>%1 ist mehr als der Abstand %2, Kontrollen würden die Plätze tauschen; machen Sie es höchstens halb so groß</translation>
+    </message>
+    <message>
+        <source>late jobs</source>
+        <translation>späte Arbeiten</translation>
+    </message>
+    <message>
+        <source>%1 is more than before %2 and tolerance %3 leave until the water; start it earlier or make it shorter</source>
+        <translation>%1 ist mehr, als „vorher“ %2 und Toleranz %3 bis zum Wasser lassen; beginnen Sie früher oder machen Sie es kürzer</translation>
+    </message>
+    <message>
+        <source>there is no such bowl; name one of the coat</source>
+        <translation>diese Schale gibt es nicht; nennen Sie eine des Durchgangs</translation>
+    </message>
+    <message>
+        <source>there is no such rinse group; name one of the coat</source>
+        <translation>diese Spülgruppe gibt es nicht; nennen Sie eine des Durchgangs</translation>
+    </message>
+    <message>
+        <source>%1 is more than the %2 that the rinse takes; the zone must be reached before it ends</source>
+        <translation>%1 ist mehr als die %2 des Ausspülens; die Zone muss vor dessen Ende erreicht sein</translation>
+    </message>
+    <message>
+        <source>1 pair of hands here, %1 there</source>
+        <translation>1 Person hier, %1 dort</translation>
+    </message>
+    <message>
+        <source>%1 pairs of hands here, %2 there</source>
+        <translation>%1 Personen hier, %2 dort</translation>
+    </message>
+    <message>
+        <source>%1 here, %2 there</source>
+        <translation>%1 hier, %2 dort</translation>
+    </message>
+    <message>
+        <source>%1 is away at other times</source>
+        <translation>%1 ist zu anderen Zeiten abwesend</translation>
+    </message>
+    <message>
+        <source>%1 does other work</source>
+        <translation>%1 macht andere Arbeit</translation>
+    </message>
+    <message>
+        <source>1 basin here, %1 there</source>
+        <translation>1 Becken hier, %1 dort</translation>
+    </message>
+    <message>
+        <source>%1 basins here, %2 there</source>
+        <translation>%1 Becken hier, %2 dort</translation>
+    </message>
+    <message>
+        <source>Say what is to be thought of next time.</source>
+        <translation>Sagen Sie, woran beim nächsten Mal zu denken ist.</translation>
+    </message>
+    <message>
+        <source>Choose the zone that this is about.</source>
+        <translation>Wählen Sie die Zone, um die es geht.</translation>
+    </message>
+    <message>
+        <source>Say that in fewer words: at most %1 letters.</source>
+        <translation>Sagen Sie das mit weniger Worten: höchstens %1 Zeichen.</translation>
+    </message>
+    <message>
+        <source>Say that in one line.</source>
+        <translation>Sagen Sie das in einer Zeile.</translation>
+    </message>
+</context>
 </TS>

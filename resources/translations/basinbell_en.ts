@@ -12,6 +12,17 @@
     </message>
 </context>
 <context>
+    <name>Sentences</name>
+    <message numerus="yes">
+        <source>%n.</source>
+        <comment>an ordinal number, such as 2nd</comment>
+        <translation>
+            <numerusform>%n.</numerusform>
+            <numerusform>%n.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Session</name>
     <message numerus="yes">
         <source>Leaving this run loses its last %n answers: the journal could not be written.</source>

@@ -3457,4 +3457,989 @@ borrada</translation>
         <translation>Cerrar  (Esc)</translation>
     </message>
 </context>
+<context>
+    <name>Sentence</name>
+    <message>
+        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
+        <translation>%1 no está enjuagado. Diga cómo ha quedado cuando lo esté.</translation>
+    </message>
+    <message>
+        <source>Say how %1 turned out.</source>
+        <translation>Diga cómo ha quedado %1.</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message numerus="yes">
+        <source>%n.</source>
+        <comment>an ordinal number, such as 2nd</comment>
+        <translation>
+            <numerusform>%n.ª</numerusform>
+            <numerusform>%n.ª</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>core::measure::Sentence</name>
+    <message>
+        <source>No run is under way.</source>
+        <translation>No hay ninguna sesión en marcha.</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 comes to help</source>
+        <translation>%1 viene a ayudar</translation>
+    </message>
+    <message>
+        <source>%1 has gone at %2</source>
+        <translation>%1 se ha ido a las %2</translation>
+    </message>
+    <message>
+        <source>%1 is away from %2 to %3</source>
+        <translation>%1 se ausenta de %2 a %3</translation>
+    </message>
+    <message>
+        <source>ready by %1</source>
+        <translation>listo a las %1</translation>
+    </message>
+    <message>
+        <source>%1 is a zone more</source>
+        <translation>%1 es una zona más</translation>
+    </message>
+    <message>
+        <source>%1: used for up to %2</source>
+        <translation>%1: se usa hasta %2</translation>
+    </message>
+    <message>
+        <source>water of %1 from %2</source>
+        <translation>agua de %1 desde las %2</translation>
+    </message>
+    <message>
+        <source>water of %1 until %2</source>
+        <translation>agua de %1 hasta las %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 instead of %4</source>
+        <translation>%1: %2 %3 en vez de %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 is rinsed as %2</source>
+        <translation>%1 se enjuaga como %2</translation>
+    </message>
+    <message>
+        <source>develops at least</source>
+        <translation>exposición de al menos</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>objetivo</translation>
+    </message>
+    <message>
+        <source>develops at most</source>
+        <translation>exposición de como máximo</translation>
+    </message>
+    <message>
+        <source>first strand at most</source>
+        <translation>primer mechón como máximo</translation>
+    </message>
+    <message>
+        <source>last strand at least</source>
+        <translation>último mechón al menos</translation>
+    </message>
+    <message>
+        <source>%1: other times of looks</source>
+        <translation>%1: otras horas de revisión</translation>
+    </message>
+    <message>
+        <source>%1: other times of its late jobs</source>
+        <translation>%1: otras horas de sus tareas finales</translation>
+    </message>
+    <message>
+        <source>%1: another gap after the zone before</source>
+        <translation>%1: otro intervalo tras la zona anterior</translation>
+    </message>
+    <message>
+        <source>applying %1 stops before it is done</source>
+        <translation>la aplicación de %1 se detiene antes de acabar</translation>
+    </message>
+    <message>
+        <source>%1: something is left out</source>
+        <translation>%1: se omite algo</translation>
+    </message>
+    <message>
+        <source>What a run has begun with cannot be taken out of it. Leave it out instead.</source>
+        <translation>Aquello con lo que empezó una sesión no se puede quitar. Omítalo en su lugar.</translation>
+    </message>
+    <message>
+        <source>There is no such task in this service. Choose one from the list.</source>
+        <translation>No hay tal tarea en este servicio. Elija una de la lista.</translation>
+    </message>
+    <message>
+        <source>%1 has begun and cannot be left out.</source>
+        <translation>«%1» ha empezado y no se puede omitir.</translation>
+    </message>
+    <message>
+        <source>Only applying that is under way can be interrupted.</source>
+        <translation>Solo se puede interrumpir una aplicación en curso.</translation>
+    </message>
+    <message>
+        <source>That is before %1 started. Give a later time.</source>
+        <translation>Eso es antes de que empezara «%1». Dé una hora posterior.</translation>
+    </message>
+    <message>
+        <source>Nothing of this coat is left that could be given up.</source>
+        <translation>No queda nada de esta pasada que se pueda abandonar.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is no longer planned</source>
+        <translation>%1: ya no está previsto</translation>
+    </message>
+    <message>
+        <source>%1 is planned at %2</source>
+        <translation>%1: previsto a las %2</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2</source>
+        <translation>%1 sigue a las %2</translation>
+    </message>
+    <message>
+        <source>%1 moves to %2 (from %3)</source>
+        <translation>%1 pasa a las %2 (antes %3)</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more.</source>
+        <translation>%1 y %2 más.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>This is no answer that a run knows.</source>
+        <translation>Esa no es una respuesta que conozca una sesión.</translation>
+    </message>
+    <message>
+        <source>That time is still to come. Answer when it has happened.</source>
+        <translation>Esa hora aún está por venir. Responda cuando haya ocurrido.</translation>
+    </message>
+    <message>
+        <source>That is more than a day ago. Give a time within the last 24 hours.</source>
+        <translation>Eso fue hace más de un día. Dé una hora de las últimas 24 horas.</translation>
+    </message>
+    <message>
+        <source>This run was ended. Undo that to go on with it.</source>
+        <translation>Esta sesión se terminó. Deshágalo para continuarla.</translation>
+    </message>
+    <message>
+        <source>at most %1 development</source>
+        <translation>como máximo %1 de exposición</translation>
+    </message>
+    <message>
+        <source>first strand at most %1</source>
+        <translation>primer mechón como máximo %1</translation>
+    </message>
+    <message>
+        <source>What was changed later builds on that. Undo the later change first.</source>
+        <translation>Lo que se cambió después se apoya en eso. Deshaga primero el cambio posterior.</translation>
+    </message>
+    <message>
+        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <translation>Lo que se dijo de «%1» vino después de ese cambio, que lo trajo. Deshaga eso primero.</translation>
+    </message>
+    <message>
+        <source>'%1' has begun since. Undo that first.</source>
+        <translation>«%1» ha empezado desde entonces. Deshaga eso primero.</translation>
+    </message>
+    <message>
+        <source>That answer does not stand any more.</source>
+        <translation>Esa respuesta ya no vale.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>No hay nada que deshacer.</translation>
+    </message>
+    <message>
+        <source>That is before the heat was put on. Give a later time.</source>
+        <translation>Eso es antes de poner el calor. Dé una hora posterior.</translation>
+    </message>
+    <message>
+        <source>That is after %1 ended. Give an earlier time.</source>
+        <translation>Eso es después de que terminara «%1». Dé una hora anterior.</translation>
+    </message>
+    <message>
+        <source>That is before the zone was applied. Give a later time.</source>
+        <translation>Eso es antes de aplicar la zona. Dé una hora posterior.</translation>
+    </message>
+    <message>
+        <source>There is no answer to put right.</source>
+        <translation>No hay ninguna respuesta que corregir.</translation>
+    </message>
+    <message>
+        <source>Heat is on this head already. Say first that it was taken off.</source>
+        <translation>Ya hay calor en esta cabeza. Diga primero que se quitó.</translation>
+    </message>
+    <message>
+        <source>Nothing was on the hair then that heat could be for. Say first what was applied.</source>
+        <translation>Entonces no había nada en el pelo para lo que dar calor. Diga primero qué se aplicó.</translation>
+    </message>
+    <message>
+        <source>Say for how many minutes the heat stays, or nothing.</source>
+        <translation>Diga cuántos minutos sigue el calor, o nada.</translation>
+    </message>
+    <message>
+        <source>No heat is on this head.</source>
+        <translation>No hay calor en esta cabeza.</translation>
+    </message>
+    <message>
+        <source>Heat is never planned, so it cannot be left out.</source>
+        <translation>El calor nunca se planifica, así que no se puede omitir.</translation>
+    </message>
+    <message>
+        <source>%1 has not been applied yet.</source>
+        <translation>%1 aún no se ha aplicado.</translation>
+    </message>
+    <message>
+        <source>%1 has been rinsed already.</source>
+        <translation>%1 ya se ha enjuagado.</translation>
+    </message>
+    <message>
+        <source>That is before %1 was applied. Give a later time.</source>
+        <translation>Eso es antes de aplicar %1. Dé una hora posterior.</translation>
+    </message>
+    <message>
+        <source>That is no look. Choose the look that was made.</source>
+        <translation>Eso no es una revisión. Elija la revisión que se hizo.</translation>
+    </message>
+    <message>
+        <source>'%1' was answered already. To put that right, undo it.</source>
+        <translation>«%1» ya se respondió. Para corregirlo, deshágalo.</translation>
+    </message>
+    <message>
+        <source>There is no such look in this service. Choose one from the list.</source>
+        <translation>No hay tal revisión en este servicio. Elija una de la lista.</translation>
+    </message>
+    <message>
+        <source>Say in how many minutes to look again.</source>
+        <translation>Diga en cuántos minutos revisar de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1 is being rinsed already.</source>
+        <translation>%1 ya se está enjuagando.</translation>
+    </message>
+    <message>
+        <source>%1 is still being applied. Say first that it has ended.</source>
+        <translation>%1 aún se está aplicando. Diga primero que ha terminado.</translation>
+    </message>
+    <message>
+        <source>At that time %1 was still being applied. Give a later time.</source>
+        <translation>A esa hora %1 aún se estaba aplicando. Dé una hora posterior.</translation>
+    </message>
+    <message>
+        <source>Choose the zone to rinse.</source>
+        <translation>Elija la zona que se enjuaga.</translation>
+    </message>
+    <message>
+        <source>What was seen is kept with a look. Answer the look of this zone with it.</source>
+        <translation>Lo que se vio va con una revisión. Responda con ello la revisión de esta zona.</translation>
+    </message>
+    <message>
+        <source>That zone has nothing like '%1' that could have been done.</source>
+        <translation>Esa zona no tiene nada como «%1» que se pudiera haber hecho.</translation>
+    </message>
+    <message>
+        <source>There is no such answer about a zone.</source>
+        <translation>No hay tal respuesta sobre una zona.</translation>
+    </message>
+    <message>
+        <source>That answer is not about one zone. Undo it instead.</source>
+        <translation>Esa respuesta no trata de una zona. Deshágala en su lugar.</translation>
+    </message>
+    <message>
+        <source>Choose a zone of the same coat.</source>
+        <translation>Elija una zona de la misma pasada.</translation>
+    </message>
+    <message>
+        <source>It is about that zone already.</source>
+        <translation>Ya trata de esa zona.</translation>
+    </message>
+    <message>
+        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <translation>No queda ninguna zona para «%1»: todas se enjuagaron por separado o se omitieron.</translation>
+    </message>
+    <message>
+        <source>%1 has not been applied. Leave it out first, or rinse the other zones alone.</source>
+        <translation>%1 no se ha aplicado. Omítalo primero, o enjuague las otras zonas por separado.</translation>
+    </message>
+    <message>
+        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <translation>«%1» ha empezado, así que ya no se puede aplicar nada para ello. Deshágalo si fue un error.</translation>
+    </message>
+    <message>
+        <source>A look is not started: say what came of it.</source>
+        <translation>Una revisión no se empieza: diga qué resultó.</translation>
+    </message>
+    <message>
+        <source>%1 has been done already.</source>
+        <translation>«%1» ya está hecho.</translation>
+    </message>
+    <message>
+        <source>%1 was started already.</source>
+        <translation>«%1» ya había empezado.</translation>
+    </message>
+    <message>
+        <source>A look is not finished: say what came of it.</source>
+        <translation>Una revisión no se termina: diga qué resultó.</translation>
+    </message>
+    <message>
+        <source>%1 has not been started. Say first when it began.</source>
+        <translation>«%1» no ha empezado. Diga primero cuándo empezó.</translation>
+    </message>
+    <message>
+        <source>%1 has been finished already. To put its time right, correct that answer.</source>
+        <translation>«%1» ya terminó. Para corregir su hora, corrija esa respuesta.</translation>
+    </message>
+    <message>
+        <source>%1 is left out already.</source>
+        <translation>«%1» ya está omitido.</translation>
+    </message>
+    <message>
+        <source>%1 has begun and cannot be left out. Finish it, or undo its start.</source>
+        <translation>«%1» ha empezado y no se puede omitir. Termínelo, o deshaga su inicio.</translation>
+    </message>
+    <message>
+        <source>%1 has mixture on it, so its rinse cannot be left out.</source>
+        <translation>%1 lleva mezcla, así que su enjuague no se puede omitir.</translation>
+    </message>
+    <message>
+        <source>Stay %1 short of: %2</source>
+        <translation>Quedarse %1 por debajo de: %2</translation>
+    </message>
+    <message>
+        <source>Go %1 ahead of: %2</source>
+        <translation>Adelantarse %1 a: %2</translation>
+    </message>
+    <message>
+        <source>Go %1 off: %2</source>
+        <translation>Desviarse %1 de: %2</translation>
+    </message>
+    <message>
+        <source>Go %1 past: %2</source>
+        <translation>Pasarse %1 de: %2</translation>
+    </message>
+    <message>
+        <source>Carry on with what is least harm altogether</source>
+        <translation>Seguir con lo que hace menos daño en conjunto</translation>
+    </message>
+    <message>
+        <source>Skip: %1</source>
+        <translation>Saltar: %1</translation>
+    </message>
+    <message>
+        <source>Skip every look that is left at %1</source>
+        <translation>Saltar todas las revisiones restantes de %1</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 durante %2</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Omitir: %1</translation>
+    </message>
+    <message>
+        <source>Use %1 up to %2 after it is mixed (now %3)</source>
+        <translation>Usar %1 hasta %2 después de mezclarlo (ahora %3)</translation>
+    </message>
+    <message>
+        <source>Only if the product's leaflet allows it.</source>
+        <translation>Solo si el prospecto del producto lo permite.</translation>
+    </message>
+    <message>
+        <source>Mix another bowl of %1 for %2</source>
+        <translation>Mezclar otro bol de %1 para %2</translation>
+    </message>
+    <message>
+        <source>Have the basin for %1 %2 earlier than it is booked</source>
+        <translation>Tener el lavacabezas para %1 %2 antes de lo reservado</translation>
+    </message>
+    <message>
+        <source>Have the basin for %1 %2 later than it is booked</source>
+        <translation>Tener el lavacabezas para %1 %2 después de lo reservado</translation>
+    </message>
+    <message>
+        <source>Begin to apply %1 up to %2 after the end of %3 (now %4)</source>
+        <translation>Empezar %1 hasta %2 después del final de %3 (ahora %4)</translation>
+    </message>
+    <message>
+        <source>Begin to apply %1 at least %2 after the end of %3 (now %4)</source>
+        <translation>Empezar %1 al menos %2 después del final de %3 (ahora %4)</translation>
+    </message>
+    <message>
+        <source>Keep %1 to spare before the promised time (now %2)</source>
+        <translation>Dejar %1 de margen antes de la hora prometida (ahora %2)</translation>
+    </message>
+    <message>
+        <source>Keep %1 to spare before the promised time for %2 (now %3)</source>
+        <translation>Dejar %1 de margen antes de la hora prometida a %2 (ahora %3)</translation>
+    </message>
+    <message>
+        <source>Promise it %1 later</source>
+        <translation>Prometerlo %1 más tarde</translation>
+    </message>
+    <message>
+        <source>Promise it for %1 %2 later</source>
+        <translation>Prometerlo para %1 %2 más tarde</translation>
+    </message>
+    <message>
+        <source>The %1 to spare are used up as well.</source>
+        <translation>También se gastan los %1 de margen.</translation>
+    </message>
+    <message>
+        <source>Begin %1 earlier</source>
+        <translation>Empezar %1 antes</translation>
+    </message>
+    <message>
+        <source>Begin with %1 %2 earlier</source>
+        <translation>Empezar con %1 %2 antes</translation>
+    </message>
+    <message>
+        <source>Let %1 not be away at all</source>
+        <translation>Que %1 no se ausente</translation>
+    </message>
+    <message>
+        <source>Let %1 leave %2 later</source>
+        <translation>Que %1 se vaya %2 más tarde</translation>
+    </message>
+    <message>
+        <source>Let %1 come back %2 earlier</source>
+        <translation>Que %1 vuelva %2 antes</translation>
+    </message>
+    <message>
+        <source>Call another pair of hands</source>
+        <translation>Llamar a otra persona</translation>
+    </message>
+    <message>
+        <source>Use another basin (now %1)</source>
+        <translation>Usar otro lavacabezas (ahora %1)</translation>
+    </message>
+    <message>
+        <source>Let %1 develop up to %2 (now %3)</source>
+        <translation>Dejar %1 en exposición hasta %2 (ahora %3)</translation>
+    </message>
+    <message>
+        <source>Let %1 be rinsed from %2 on (now from %3)</source>
+        <translation>Dejar enjuagar %1 desde %2 (ahora desde %3)</translation>
+    </message>
+    <message>
+        <source>Let the first strand of %1 carry the mixture up to %2 (now %3)</source>
+        <translation>Dejar que el primer mechón de %1 lleve la mezcla hasta %2 (ahora %3)</translation>
+    </message>
+    <message>
+        <source>Let the last strand of %1 carry the mixture at least %2 (now %3)</source>
+        <translation>Dejar que el último mechón de %1 lleve la mezcla al menos %2 (ahora %3)</translation>
+    </message>
+    <message>
+        <source>Look at %1 up to %2 early or late (now %3)</source>
+        <translation>Revisar %1 hasta %2 antes o después (ahora %3)</translation>
+    </message>
+    <message>
+        <source>Let %1 be up to %2 early or late (now %3)</source>
+        <translation>Dejar que %1 sea hasta %2 antes o después (ahora %3)</translation>
+    </message>
+    <message>
+        <source>Apply %1 without waiting for %2</source>
+        <translation>Aplicar %1 sin esperar a %2</translation>
+    </message>
+    <message>
+        <source>Apply %1 up to %2 after %3 (now %4)</source>
+        <translation>Aplicar %1 hasta %2 después de %3 (ahora %4)</translation>
+    </message>
+    <message>
+        <source>See that the blend line can wait that long.</source>
+        <translation>Vea que la línea de transición pueda esperar tanto.</translation>
+    </message>
+    <message>
+        <source>Rinse %1 on its own</source>
+        <translation>Enjuagar %1 por separado</translation>
+    </message>
+    <message>
+        <source>Its neighbours have to stay dry.</source>
+        <translation>Sus vecinas deben quedar secas.</translation>
+    </message>
+    <message>
+        <source>%1, %2 before the others</source>
+        <translation>%1, %2 antes que las demás</translation>
+    </message>
+    <message>
+        <source>%1, %2 after the others</source>
+        <translation>%1, %2 después de las demás</translation>
+    </message>
+    <message>
+        <source>%1; and: %2</source>
+        <translation>%1; y: %2</translation>
+    </message>
+    <message>
+        <source>There is no service to plan.</source>
+        <translation>No hay ningún servicio que planificar.</translation>
+    </message>
+    <message>
+        <source>The clock times lie more than two years apart: check the dates.</source>
+        <translation>Las horas distan más de dos años: revise las fechas.</translation>
+    </message>
+    <message>
+        <source>This is more than can be planned at once: %1 moments, at most %2. Plan fewer coats at a time, or fewer looks.</source>
+        <translation>Esto es más de lo que se puede planificar a la vez: %1 momentos, como máximo %2. Planifique menos pasadas a la vez, o menos revisiones.</translation>
+    </message>
+    <message>
+        <source>%1: the basin is booked from a fixed time on</source>
+        <translation>%1: el lavacabezas está reservado desde una hora fija</translation>
+    </message>
+    <message>
+        <source>%1: the basin is booked, water by a fixed time</source>
+        <translation>%1: el lavacabezas está reservado, agua antes de una hora fija</translation>
+    </message>
+    <message>
+        <source>%1: used up within %2 of mixing</source>
+        <translation>%1: se gasta en %2 desde la mezcla</translation>
+    </message>
+    <message>
+        <source>%1: at least %2 after %3</source>
+        <translation>%1: al menos %2 después de %3</translation>
+    </message>
+    <message>
+        <source>%1: at most %2 after %3</source>
+        <translation>%1: como máximo %2 después de %3</translation>
+    </message>
+    <message>
+        <source>one pair of hands</source>
+        <translation>una sola persona</translation>
+    </message>
+    <message>
+        <source>%1 pairs of hands</source>
+        <translation>%1 personas</translation>
+    </message>
+    <message>
+        <source>one basin</source>
+        <translation>un lavacabezas</translation>
+    </message>
+    <message>
+        <source>%1 basins</source>
+        <translation>%1 lavacabezas</translation>
+    </message>
+    <message>
+        <source>nothing else is done to a head at the basin</source>
+        <translation>en el lavacabezas no se hace nada más a una cabeza</translation>
+    </message>
+    <message>
+        <source>%1 is away</source>
+        <translation>%1 está ausente</translation>
+    </message>
+    <message>
+        <source>ready by the promised time with %1 to spare</source>
+        <translation>listo a la hora prometida con %1 de margen</translation>
+    </message>
+    <message>
+        <source>ready by the promised time</source>
+        <translation>listo a la hora prometida</translation>
+    </message>
+    <message>
+        <source>%1: looks from %2, each within %3</source>
+        <translation>%1: revisiones desde %2, cada una con %3 de tolerancia</translation>
+    </message>
+    <message>
+        <source>%1: looks from %2 every %3, each within %4</source>
+        <translation>%1: revisiones desde %2 cada %3, cada una con %4 de tolerancia</translation>
+    </message>
+    <message>
+        <source>development of at least %1</source>
+        <translation>exposición de al menos %1</translation>
+    </message>
+    <message>
+        <source>development of at most %1</source>
+        <translation>exposición de como máximo %1</translation>
+    </message>
+    <message>
+        <source>first strand, from contact to water, at most %1</source>
+        <translation>primer mechón, del contacto al agua, como máximo %1</translation>
+    </message>
+    <message>
+        <source>last strand, from the end of application to water, at least %1</source>
+        <translation>último mechón, del final de la aplicación al agua, al menos %1</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3 before its water, within %4</source>
+        <translation>%1 %2: %3 antes de su agua, con %4 de tolerancia</translation>
+    </message>
+    <message>
+        <source>%1 goes on after %2</source>
+        <translation>%1 va después de %2</translation>
+    </message>
+    <message>
+        <source>%1 goes on within %2 of %3</source>
+        <translation>%1 va dentro de %2 tras %3</translation>
+    </message>
+    <message>
+        <source>No place was found for everybody. It is not known whether there is none.</source>
+        <translation>No se encontró sitio para todos. No se sabe si no lo hay.</translation>
+    </message>
+    <message>
+        <source>The search was stopped before anything was found.</source>
+        <translation>La búsqueda se detuvo antes de encontrar nada.</translation>
+    </message>
+    <message>
+        <source>Nothing fits, even with every limit left out: nobody here does what has to be done.</source>
+        <translation>No cabe nada, ni sin ningún límite: nadie aquí hace lo que hay que hacer.</translation>
+    </message>
+    <message>
+        <source>This cannot be kept: %1.</source>
+        <translation>Esto no se puede cumplir: %1.</translation>
+    </message>
+    <message>
+        <source>These cannot all hold together: %1.</source>
+        <translation>Estas no pueden cumplirse todas a la vez: %1.</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Revisar %1</translation>
+    </message>
+    <message>
+        <source>Look at %1 (%2)</source>
+        <translation>Revisar %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Apply %1</source>
+        <translation>Aplicar %1</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>Mezclar %1</translation>
+    </message>
+    <message>
+        <source>Rinse %1</source>
+        <translation>Enjuagar %1</translation>
+    </message>
+    <message>
+        <source>Rinse %1 alone</source>
+        <translation>Enjuagar %1 por separado</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Secar</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Valorar</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>and %1 more problems; mend these first</source>
+        <translation>y %1 problemas más; corrija primero estos</translation>
+    </message>
+    <message>
+        <source>is empty; list a bowl, or leave the key out for one without mixing</source>
+        <translation>está vacío; indique un bol</translation>
+    </message>
+    <message>
+        <source>bowls</source>
+        <translation>boles</translation>
+    </message>
+    <message>
+        <source>no zone is applied from this bowl; take it out, or name it in a zone</source>
+        <translation>ninguna zona se aplica de este bol; quítelo, o nómbrelo en una zona</translation>
+    </message>
+    <message>
+        <source>bowl</source>
+        <translation>bol</translation>
+    </message>
+    <message>
+        <source>is before earliest; swap them</source>
+        <translation>es antes de lo más temprano; intercámbielos</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <translation>está vacío; indique al menos un grupo de enjuague</translation>
+    </message>
+    <message>
+        <source>rinse groups</source>
+        <translation>grupos de enjuague</translation>
+    </message>
+    <message>
+        <source>no zone is rinsed in this group; take it out, or name it in a zone</source>
+        <translation>ninguna zona se enjuaga en este grupo; quítelo, o nómbrelo en una zona</translation>
+    </message>
+    <message>
+        <source>rinse group</source>
+        <translation>grupo de enjuague</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one zone</source>
+        <translation>está vacío; indique al menos una zona</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>zona</translation>
+    </message>
+    <message>
+        <source>%1 is less than least %2; raise most or lower least</source>
+        <translation>%1 es menos que el mínimo %2; suba el máximo o baje el mínimo</translation>
+    </message>
+    <message>
+        <source>times away</source>
+        <translation>ausencias</translation>
+    </message>
+    <message>
+        <source>is not after from; a time away ends later than it starts</source>
+        <translation>no es después del inicio; una ausencia acaba después de empezar</translation>
+    </message>
+    <message>
+        <source>is before the end of the time away above; list them in order, without overlap</source>
+        <translation>es antes del final de la ausencia anterior; póngalas en orden, sin solaparse</translation>
+    </message>
+    <message>
+        <source>%1 is listed twice; take one out</source>
+        <translation>%1 aparece dos veces; quite uno</translation>
+    </message>
+    <message>
+        <source>nobody does %1, and the service needs it; add it to the does of somebody</source>
+        <translation>nadie hace %1, y el servicio lo necesita; añádalo a alguien</translation>
+    </message>
+    <message>
+        <source>0 is too few; at least one basin is needed</source>
+        <translation>0 es muy poco; hace falta al menos un lavacabezas</translation>
+    </message>
+    <message>
+        <source>basins</source>
+        <translation>lavacabezas</translation>
+    </message>
+    <message>
+        <source>is empty; at least one pair of hands is needed</source>
+        <translation>está vacío; hace falta al menos una persona</translation>
+    </message>
+    <message>
+        <source>pairs of hands</source>
+        <translation>personas</translation>
+    </message>
+    <message>
+        <source>pair of hands</source>
+        <translation>persona</translation>
+    </message>
+    <message>
+        <source>%1 is negative; lengths run from 0 to 1440 (24 h)</source>
+        <translation>%1 es negativo; las duraciones van de 0 a 1440 (24 h)</translation>
+    </message>
+    <message>
+        <source>%1 is more than 1440 (24 h), the longest that is accepted</source>
+        <translation>%1 es más de 1440 (24 h), lo más largo que se acepta</translation>
+    </message>
+    <message>
+        <source>0 is too short; write at least one second, "0:01"</source>
+        <translation>0 es muy corto; ponga al menos un segundo, «0:01»</translation>
+    </message>
+    <message>
+        <source>%1 is negative; a harm runs from 0 to 1000</source>
+        <translation>%1 es negativo; un daño va de 0 a 1000</translation>
+    </message>
+    <message>
+        <source>%1 is more than 1000, the greatest harm</source>
+        <translation>%1 es más de 1000, el mayor daño</translation>
+    </message>
+    <message>
+        <source>is not between the years 2000 and 2099; mend the date</source>
+        <translation>no está entre los años 2000 y 2099; corrija la fecha</translation>
+    </message>
+    <message>
+        <source>%1 %2 are more than %3, the most that are accepted</source>
+        <translation>%1 %2 son más de %3, lo máximo que se acepta</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text; write it again</source>
+        <translation>no es texto UTF-8; escríbalo de nuevo</translation>
+    </message>
+    <message>
+        <source>holds a control character, such as a tab; take it out</source>
+        <translation>contiene un carácter de control, como un tabulador; quítelo</translation>
+    </message>
+    <message>
+        <source>has %1 characters; write at most %2</source>
+        <translation>tiene %1 caracteres; escriba como máximo %2</translation>
+    </message>
+    <message>
+        <source>is empty; write a name</source>
+        <translation>está vacío; escriba un nombre</translation>
+    </message>
+    <message>
+        <source>starts or ends with a space; take it out</source>
+        <translation>empieza o acaba con un espacio; quítelo</translation>
+    </message>
+    <message>
+        <source>%1 is the name of %2 too; give each %3 a name of its own</source>
+        <translation>%1 es también el nombre de %2; dé a cada uno un nombre propio (%3)</translation>
+    </message>
+    <message>
+        <source>%1 waits for %2</source>
+        <translation>%1 espera a %2</translation>
+    </message>
+    <message>
+        <source>%1; take one of these out</source>
+        <translation>%1; quite una de estas</translation>
+    </message>
+    <message>
+        <source>there is no such zone; name one of the coat</source>
+        <translation>no hay tal zona; nombre una de la pasada</translation>
+    </message>
+    <message>
+        <source>a zone cannot wait for itself; take it out</source>
+        <translation>una zona no puede esperarse a sí misma; quítela</translation>
+    </message>
+    <message>
+        <source>is not after not_before by more than the buffer; make it later</source>
+        <translation>no es posterior al inicio permitido en más del margen; póngalo más tarde</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one coat</source>
+        <translation>está vacío; indique al menos una pasada</translation>
+    </message>
+    <message>
+        <source>coats</source>
+        <translation>pasadas</translation>
+    </message>
+    <message>
+        <source>zones in all</source>
+        <translation>zonas en total</translation>
+    </message>
+    <message>
+        <source>leads to the next coat, and this is the last one; take it out</source>
+        <translation>lleva a la pasada siguiente, y esta es la última; quítelo</translation>
+    </message>
+    <message>
+        <source>coat</source>
+        <translation>pasada</translation>
+    </message>
+    <message>
+        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <translation>está vacío; use un nombre IANA como «Europe/London»</translation>
+    </message>
+    <message>
+        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <translation>solo las tramas se separan; póngalo en falso, o el tipo en tramas</translation>
+    </message>
+    <message>
+        <source>%1 is more than usual %2; make quickest at most usual</source>
+        <translation>%1 es más que lo habitual %2; ponga el mínimo como máximo en lo habitual</translation>
+    </message>
+    <message>
+        <source>%1 is less than usual %2; make slowest at least usual</source>
+        <translation>%1 es menos que lo habitual %2; ponga el máximo al menos en lo habitual</translation>
+    </message>
+    <message>
+        <source>%1 is more than target %2; make least at most the target</source>
+        <translation>%1 es más que el objetivo %2; ponga el mínimo como máximo en el objetivo</translation>
+    </message>
+    <message>
+        <source>%1 is less than target %2; make most at least the target</source>
+        <translation>%1 es menos que el objetivo %2; ponga el máximo al menos en el objetivo</translation>
+    </message>
+    <message>
+        <source>may take %1, longer than develop.most %2 counted from first contact; split the zone</source>
+        <translation>puede tardar %1, más que la exposición máxima %2 contada desde el primer mechón; divida la zona</translation>
+    </message>
+    <message>
+        <source>%1 is more than develop.most %2, counted from the same end of application; lower it or raise most</source>
+        <translation>%1 es más que la exposición máxima %2, contada desde el mismo final de aplicación; bájelo o suba el máximo</translation>
+    </message>
+    <message>
+        <source>%1 is not before until %2, so that no look would be due; look earlier, or leave looks out</source>
+        <translation>%1 no es antes del final %2, no tocaría ninguna revisión; revise antes, o quite las revisiones</translation>
+    </message>
+    <message>
+        <source>%1 makes more than %2 looks; look less often</source>
+        <translation>%1 da más de %2 revisiones; revise menos a menudo</translation>
+    </message>
+    <message>
+        <source>%1 is more than every %2, so that looks would change places; make it at most half of every</source>
+        <translation>%1 es más que el intervalo %2, las revisiones se cruzarían; póngalo como máximo en la mitad</translation>
+    </message>
+    <message>
+        <source>late jobs</source>
+        <translation>tareas finales</translation>
+    </message>
+    <message>
+        <source>%1 is more than before %2 and tolerance %3 leave until the water; start it earlier or make it shorter</source>
+        <translation>%1 es más de lo que %2 antes y la tolerancia %3 dejan hasta el agua; empiécela antes o hágala más corta</translation>
+    </message>
+    <message>
+        <source>there is no such bowl; name one of the coat</source>
+        <translation>no hay tal bol; nombre uno de la pasada</translation>
+    </message>
+    <message>
+        <source>there is no such rinse group; name one of the coat</source>
+        <translation>no hay tal grupo de enjuague; nombre uno de la pasada</translation>
+    </message>
+    <message>
+        <source>%1 is more than the %2 that the rinse takes; the zone must be reached before it ends</source>
+        <translation>%1 es más que los %2 del enjuague; debe llegarse a la zona antes de que acabe</translation>
+    </message>
+    <message>
+        <source>1 pair of hands here, %1 there</source>
+        <translation>1 persona aquí, %1 allí</translation>
+    </message>
+    <message>
+        <source>%1 pairs of hands here, %2 there</source>
+        <translation>%1 personas aquí, %2 allí</translation>
+    </message>
+    <message>
+        <source>%1 here, %2 there</source>
+        <translation>%1 aquí, %2 allí</translation>
+    </message>
+    <message>
+        <source>%1 is away at other times</source>
+        <translation>%1 se ausenta a otras horas</translation>
+    </message>
+    <message>
+        <source>%1 does other work</source>
+        <translation>%1 hace otro trabajo</translation>
+    </message>
+    <message>
+        <source>1 basin here, %1 there</source>
+        <translation>1 lavacabezas aquí, %1 allí</translation>
+    </message>
+    <message>
+        <source>%1 basins here, %2 there</source>
+        <translation>%1 lavacabezas aquí, %2 allí</translation>
+    </message>
+    <message>
+        <source>Say what is to be thought of next time.</source>
+        <translation>Diga en qué hay que pensar la próxima vez.</translation>
+    </message>
+    <message>
+        <source>Choose the zone that this is about.</source>
+        <translation>Elija la zona de que se trata.</translation>
+    </message>
+    <message>
+        <source>Say that in fewer words: at most %1 letters.</source>
+        <translation>Dígalo con menos palabras: %1 letras como máximo.</translation>
+    </message>
+    <message>
+        <source>Say that in one line.</source>
+        <translation>Dígalo en una línea.</translation>
+    </message>
+</context>
 </TS>

@@ -3457,4 +3457,989 @@ effacée</translation>
         <translation>Fermer  (Esc)</translation>
     </message>
 </context>
+<context>
+    <name>Sentence</name>
+    <message>
+        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
+        <translation>%1 n’est pas rincé. Dites quel est le résultat une fois que ce sera fait.</translation>
+    </message>
+    <message>
+        <source>Say how %1 turned out.</source>
+        <translation>Dites quel est le résultat pour %1.</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message numerus="yes">
+        <source>%n.</source>
+        <comment>an ordinal number, such as 2nd</comment>
+        <translation>
+            <numerusform>%ner</numerusform>
+            <numerusform>%ne</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>core::measure::Sentence</name>
+    <message>
+        <source>No run is under way.</source>
+        <translation>Aucune séance n’est en cours.</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 comes to help</source>
+        <translation>%1 vient aider</translation>
+    </message>
+    <message>
+        <source>%1 has gone at %2</source>
+        <translation>%1 est parti à %2</translation>
+    </message>
+    <message>
+        <source>%1 is away from %2 to %3</source>
+        <translation>%1 s’absente de %2 à %3</translation>
+    </message>
+    <message>
+        <source>ready by %1</source>
+        <translation>prêt pour %1</translation>
+    </message>
+    <message>
+        <source>%1 is a zone more</source>
+        <translation>%1 est une zone de plus</translation>
+    </message>
+    <message>
+        <source>%1: used for up to %2</source>
+        <translation>%1 : employé jusqu’à %2</translation>
+    </message>
+    <message>
+        <source>water of %1 from %2</source>
+        <translation>eau de %1 dès %2</translation>
+    </message>
+    <message>
+        <source>water of %1 until %2</source>
+        <translation>eau de %1 jusqu’à %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 instead of %4</source>
+        <translation>%1 : %2 %3 au lieu de %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1 : %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 is rinsed as %2</source>
+        <translation>%1 est rincé comme %2</translation>
+    </message>
+    <message>
+        <source>develops at least</source>
+        <translation>pose au moins</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>cible</translation>
+    </message>
+    <message>
+        <source>develops at most</source>
+        <translation>pose au plus</translation>
+    </message>
+    <message>
+        <source>first strand at most</source>
+        <translation>première mèche au plus</translation>
+    </message>
+    <message>
+        <source>last strand at least</source>
+        <translation>dernière mèche au moins</translation>
+    </message>
+    <message>
+        <source>%1: other times of looks</source>
+        <translation>%1 : autres heures de contrôle</translation>
+    </message>
+    <message>
+        <source>%1: other times of its late jobs</source>
+        <translation>%1 : autres heures des derniers gestes</translation>
+    </message>
+    <message>
+        <source>%1: another gap after the zone before</source>
+        <translation>%1 : autre écart après la zone d’avant</translation>
+    </message>
+    <message>
+        <source>applying %1 stops before it is done</source>
+        <translation>l’application de %1 s’arrête avant d’être finie</translation>
+    </message>
+    <message>
+        <source>%1: something is left out</source>
+        <translation>%1 : quelque chose est laissé de côté</translation>
+    </message>
+    <message>
+        <source>What a run has begun with cannot be taken out of it. Leave it out instead.</source>
+        <translation>Ce avec quoi une séance a commencé ne peut pas en être retiré. Laissez-le plutôt de côté.</translation>
+    </message>
+    <message>
+        <source>There is no such task in this service. Choose one from the list.</source>
+        <translation>Cette tâche n’existe pas dans cette prestation. Choisissez-en une dans la liste.</translation>
+    </message>
+    <message>
+        <source>%1 has begun and cannot be left out.</source>
+        <translation>« %1 » a commencé et ne peut pas être laissé de côté.</translation>
+    </message>
+    <message>
+        <source>Only applying that is under way can be interrupted.</source>
+        <translation>Seule une application en cours peut être interrompue.</translation>
+    </message>
+    <message>
+        <source>That is before %1 started. Give a later time.</source>
+        <translation>C’est avant le début de « %1 ». Donnez une heure plus tardive.</translation>
+    </message>
+    <message>
+        <source>Nothing of this coat is left that could be given up.</source>
+        <translation>Il ne reste rien de ce passage qui puisse être abandonné.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 is no longer planned</source>
+        <translation>%1 : plus prévu</translation>
+    </message>
+    <message>
+        <source>%1 is planned at %2</source>
+        <translation>%1 : prévu à %2</translation>
+    </message>
+    <message>
+        <source>%1 stays at %2</source>
+        <translation>%1 reste à %2</translation>
+    </message>
+    <message>
+        <source>%1 moves to %2 (from %3)</source>
+        <translation>%1 passe à %2 (au lieu de %3)</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more.</source>
+        <translation>%1 et %2 de plus.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>This is no answer that a run knows.</source>
+        <translation>Ce n’est pas une réponse qu’une séance connaît.</translation>
+    </message>
+    <message>
+        <source>That time is still to come. Answer when it has happened.</source>
+        <translation>Cette heure est encore à venir. Répondez quand c’est arrivé.</translation>
+    </message>
+    <message>
+        <source>That is more than a day ago. Give a time within the last 24 hours.</source>
+        <translation>Cela fait plus d’un jour. Donnez une heure des dernières 24 heures.</translation>
+    </message>
+    <message>
+        <source>This run was ended. Undo that to go on with it.</source>
+        <translation>Cette séance a été terminée. Annulez cela pour la continuer.</translation>
+    </message>
+    <message>
+        <source>at most %1 development</source>
+        <translation>au plus %1 de pose</translation>
+    </message>
+    <message>
+        <source>first strand at most %1</source>
+        <translation>première mèche au plus %1</translation>
+    </message>
+    <message>
+        <source>What was changed later builds on that. Undo the later change first.</source>
+        <translation>Ce qui a été changé plus tard s’appuie là-dessus. Annulez d’abord le changement plus récent.</translation>
+    </message>
+    <message>
+        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <translation>Ce qui a été dit de « %1 » est venu après ce changement, qui l’a apporté. Annulez-le d’abord.</translation>
+    </message>
+    <message>
+        <source>'%1' has begun since. Undo that first.</source>
+        <translation>« %1 » a commencé depuis. Annulez cela d’abord.</translation>
+    </message>
+    <message>
+        <source>That answer does not stand any more.</source>
+        <translation>Cette réponse ne vaut plus.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Il n’y a rien à annuler.</translation>
+    </message>
+    <message>
+        <source>That is before the heat was put on. Give a later time.</source>
+        <translation>C’est avant que la chaleur soit mise. Donnez une heure plus tardive.</translation>
+    </message>
+    <message>
+        <source>That is after %1 ended. Give an earlier time.</source>
+        <translation>C’est après la fin de « %1 ». Donnez une heure plus tôt.</translation>
+    </message>
+    <message>
+        <source>That is before the zone was applied. Give a later time.</source>
+        <translation>C’est avant l’application de la zone. Donnez une heure plus tardive.</translation>
+    </message>
+    <message>
+        <source>There is no answer to put right.</source>
+        <translation>Il n’y a pas de réponse à corriger.</translation>
+    </message>
+    <message>
+        <source>Heat is on this head already. Say first that it was taken off.</source>
+        <translation>La chaleur est déjà sur cette tête. Dites d’abord qu’elle a été ôtée.</translation>
+    </message>
+    <message>
+        <source>Nothing was on the hair then that heat could be for. Say first what was applied.</source>
+        <translation>Rien n’était alors sur les cheveux pour quoi chauffer. Dites d’abord ce qui a été appliqué.</translation>
+    </message>
+    <message>
+        <source>Say for how many minutes the heat stays, or nothing.</source>
+        <translation>Dites combien de minutes la chaleur reste, ou rien.</translation>
+    </message>
+    <message>
+        <source>No heat is on this head.</source>
+        <translation>Aucune chaleur n’est sur cette tête.</translation>
+    </message>
+    <message>
+        <source>Heat is never planned, so it cannot be left out.</source>
+        <translation>La chaleur n’est jamais prévue, elle ne peut donc pas être laissée de côté.</translation>
+    </message>
+    <message>
+        <source>%1 has not been applied yet.</source>
+        <translation>%1 n’est pas encore appliqué.</translation>
+    </message>
+    <message>
+        <source>%1 has been rinsed already.</source>
+        <translation>%1 est déjà rincé.</translation>
+    </message>
+    <message>
+        <source>That is before %1 was applied. Give a later time.</source>
+        <translation>C’est avant l’application de %1. Donnez une heure plus tardive.</translation>
+    </message>
+    <message>
+        <source>That is no look. Choose the look that was made.</source>
+        <translation>Ce n’est pas un contrôle. Choisissez le contrôle qui a été fait.</translation>
+    </message>
+    <message>
+        <source>'%1' was answered already. To put that right, undo it.</source>
+        <translation>« %1 » a déjà sa réponse. Pour la corriger, annulez-la.</translation>
+    </message>
+    <message>
+        <source>There is no such look in this service. Choose one from the list.</source>
+        <translation>Ce contrôle n’existe pas dans cette prestation. Choisissez-en un dans la liste.</translation>
+    </message>
+    <message>
+        <source>Say in how many minutes to look again.</source>
+        <translation>Dites dans combien de minutes contrôler de nouveau.</translation>
+    </message>
+    <message>
+        <source>%1 is being rinsed already.</source>
+        <translation>%1 est déjà en train d’être rincé.</translation>
+    </message>
+    <message>
+        <source>%1 is still being applied. Say first that it has ended.</source>
+        <translation>%1 est encore en application. Dites d’abord qu’elle est finie.</translation>
+    </message>
+    <message>
+        <source>At that time %1 was still being applied. Give a later time.</source>
+        <translation>À cette heure, %1 était encore en application. Donnez une heure plus tardive.</translation>
+    </message>
+    <message>
+        <source>Choose the zone to rinse.</source>
+        <translation>Choisissez la zone à rincer.</translation>
+    </message>
+    <message>
+        <source>What was seen is kept with a look. Answer the look of this zone with it.</source>
+        <translation>Ce qui a été vu va avec un contrôle. Répondez-le au contrôle de cette zone.</translation>
+    </message>
+    <message>
+        <source>That zone has nothing like '%1' that could have been done.</source>
+        <translation>Cette zone n’a rien comme « %1 » qui ait pu être fait.</translation>
+    </message>
+    <message>
+        <source>There is no such answer about a zone.</source>
+        <translation>Il n’y a pas de telle réponse sur une zone.</translation>
+    </message>
+    <message>
+        <source>That answer is not about one zone. Undo it instead.</source>
+        <translation>Cette réponse ne porte pas sur une zone. Annulez-la plutôt.</translation>
+    </message>
+    <message>
+        <source>Choose a zone of the same coat.</source>
+        <translation>Choisissez une zone du même passage.</translation>
+    </message>
+    <message>
+        <source>It is about that zone already.</source>
+        <translation>Elle porte déjà sur cette zone.</translation>
+    </message>
+    <message>
+        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <translation>Il ne reste aucune zone pour « %1 » : toutes ont été rincées à part ou laissées de côté.</translation>
+    </message>
+    <message>
+        <source>%1 has not been applied. Leave it out first, or rinse the other zones alone.</source>
+        <translation>%1 n’est pas appliqué. Laissez-le d’abord de côté, ou rincez les autres zones à part.</translation>
+    </message>
+    <message>
+        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <translation>« %1 » a commencé, rien ne peut donc plus être appliqué pour cela. Annulez-le si c’était une erreur.</translation>
+    </message>
+    <message>
+        <source>A look is not started: say what came of it.</source>
+        <translation>Un contrôle ne se commence pas : dites ce qu’il a donné.</translation>
+    </message>
+    <message>
+        <source>%1 has been done already.</source>
+        <translation>« %1 » est déjà fait.</translation>
+    </message>
+    <message>
+        <source>%1 was started already.</source>
+        <translation>« %1 » a déjà commencé.</translation>
+    </message>
+    <message>
+        <source>A look is not finished: say what came of it.</source>
+        <translation>Un contrôle ne se termine pas : dites ce qu’il a donné.</translation>
+    </message>
+    <message>
+        <source>%1 has not been started. Say first when it began.</source>
+        <translation>« %1 » n’a pas commencé. Dites d’abord quand.</translation>
+    </message>
+    <message>
+        <source>%1 has been finished already. To put its time right, correct that answer.</source>
+        <translation>« %1 » est déjà fini. Pour corriger l’heure, corrigez cette réponse.</translation>
+    </message>
+    <message>
+        <source>%1 is left out already.</source>
+        <translation>« %1 » est déjà laissé de côté.</translation>
+    </message>
+    <message>
+        <source>%1 has begun and cannot be left out. Finish it, or undo its start.</source>
+        <translation>« %1 » a commencé et ne peut pas être laissé de côté. Finissez-le, ou annulez son début.</translation>
+    </message>
+    <message>
+        <source>%1 has mixture on it, so its rinse cannot be left out.</source>
+        <translation>%1 porte du mélange, son rinçage ne peut donc pas être laissé de côté.</translation>
+    </message>
+    <message>
+        <source>Stay %1 short of: %2</source>
+        <translation>Rester %1 en deçà de : %2</translation>
+    </message>
+    <message>
+        <source>Go %1 ahead of: %2</source>
+        <translation>Devancer de %1 : %2</translation>
+    </message>
+    <message>
+        <source>Go %1 off: %2</source>
+        <translation>S’écarter de %1 de : %2</translation>
+    </message>
+    <message>
+        <source>Go %1 past: %2</source>
+        <translation>Dépasser de %1 : %2</translation>
+    </message>
+    <message>
+        <source>Carry on with what is least harm altogether</source>
+        <translation>Continuer avec le moindre mal en tout</translation>
+    </message>
+    <message>
+        <source>Skip: %1</source>
+        <translation>Passer : %1</translation>
+    </message>
+    <message>
+        <source>Skip every look that is left at %1</source>
+        <translation>Passer tous les contrôles restants de %1</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 pendant %2</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Laisser de côté : %1</translation>
+    </message>
+    <message>
+        <source>Use %1 up to %2 after it is mixed (now %3)</source>
+        <translation>Employer %1 jusqu’à %2 après le mélange (maintenant %3)</translation>
+    </message>
+    <message>
+        <source>Only if the product's leaflet allows it.</source>
+        <translation>Seulement si la notice du produit le permet.</translation>
+    </message>
+    <message>
+        <source>Mix another bowl of %1 for %2</source>
+        <translation>Mélanger un autre bol de %1 pour %2</translation>
+    </message>
+    <message>
+        <source>Have the basin for %1 %2 earlier than it is booked</source>
+        <translation>Avoir le bac pour %1 %2 plus tôt que réservé</translation>
+    </message>
+    <message>
+        <source>Have the basin for %1 %2 later than it is booked</source>
+        <translation>Avoir le bac pour %1 %2 plus tard que réservé</translation>
+    </message>
+    <message>
+        <source>Begin to apply %1 up to %2 after the end of %3 (now %4)</source>
+        <translation>Commencer %1 jusqu’à %2 après la fin de %3 (maintenant %4)</translation>
+    </message>
+    <message>
+        <source>Begin to apply %1 at least %2 after the end of %3 (now %4)</source>
+        <translation>Commencer %1 au moins %2 après la fin de %3 (maintenant %4)</translation>
+    </message>
+    <message>
+        <source>Keep %1 to spare before the promised time (now %2)</source>
+        <translation>Garder %1 de marge avant l’heure promise (maintenant %2)</translation>
+    </message>
+    <message>
+        <source>Keep %1 to spare before the promised time for %2 (now %3)</source>
+        <translation>Garder %1 de marge avant l’heure promise à %2 (maintenant %3)</translation>
+    </message>
+    <message>
+        <source>Promise it %1 later</source>
+        <translation>Promettre %1 plus tard</translation>
+    </message>
+    <message>
+        <source>Promise it for %1 %2 later</source>
+        <translation>Promettre pour %1 %2 plus tard</translation>
+    </message>
+    <message>
+        <source>The %1 to spare are used up as well.</source>
+        <translation>Les %1 de marge sont utilisées aussi.</translation>
+    </message>
+    <message>
+        <source>Begin %1 earlier</source>
+        <translation>Commencer %1 plus tôt</translation>
+    </message>
+    <message>
+        <source>Begin with %1 %2 earlier</source>
+        <translation>Commencer %1 %2 plus tôt</translation>
+    </message>
+    <message>
+        <source>Let %1 not be away at all</source>
+        <translation>Que %1 ne s’absente pas du tout</translation>
+    </message>
+    <message>
+        <source>Let %1 leave %2 later</source>
+        <translation>Que %1 parte %2 plus tard</translation>
+    </message>
+    <message>
+        <source>Let %1 come back %2 earlier</source>
+        <translation>Que %1 revienne %2 plus tôt</translation>
+    </message>
+    <message>
+        <source>Call another pair of hands</source>
+        <translation>Appeler une personne de plus</translation>
+    </message>
+    <message>
+        <source>Use another basin (now %1)</source>
+        <translation>Employer un bac de plus (maintenant %1)</translation>
+    </message>
+    <message>
+        <source>Let %1 develop up to %2 (now %3)</source>
+        <translation>Laisser poser %1 jusqu’à %2 (maintenant %3)</translation>
+    </message>
+    <message>
+        <source>Let %1 be rinsed from %2 on (now from %3)</source>
+        <translation>Laisser rincer %1 dès %2 (maintenant dès %3)</translation>
+    </message>
+    <message>
+        <source>Let the first strand of %1 carry the mixture up to %2 (now %3)</source>
+        <translation>Laisser la première mèche de %1 porter le mélange jusqu’à %2 (maintenant %3)</translation>
+    </message>
+    <message>
+        <source>Let the last strand of %1 carry the mixture at least %2 (now %3)</source>
+        <translation>Laisser la dernière mèche de %1 porter le mélange au moins %2 (maintenant %3)</translation>
+    </message>
+    <message>
+        <source>Look at %1 up to %2 early or late (now %3)</source>
+        <translation>Contrôler %1 jusqu’à %2 plus tôt ou plus tard (maintenant %3)</translation>
+    </message>
+    <message>
+        <source>Let %1 be up to %2 early or late (now %3)</source>
+        <translation>Laisser %1 venir jusqu’à %2 plus tôt ou plus tard (maintenant %3)</translation>
+    </message>
+    <message>
+        <source>Apply %1 without waiting for %2</source>
+        <translation>Appliquer %1 sans attendre %2</translation>
+    </message>
+    <message>
+        <source>Apply %1 up to %2 after %3 (now %4)</source>
+        <translation>Appliquer %1 jusqu’à %2 après %3 (maintenant %4)</translation>
+    </message>
+    <message>
+        <source>See that the blend line can wait that long.</source>
+        <translation>Veillez à ce que la ligne de fondu puisse attendre aussi longtemps.</translation>
+    </message>
+    <message>
+        <source>Rinse %1 on its own</source>
+        <translation>Rincer %1 à part</translation>
+    </message>
+    <message>
+        <source>Its neighbours have to stay dry.</source>
+        <translation>Ses voisines doivent rester sèches.</translation>
+    </message>
+    <message>
+        <source>%1, %2 before the others</source>
+        <translation>%1, %2 avant les autres</translation>
+    </message>
+    <message>
+        <source>%1, %2 after the others</source>
+        <translation>%1, %2 après les autres</translation>
+    </message>
+    <message>
+        <source>%1; and: %2</source>
+        <translation>%1 ; et : %2</translation>
+    </message>
+    <message>
+        <source>There is no service to plan.</source>
+        <translation>Il n’y a pas de prestation à planifier.</translation>
+    </message>
+    <message>
+        <source>The clock times lie more than two years apart: check the dates.</source>
+        <translation>Les heures sont distantes de plus de deux ans : vérifiez les dates.</translation>
+    </message>
+    <message>
+        <source>This is more than can be planned at once: %1 moments, at most %2. Plan fewer coats at a time, or fewer looks.</source>
+        <translation>C’est plus qu’il n’est possible de planifier à la fois : %1 moments, au plus %2. Planifiez moins de passages à la fois, ou moins de contrôles.</translation>
+    </message>
+    <message>
+        <source>%1: the basin is booked from a fixed time on</source>
+        <translation>%1 : le bac est réservé à partir d’une heure fixe</translation>
+    </message>
+    <message>
+        <source>%1: the basin is booked, water by a fixed time</source>
+        <translation>%1 : le bac est réservé, l’eau avant une heure fixe</translation>
+    </message>
+    <message>
+        <source>%1: used up within %2 of mixing</source>
+        <translation>%1 : employé dans les %2 après le mélange</translation>
+    </message>
+    <message>
+        <source>%1: at least %2 after %3</source>
+        <translation>%1 : au moins %2 après %3</translation>
+    </message>
+    <message>
+        <source>%1: at most %2 after %3</source>
+        <translation>%1 : au plus %2 après %3</translation>
+    </message>
+    <message>
+        <source>one pair of hands</source>
+        <translation>une seule personne</translation>
+    </message>
+    <message>
+        <source>%1 pairs of hands</source>
+        <translation>%1 personnes</translation>
+    </message>
+    <message>
+        <source>one basin</source>
+        <translation>un bac</translation>
+    </message>
+    <message>
+        <source>%1 basins</source>
+        <translation>%1 bacs</translation>
+    </message>
+    <message>
+        <source>nothing else is done to a head at the basin</source>
+        <translation>rien d’autre ne se fait à une tête au bac</translation>
+    </message>
+    <message>
+        <source>%1 is away</source>
+        <translation>%1 est absent</translation>
+    </message>
+    <message>
+        <source>ready by the promised time with %1 to spare</source>
+        <translation>prêt à l’heure promise avec %1 de marge</translation>
+    </message>
+    <message>
+        <source>ready by the promised time</source>
+        <translation>prêt à l’heure promise</translation>
+    </message>
+    <message>
+        <source>%1: looks from %2, each within %3</source>
+        <translation>%1 : contrôles dès %2, chacun à %3 près</translation>
+    </message>
+    <message>
+        <source>%1: looks from %2 every %3, each within %4</source>
+        <translation>%1 : contrôles dès %2 toutes les %3, chacun à %4 près</translation>
+    </message>
+    <message>
+        <source>development of at least %1</source>
+        <translation>pose d’au moins %1</translation>
+    </message>
+    <message>
+        <source>development of at most %1</source>
+        <translation>pose d’au plus %1</translation>
+    </message>
+    <message>
+        <source>first strand, from contact to water, at most %1</source>
+        <translation>première mèche, du contact à l’eau, au plus %1</translation>
+    </message>
+    <message>
+        <source>last strand, from the end of application to water, at least %1</source>
+        <translation>dernière mèche, de la fin d’application à l’eau, au moins %1</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3 before its water, within %4</source>
+        <translation>%1 %2 : %3 avant son eau, à %4 près</translation>
+    </message>
+    <message>
+        <source>%1 goes on after %2</source>
+        <translation>%1 vient après %2</translation>
+    </message>
+    <message>
+        <source>%1 goes on within %2 of %3</source>
+        <translation>%1 vient dans les %2 après %3</translation>
+    </message>
+    <message>
+        <source>No place was found for everybody. It is not known whether there is none.</source>
+        <translation>Aucune place n’a été trouvée pour tout le monde. On ne sait pas s’il n’y en a pas.</translation>
+    </message>
+    <message>
+        <source>The search was stopped before anything was found.</source>
+        <translation>La recherche a été arrêtée avant d’avoir rien trouvé.</translation>
+    </message>
+    <message>
+        <source>Nothing fits, even with every limit left out: nobody here does what has to be done.</source>
+        <translation>Rien ne tient, même sans aucune limite : personne ici ne fait ce qui doit être fait.</translation>
+    </message>
+    <message>
+        <source>This cannot be kept: %1.</source>
+        <translation>Ceci ne peut pas tenir : %1.</translation>
+    </message>
+    <message>
+        <source>These cannot all hold together: %1.</source>
+        <translation>Tout ceci ne peut pas tenir ensemble : %1.</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Contrôler %1</translation>
+    </message>
+    <message>
+        <source>Look at %1 (%2)</source>
+        <translation>Contrôler %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Apply %1</source>
+        <translation>Appliquer %1</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>Mélanger %1</translation>
+    </message>
+    <message>
+        <source>Rinse %1</source>
+        <translation>Rincer %1</translation>
+    </message>
+    <message>
+        <source>Rinse %1 alone</source>
+        <translation>Rincer %1 à part</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Sécher</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Évaluer</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Chaleur</translation>
+    </message>
+    <message>
+        <source>and %1 more problems; mend these first</source>
+        <translation>et %1 autres problèmes ; corrigez d’abord ceux-ci</translation>
+    </message>
+    <message>
+        <source>is empty; list a bowl, or leave the key out for one without mixing</source>
+        <translation>est vide ; indiquez un bol</translation>
+    </message>
+    <message>
+        <source>bowls</source>
+        <translation>bols</translation>
+    </message>
+    <message>
+        <source>no zone is applied from this bowl; take it out, or name it in a zone</source>
+        <translation>aucune zone n’est appliquée depuis ce bol ; retirez-le, ou nommez-le dans une zone</translation>
+    </message>
+    <message>
+        <source>bowl</source>
+        <translation>bol</translation>
+    </message>
+    <message>
+        <source>is before earliest; swap them</source>
+        <translation>est avant le plus tôt ; échangez-les</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <translation>est vide ; indiquez au moins un groupe de rinçage</translation>
+    </message>
+    <message>
+        <source>rinse groups</source>
+        <translation>groupes de rinçage</translation>
+    </message>
+    <message>
+        <source>no zone is rinsed in this group; take it out, or name it in a zone</source>
+        <translation>aucune zone n’est rincée dans ce groupe ; retirez-le, ou nommez-le dans une zone</translation>
+    </message>
+    <message>
+        <source>rinse group</source>
+        <translation>groupe de rinçage</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one zone</source>
+        <translation>est vide ; indiquez au moins une zone</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>zone</translation>
+    </message>
+    <message>
+        <source>%1 is less than least %2; raise most or lower least</source>
+        <translation>%1 est inférieur au minimum %2 ; augmentez le maximum ou baissez le minimum</translation>
+    </message>
+    <message>
+        <source>times away</source>
+        <translation>absences</translation>
+    </message>
+    <message>
+        <source>is not after from; a time away ends later than it starts</source>
+        <translation>n’est pas après le début ; une absence finit après avoir commencé</translation>
+    </message>
+    <message>
+        <source>is before the end of the time away above; list them in order, without overlap</source>
+        <translation>est avant la fin de l’absence précédente ; listez-les dans l’ordre, sans chevauchement</translation>
+    </message>
+    <message>
+        <source>%1 is listed twice; take one out</source>
+        <translation>%1 figure deux fois ; retirez-en un</translation>
+    </message>
+    <message>
+        <source>nobody does %1, and the service needs it; add it to the does of somebody</source>
+        <translation>personne ne fait %1, et la prestation en a besoin ; ajoutez-le à quelqu’un</translation>
+    </message>
+    <message>
+        <source>0 is too few; at least one basin is needed</source>
+        <translation>0 ne suffit pas ; il faut au moins un bac</translation>
+    </message>
+    <message>
+        <source>basins</source>
+        <translation>bacs</translation>
+    </message>
+    <message>
+        <source>is empty; at least one pair of hands is needed</source>
+        <translation>est vide ; il faut au moins une personne</translation>
+    </message>
+    <message>
+        <source>pairs of hands</source>
+        <translation>personnes</translation>
+    </message>
+    <message>
+        <source>pair of hands</source>
+        <translation>personne</translation>
+    </message>
+    <message>
+        <source>%1 is negative; lengths run from 0 to 1440 (24 h)</source>
+        <translation>%1 est négatif ; les durées vont de 0 à 1440 (24 h)</translation>
+    </message>
+    <message>
+        <source>%1 is more than 1440 (24 h), the longest that is accepted</source>
+        <translation>%1 dépasse 1440 (24 h), le plus long accepté</translation>
+    </message>
+    <message>
+        <source>0 is too short; write at least one second, "0:01"</source>
+        <translation>0 est trop court ; mettez au moins une seconde, « 0:01 »</translation>
+    </message>
+    <message>
+        <source>%1 is negative; a harm runs from 0 to 1000</source>
+        <translation>%1 est négatif ; un mal va de 0 à 1000</translation>
+    </message>
+    <message>
+        <source>%1 is more than 1000, the greatest harm</source>
+        <translation>%1 dépasse 1000, le plus grand mal</translation>
+    </message>
+    <message>
+        <source>is not between the years 2000 and 2099; mend the date</source>
+        <translation>n’est pas entre les années 2000 et 2099 ; corrigez la date</translation>
+    </message>
+    <message>
+        <source>%1 %2 are more than %3, the most that are accepted</source>
+        <translation>%1 %2 dépassent %3, le plus qui soit accepté</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text; write it again</source>
+        <translation>n’est pas un texte UTF-8 ; réécrivez-le</translation>
+    </message>
+    <message>
+        <source>holds a control character, such as a tab; take it out</source>
+        <translation>contient un caractère de commande, comme une tabulation ; retirez-le</translation>
+    </message>
+    <message>
+        <source>has %1 characters; write at most %2</source>
+        <translation>a %1 caractères ; écrivez-en au plus %2</translation>
+    </message>
+    <message>
+        <source>is empty; write a name</source>
+        <translation>est vide ; écrivez un nom</translation>
+    </message>
+    <message>
+        <source>starts or ends with a space; take it out</source>
+        <translation>commence ou finit par une espace ; retirez-la</translation>
+    </message>
+    <message>
+        <source>%1 is the name of %2 too; give each %3 a name of its own</source>
+        <translation>%1 est aussi le nom de %2 ; donnez à chacun son propre nom (%3)</translation>
+    </message>
+    <message>
+        <source>%1 waits for %2</source>
+        <translation>%1 attend %2</translation>
+    </message>
+    <message>
+        <source>%1; take one of these out</source>
+        <translation>%1 ; retirez l’un d’eux</translation>
+    </message>
+    <message>
+        <source>there is no such zone; name one of the coat</source>
+        <translation>cette zone n’existe pas ; nommez-en une du passage</translation>
+    </message>
+    <message>
+        <source>a zone cannot wait for itself; take it out</source>
+        <translation>une zone ne peut pas s’attendre elle-même ; retirez-la</translation>
+    </message>
+    <message>
+        <source>is not after not_before by more than the buffer; make it later</source>
+        <translation>n’est pas après le début permis de plus que la marge ; mettez plus tard</translation>
+    </message>
+    <message>
+        <source>is empty; list at least one coat</source>
+        <translation>est vide ; indiquez au moins un passage</translation>
+    </message>
+    <message>
+        <source>coats</source>
+        <translation>passages</translation>
+    </message>
+    <message>
+        <source>zones in all</source>
+        <translation>zones en tout</translation>
+    </message>
+    <message>
+        <source>leads to the next coat, and this is the last one; take it out</source>
+        <translation>mène au passage suivant, et celui-ci est le dernier ; retirez-le</translation>
+    </message>
+    <message>
+        <source>coat</source>
+        <translation>passage</translation>
+    </message>
+    <message>
+        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <translation>est vide ; employez un nom IANA tel que « Europe/London »</translation>
+    </message>
+    <message>
+        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <translation>seuls des tissages se séparent ; mettez faux, ou la sorte tissages</translation>
+    </message>
+    <message>
+        <source>%1 is more than usual %2; make quickest at most usual</source>
+        <translation>%1 dépasse l’habituel %2 ; mettez le plus vite au plus à l’habituel</translation>
+    </message>
+    <message>
+        <source>%1 is less than usual %2; make slowest at least usual</source>
+        <translation>%1 est inférieur à l’habituel %2 ; mettez le plus lent au moins à l’habituel</translation>
+    </message>
+    <message>
+        <source>%1 is more than target %2; make least at most the target</source>
+        <translation>%1 dépasse la cible %2 ; mettez au moins au plus la cible</translation>
+    </message>
+    <message>
+        <source>%1 is less than target %2; make most at least the target</source>
+        <translation>%1 est inférieur à la cible %2 ; mettez au plus au moins la cible</translation>
+    </message>
+    <message>
+        <source>may take %1, longer than develop.most %2 counted from first contact; split the zone</source>
+        <translation>peut prendre %1, plus que la pose maximale %2 comptée dès la première mèche ; divisez la zone</translation>
+    </message>
+    <message>
+        <source>%1 is more than develop.most %2, counted from the same end of application; lower it or raise most</source>
+        <translation>%1 dépasse la pose maximale %2, comptée depuis la même fin d’application ; baissez-le ou augmentez le maximum</translation>
+    </message>
+    <message>
+        <source>%1 is not before until %2, so that no look would be due; look earlier, or leave looks out</source>
+        <translation>%1 n’est pas avant la fin %2, aucun contrôle n’aurait lieu ; contrôlez plus tôt, ou laissez les contrôles</translation>
+    </message>
+    <message>
+        <source>%1 makes more than %2 looks; look less often</source>
+        <translation>%1 fait plus de %2 contrôles ; contrôlez moins souvent</translation>
+    </message>
+    <message>
+        <source>%1 is more than every %2, so that looks would change places; make it at most half of every</source>
+        <translation>%1 dépasse l’intervalle %2, des contrôles s’échangeraient ; mettez au plus la moitié</translation>
+    </message>
+    <message>
+        <source>late jobs</source>
+        <translation>derniers gestes</translation>
+    </message>
+    <message>
+        <source>%1 is more than before %2 and tolerance %3 leave until the water; start it earlier or make it shorter</source>
+        <translation>%1 dépasse ce que %2 avant et la tolérance %3 laissent jusqu’à l’eau ; commencez plus tôt ou raccourcissez</translation>
+    </message>
+    <message>
+        <source>there is no such bowl; name one of the coat</source>
+        <translation>ce bol n’existe pas ; nommez-en un du passage</translation>
+    </message>
+    <message>
+        <source>there is no such rinse group; name one of the coat</source>
+        <translation>ce groupe de rinçage n’existe pas ; nommez-en un du passage</translation>
+    </message>
+    <message>
+        <source>%1 is more than the %2 that the rinse takes; the zone must be reached before it ends</source>
+        <translation>%1 dépasse les %2 du rinçage ; la zone doit être atteinte avant sa fin</translation>
+    </message>
+    <message>
+        <source>1 pair of hands here, %1 there</source>
+        <translation>1 personne ici, %1 là</translation>
+    </message>
+    <message>
+        <source>%1 pairs of hands here, %2 there</source>
+        <translation>%1 personnes ici, %2 là</translation>
+    </message>
+    <message>
+        <source>%1 here, %2 there</source>
+        <translation>%1 ici, %2 là</translation>
+    </message>
+    <message>
+        <source>%1 is away at other times</source>
+        <translation>%1 s’absente à d’autres heures</translation>
+    </message>
+    <message>
+        <source>%1 does other work</source>
+        <translation>%1 fait un autre travail</translation>
+    </message>
+    <message>
+        <source>1 basin here, %1 there</source>
+        <translation>1 bac ici, %1 là</translation>
+    </message>
+    <message>
+        <source>%1 basins here, %2 there</source>
+        <translation>%1 bacs ici, %2 là</translation>
+    </message>
+    <message>
+        <source>Say what is to be thought of next time.</source>
+        <translation>Dites à quoi il faudra penser la prochaine fois.</translation>
+    </message>
+    <message>
+        <source>Choose the zone that this is about.</source>
+        <translation>Choisissez la zone dont il s’agit.</translation>
+    </message>
+    <message>
+        <source>Say that in fewer words: at most %1 letters.</source>
+        <translation>Dites-le en moins de mots : %1 lettres au plus.</translation>
+    </message>
+    <message>
+        <source>Say that in one line.</source>
+        <translation>Dites-le en une ligne.</translation>
+    </message>
+</context>
 </TS>

@@ -47,7 +47,7 @@ int main(int count, char** arguments)
     budget.better = [&](const Plan& plan) { print(passed(), "plan", plan->worth); };
     const auto plan = core::stagger::plan(question, budget);
     if (!plan) {
-        std::printf("%8.3f s  %s\n", passed(), plan.error().text.c_str());
+        std::printf("%8.3f s  %s\n", passed(), plan.error().text.text().c_str());
         return 1;
     }
     print(passed(), "plan", (*plan)->worth);

@@ -204,7 +204,7 @@ TEST(Checker, LetsALimitBeBrokenOnlyWhereThePlanSaysSo)
     plan.provedBound = plan.worth;
     EXPECT_THAT(violations(question, plan), Contains(StartsWith("rule 2: Left, develops longer")));
     plan.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
-                           .what = "Left: 41 min development",
+                           .what = std::string{"Left: 41 min development"},
                            .by = minutes{1},
                            .already = false});
     EXPECT_THAT(violations(question, plan), IsEmpty());
@@ -214,7 +214,7 @@ TEST(Checker, LetsWhatHasHappenedBePastALimit)
 {
     PlanData plan = livePlan(30);
     plan.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
-                           .what = "Left: applied too late",
+                           .what = std::string{"Left: applied too late"},
                            .by = minutes{1},
                            .already = true});
     EXPECT_THAT(violations(live(), plan), IsEmpty());
@@ -226,7 +226,7 @@ TEST(Checker, LetsWhatHasHappenedBePastALimit)
     question.mayBreakLimits = true;
     PlanData longer = livePlan(50);  // Too long, which is no fact.
     longer.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
-                             .what = "Left: applied too late",
+                             .what = std::string{"Left: applied too late"},
                              .by = minutes{1},
                              .already = true});
     EXPECT_THAT(violations(question, longer), Contains(StartsWith("rule 2: Left, develops longer")));

@@ -126,7 +126,7 @@ std::string PlanView::nameOf(const TaskId& id) const
     const std::string text = core::stagger::taskIdText(id);
     if (id.service >= m_question.services.size() || !core::stagger::isTaskOf(head(id.service), id))
         return text;
-    return core::stagger::taskName(head(id.service), id) + " (" + text + ")";
+    return core::stagger::taskName(head(id.service), id).text() + " (" + text + ")";
 }
 
 const PlannedTask* mixOf(const PlanView& view, const ZoneView& zone)

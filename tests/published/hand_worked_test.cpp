@@ -59,7 +59,7 @@ Plan planned(const Question& question)
     EXPECT_THAT(core::service::checkService(question.services.front()), IsEmpty());
     auto plan = core::stagger::plan(question);
     if (!plan)
-        throw std::runtime_error("nothing fits: " + plan.error().text);
+        throw std::runtime_error("nothing fits: " + plan.error().text.text());
     EXPECT_TRUE((*plan)->proved);
     EXPECT_THAT(oracle::violations(question, plan->data()), IsEmpty());
     return *std::move(plan);
@@ -73,7 +73,7 @@ std::string refusal(const Question& question)
         return "it fits";
     std::string words = plan.error().text;
     for (const core::stagger::Demand& demand : plan.error().demands)
-        words += "\n" + demand.what;
+        words += "\n" + demand.what.text();
     return words;
 }
 

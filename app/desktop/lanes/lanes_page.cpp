@@ -11,6 +11,7 @@
 #include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/words.h"
 #include "app/session/choice_search.h"
 #include "app/view/amend_view.h"
@@ -277,9 +278,8 @@ void LanesPage::showPicture(const view::LanesView& lanes)
     m_factsDrawn = m_session.facts().size() + 1;
     m_momentDrawn = m_session.state().now;
     m_strands->showPicture(picture, m_clock, [this](const view::TaskId& id) {
-        return words::ofHead(
-            view::headOf(m_session.services(), id.service),
-            QString::fromStdString(core::stagger::taskName(m_session.services()[id.service], id)));
+        return words::ofHead(view::headOf(m_session.services(), id.service),
+                             inWords(core::stagger::taskName(m_session.services()[id.service], id)));
     });
 }
 
@@ -287,10 +287,10 @@ void LanesPage::showChanges()
 {
     const std::size_t mostSaid = isCramped() ? 1 : 2;
     QStringList said;
-    const std::string changes =
+    const core::measure::Sentence changes =
         core::run::changesText(m_session.services(), m_session.state().changes, *m_zones, mostSaid);
     if (!changes.empty())
-        said << tr("Planned again: %1").arg(QString::fromStdString(changes));
+        said << tr("Planned again: %1").arg(inWords(changes));
     if (!m_chosen.isEmpty() && m_chosenFacts == m_session.facts().size())
         said.prepend(m_chosen);
     if (m_session.isPlanningLong())
@@ -345,7 +345,7 @@ bool LanesPage::answer(const core::run::Answer& answer)
         return false;
     const auto refusal = m_session.answer(answer);
     if (refusal)
-        warn(QString::fromStdString(refusal->what));
+        warn(inWords(refusal->what));
     else
         m_resumed->say({});
     refresh();

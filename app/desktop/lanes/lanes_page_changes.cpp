@@ -9,6 +9,7 @@
 #include "app/desktop/lanes/outcome_panel.h"
 #include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/theme.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/words.h"
 #include "app/session/choice_search.h"
 #include "core/run/amend/amend.h"
@@ -169,7 +170,7 @@ bool LanesPage::isCramped() const
 void LanesPage::showReason()
 {
     const auto& reason = m_session.state().reason;
-    m_reason->showReason(reason ? QString::fromStdString(reason->text) : QString{});
+    m_reason->showReason(reason ? inWords(reason->text) : QString{});
     auto list = ReasonBand::List::Closed;
     if (m_choices->isOpen())
         list = m_choices->takesLong()  ? ReasonBand::List::SearchingLong
@@ -234,7 +235,7 @@ void LanesPage::choose(std::size_t place)
         m_choices->close();
         return takeFocus();
     }
-    amend(core::run::choiceAnswer(chosen), tr("Chosen: %1.").arg(QString::fromStdString(chosen.what)));
+    amend(core::run::choiceAnswer(chosen), tr("Chosen: %1.").arg(inWords(chosen.what)));
 }
 
 /// What was changed is said with what that moves, until something else happens.

@@ -1,6 +1,7 @@
 #include "app/desktop/lanes/last_answer.h"
 
 #include "app/desktop/records/result_words.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/words.h"
 #include "core/run/amend/amendment_text.h"
 #include "core/run/amend/revisions.h"
@@ -42,8 +43,9 @@ QString amended(const Setup& setup, std::span<const Fact> facts, const Fact& fac
                 const core::measure::TimeZones& zones)
 {
     const auto place = core::run::placeOf(facts, fact.number);
-    const std::string what = place ? core::run::amendmentText(setup, facts, *place, zones) : std::string{};
-    return what.empty() ? Text::tr("what is planned was changed") : QString::fromStdString(what);
+    const core::measure::Sentence what =
+        place ? core::run::amendmentText(setup, facts, *place, zones) : core::measure::Sentence{};
+    return what.empty() ? Text::tr("what is planned was changed") : inWords(what);
 }
 
 /// "Root turned out too warm, brassy 15:10", "For next time 15:11: two minutes less"
@@ -81,9 +83,8 @@ QString answerText(const Setup& setup, std::span<const Fact> facts, const std::v
     if (last.kind == FactKind::TurnedOut || last.kind == FactKind::Noted)
         return words::ofHead(head,
                              lookedBack(services.at(last.task.service).coats.at(last.task.coat), last, when));
-    const std::string task = core::stagger::taskName(services.at(last.task.service), last.task);
-    QString text =
-        QStringLiteral("%1: %2 %3").arg(words::ofHead(head, QString::fromStdString(task)), verb(last), when);
+    const QString task = inWords(core::stagger::taskName(services.at(last.task.service), last.task));
+    QString text = QStringLiteral("%1: %2 %3").arg(words::ofHead(head, task), verb(last), when);
     if (!first.tone.empty())
         text += QStringLiteral(", ") + QString::fromStdString(first.tone);
     return text;

@@ -1,5 +1,7 @@
 #include "app/desktop/setup/part_table.h"
 
+#include "app/desktop/sentences.h"
+
 namespace app::desktop {
 namespace {
 
@@ -71,7 +73,7 @@ QString PartTable::wrongAt(const QModelIndex& cell) const
     QStringList wrong;
     for (const core::service::Problem& problem : m_document.problems())
         if (cellOf(problem.place) == cell)
-            wrong << QString::fromStdString(problem.what);
+            wrong << inWords(problem.what);
     return wrong.join(QLatin1Char{'\n'});
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/setup/plan_text.h"
 #include "app/desktop/setup/reason_panel.h"
 #include "app/desktop/words.h"
@@ -36,8 +37,8 @@ QLabel* makeLabel(const char* name)
 /// What is done on another head is told by its name alone.
 QString jobName(const std::vector<core::service::Service>& services, std::size_t head, const view::TaskId& id)
 {
-    return QString::fromStdString(id.service == head ? core::stagger::taskName(services[id.service], id)
-                                                     : core::stagger::headName(services, id.service));
+    return id.service == head ? inWords(core::stagger::taskName(services[id.service], id))
+                              : QString::fromStdString(core::stagger::headName(services, id.service));
 }
 
 }  // namespace
@@ -269,7 +270,7 @@ void PlanPanel::showReason(const core::stagger::NoPlan& reason)
     m_strands->clear();
     showOnly(m_reason);
     m_holding->hide();
-    say(*m_summary, QString::fromStdString(reason.text));
+    say(*m_summary, inWords(reason.text));
     m_reason->showReason(reason);
     m_cures.ask(question(), reason);
     stand(Standing::NothingFits);
@@ -299,9 +300,12 @@ void PlanPanel::showProblems()
 void PlanPanel::addProblems(std::size_t head)
 {
     for (const core::service::Problem& problem : m_document.problemsOf(head)) {
-        auto* item = new QListWidgetItem{words::ofHead(view::headOf(m_document.services(), head),
-                                                       QString::fromStdString(problemText(problem)))};
-        item->setData(PlaceRole, QString::fromStdString(problem.place));
+        const QString place = QString::fromStdString(problem.place);
+        const QString what = inWords(problem.what);
+        auto* item = new QListWidgetItem{
+            words::ofHead(view::headOf(m_document.services(), head),
+                          place.isEmpty() ? what : QStringLiteral("%1: %2").arg(place, what))};
+        item->setData(PlaceRole, place);
         item->setData(HeadRole, static_cast<qulonglong>(head));
         m_problems->addItem(item);
     }

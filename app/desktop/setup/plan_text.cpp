@@ -1,5 +1,6 @@
 #include "app/desktop/setup/plan_text.h"
 
+#include "app/desktop/sentences.h"
 #include "app/desktop/words.h"
 
 #include <QCoreApplication>
@@ -77,7 +78,7 @@ QString change(const core::stagger::Cure& cure, const WallClock& clock)
 {
     QStringList steps;
     for (const core::stagger::CureStep& step : cure.steps) {
-        QString text = QString::fromStdString(step.what);
+        QString text = inWords(step.what);
         if (step.when && step.kind == core::stagger::CureKind::AnotherHands)
             text +=
                 Text::tr(", from %1 to %2").arg(clock.text(step.when->from), clock.text(step.when->until));
@@ -91,7 +92,7 @@ QString outcome(const core::stagger::Cure& cure, const WallClock& clock)
     QStringList parts;
     for (const core::stagger::CureStep& step : cure.steps)
         if (!step.note.empty())
-            parts << QString::fromStdString(step.note);
+            parts << inWords(step.note);
     const core::measure::Harm off = cure.plan->worth.deviation;
     const QString from = clock.text(cure.plan->start);
     const QString until = clock.text(cure.plan->end);

@@ -1,5 +1,6 @@
 #include "app/desktop/setup/service_document.h"
 
+#include "app/desktop/sentences.h"
 #include "app/view/lane_view.h"
 #include "core/service/shared_crew.h"
 
@@ -208,12 +209,11 @@ QString ServiceDocument::crewClash(const Service& here, const Service& there) co
     using namespace core::service;
     if (namesNoCrew(here.crew) || namesNoCrew(there.crew))
         return {};
-    const std::string difference = crewDifference(here.crew, there.crew);
+    const core::measure::Sentence difference = crewDifference(here.crew, there.crew);
     if (difference.empty())
         return {};
     return tr("Heads that are planned together share one crew: that of %1 is kept, not that of %2 (%3).")
-        .arg(QString::fromStdString(there.name), QString::fromStdString(here.name),
-             QString::fromStdString(difference));
+        .arg(QString::fromStdString(there.name), QString::fromStdString(here.name), inWords(difference));
 }
 
 }  // namespace app::desktop

@@ -71,19 +71,21 @@ std::vector<Service> withFirstLimits(const Setup& setup, std::vector<Service> se
     return services;
 }
 
-std::optional<std::string> whyNoAmendment(const std::vector<Service>& services,
-                                          const std::vector<Service>& amended)
+std::optional<Sentence> whyNoAmendment(const std::vector<Service>& services,
+                                       const std::vector<Service>& amended)
 {
     for (const Service& service : amended) {
         if (const std::vector<service::Problem> problems = service::checkService(service); !problems.empty())
-            return service::problemText(problems.front());
+            return problems.front().place.empty()
+                ? problems.front().what
+                : Sentence::worded("%1: %2", problems.front().place, problems.front().what);
     }
     const bool all = amended.size() >= services.size()
         && std::ranges::equal(
                          services, std::span{amended}.first(services.size()),
                          [](const Service& before, const Service& after) { return hasAllOf(before, after); });
     if (!all)
-        return "What a run has begun with cannot be taken out of it. Leave it out instead.";
+        return Sentence::worded("What a run has begun with cannot be taken out of it. Leave it out instead.");
     return {};
 }
 

@@ -14,7 +14,7 @@ std::vector<service::Service> withFirstLimits(const Setup& setup, std::vector<se
 
 /// Why `amended` cannot take the place of `services`, or nothing: it must pass every check, and whatever was
 /// there must still be there, as facts name places.
-std::optional<std::string> whyNoAmendment(const std::vector<service::Service>& services,
-                                          const std::vector<service::Service>& amended);
+std::optional<Sentence> whyNoAmendment(const std::vector<service::Service>& services,
+                                       const std::vector<service::Service>& amended);
 
 }  // namespace core::run

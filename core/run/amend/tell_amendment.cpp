@@ -40,9 +40,10 @@ tl::expected<Decision, Refusal> tellAmend(const Telling& telling)
     Amendment amendment{telling};
     for (const TaskId& task : telling.answer.drop) {
         if (!exists(telling.answer.services, task))
-            return refuse("There is no such task in this service. Choose one from the list.");
+            return refuse(
+                Sentence::worded("There is no such task in this service. Choose one from the list."));
         if (telling.progress.find(task))
-            return refuse(telling.nameOf(task) + " has begun and cannot be left out.");
+            return refuse(Sentence::worded("%1 has begun and cannot be left out.", telling.nameOf(task)));
         amendment.add(FactKind::Dropped, task);
     }
     return std::move(amendment).with(telling.answer.services);
@@ -53,9 +54,9 @@ tl::expected<Decision, Refusal> tellInterrupt(const Telling& telling)
     const TaskId& id = telling.answer.task;
     const auto* begun = id.kind == TaskKind::Apply ? telling.progress.find(id) : nullptr;
     if (!begun || begun->end)
-        return refuse("Only applying that is under way can be interrupted.");
+        return refuse(Sentence::worded("Only applying that is under way can be interrupted."));
     if (telling.happened() <= begun->start)
-        return refuse("That is before " + telling.nameOf(id) + " started. Give a later time.");
+        return refuse(Sentence::worded("That is before %1 started. Give a later time.", telling.nameOf(id)));
     std::vector<Service> amended = withRestOf(telling.services, telling.progress, id, telling.happened());
     if (const auto why = whyNoAmendment(telling.services, amended))
         return refuse(*why);
@@ -102,7 +103,7 @@ tl::expected<Decision, Refusal> tellAbandon(const Telling& telling)
         ++left;
     }
     if (left == 0)
-        return refuse("Nothing of this coat is left that could be given up.");
+        return refuse(Sentence::worded("Nothing of this coat is left that could be given up."));
     return std::move(amendment).with(telling.services);
 }
 

@@ -99,7 +99,7 @@ bool Builder::key(std::string& name)
     }
     if (std::ranges::find(keys, name) != keys.end())
         m_document.repeatedKeys.push_back(
-            {inside(at, clipped(name, 60)), "this key is there twice; keep one of them"});
+            {inside(at, clipped(name, 60)), std::string{"this key is there twice; keep one of them"}});
     keys.push_back(std::move(name));
     return true;
 }
@@ -168,10 +168,11 @@ tl::expected<Document, Problem> readJson(std::string_view text)
 {
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
         return tl::make_unexpected(
-            Problem{"", "the file is empty; a service file starts with { \"basinbell\": 1"});
+            Problem{"", std::string{"the file is empty; a service file starts with { \"basinbell\": 1"}});
     if (const auto invalid = firstInvalidUtf8(text))
-        return tl::make_unexpected(Problem{lineAndColumn(text.substr(0, *invalid), *invalid),
-                                           "this is not UTF-8 text; save the file in the encoding UTF-8"});
+        return tl::make_unexpected(
+            Problem{lineAndColumn(text.substr(0, *invalid), *invalid),
+                    std::string{"this is not UTF-8 text; save the file in the encoding UTF-8"}});
     if (const auto deep = firstTooDeep(text))
         return tl::make_unexpected(Problem{lineAndColumn(text, *deep),
                                            "brackets are nested more than " + std::to_string(mostDepth)

@@ -4,6 +4,9 @@
 #include <algorithm>
 
 namespace core::service::rules {
+
+using measure::Sentence;
+
 namespace {
 
 /// Whether no zone refers to `item`, one of `count`. A zone that refers to nothing
@@ -19,8 +22,9 @@ void checkBowls(const Coat& coat, const std::string& place, Findings& findings)
 {
     const std::string list = inside(place, "bowls");
     if (coat.bowls.empty())
-        findings.add(list, "is empty; list a bowl, or leave the key out for one without mixing");
-    if (!checkCount(findings, list, coat.bowls.size(), mostBowls, "bowls"))
+        findings.add(list,
+                     Sentence::worded("is empty; list a bowl, or leave the key out for one without mixing"));
+    if (!checkCount(findings, list, coat.bowls.size(), mostBowls, Sentence::worded("bowls")))
         return;
     std::vector<Named> named;
     for (std::size_t i = 0; i < coat.bowls.size(); ++i) {
@@ -33,9 +37,10 @@ void checkBowls(const Coat& coat, const std::string& place, Findings& findings)
             checkTask(findings, inside(at, "pot_life"), *bowl.potLife);
         checkText(findings, inside(at, "note"), bowl.note, longestNote, true);
         if (isUnused(coat, i, coat.bowls.size(), &Zone::bowl))
-            findings.add(at, "no zone is applied from this bowl; take it out, or name it in a zone");
+            findings.add(
+                at, Sentence::worded("no zone is applied from this bowl; take it out, or name it in a zone"));
     }
-    checkUnique(findings, named, "bowl");
+    checkUnique(findings, named, Sentence::worded("bowl"));
 }
 
 void checkWater(const RinseGroup& group, const std::string& place, Findings& findings)
@@ -45,7 +50,7 @@ void checkWater(const RinseGroup& group, const std::string& place, Findings& fin
     if (group.waterLatest)
         checkMoment(findings, inside(place, "latest"), *group.waterLatest);
     if (group.waterEarliest && group.waterLatest && *group.waterLatest < *group.waterEarliest)
-        findings.add(inside(place, "latest"), "is before earliest; swap them",
+        findings.add(inside(place, "latest"), Sentence::worded("is before earliest; swap them"),
                      {inside(place, "earliest"), "zone"});
 }
 
@@ -53,8 +58,9 @@ void checkGroups(const Coat& coat, const std::string& place, Findings& findings)
 {
     const std::string list = inside(place, "rinse");
     if (coat.groups.empty())
-        findings.add(list, "is empty; list at least one rinse group, such as { \"length\": 5 }");
-    if (!checkCount(findings, list, coat.groups.size(), mostBowls, "rinse groups"))
+        findings.add(list,
+                     Sentence::worded("is empty; list at least one rinse group, such as { \"length\": 5 }"));
+    if (!checkCount(findings, list, coat.groups.size(), mostBowls, Sentence::worded("rinse groups")))
         return;
     std::vector<Named> named;
     for (std::size_t i = 0; i < coat.groups.size(); ++i) {
@@ -65,16 +71,17 @@ void checkGroups(const Coat& coat, const std::string& place, Findings& findings)
         checkTask(findings, inside(at, "length"), group.rinse);
         checkWater(group, inside(at, "water"), findings);
         if (isUnused(coat, i, coat.groups.size(), &Zone::group))
-            findings.add(at, "no zone is rinsed in this group; take it out, or name it in a zone");
+            findings.add(
+                at, Sentence::worded("no zone is rinsed in this group; take it out, or name it in a zone"));
     }
-    checkUnique(findings, named, "rinse group");
+    checkUnique(findings, named, Sentence::worded("rinse group"));
 }
 
 void checkZones(const Coat& coat, const std::string& place, Findings& findings)
 {
     const std::string list = inside(place, "zones");
     if (coat.zones.empty())
-        findings.add(list, "is empty; list at least one zone");
+        findings.add(list, Sentence::worded("is empty; list at least one zone"));
     std::vector<Named> named;
     for (std::size_t i = 0; i < coat.zones.size(); ++i) {
         const std::string at = nth(list, i);
@@ -82,7 +89,7 @@ void checkZones(const Coat& coat, const std::string& place, Findings& findings)
         named.push_back({coat.zones[i].name, inside(at, "name")});
         checkZone(coat, coat.zones[i], at, findings);
     }
-    checkUnique(findings, named, "zone");
+    checkUnique(findings, named, Sentence::worded("zone"));
     checkOrder(coat, place, findings);
 }
 
@@ -100,8 +107,8 @@ void checkCoat(const Coat& coat, const std::string& place, Findings& findings)
     checkLength(findings, inside(place, "gap.most"), coat.gapMost);
     if (coat.gapLeast && coat.gapMost && *coat.gapMost < *coat.gapLeast)
         findings.add(inside(place, "gap.most"),
-                     minutesText(*coat.gapMost) + " is less than least " + minutesText(*coat.gapLeast)
-                         + "; raise most or lower least",
+                     Sentence::worded("%1 is less than least %2; raise most or lower least",
+                                      minutesText(*coat.gapMost), minutesText(*coat.gapLeast)),
                      {inside(place, "gap.least")});
 }
 

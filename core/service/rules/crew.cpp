@@ -5,12 +5,15 @@
 #include <algorithm>
 
 namespace core::service::rules {
+
+using measure::Sentence;
+
 namespace {
 
 void checkAway(const Hands& hands, const std::string& place, Findings& findings)
 {
     const std::string list = inside(place, "away");
-    if (!checkCount(findings, list, hands.away.size(), mostAway, "times away"))
+    if (!checkCount(findings, list, hands.away.size(), mostAway, Sentence::worded("times away")))
         return;
     for (std::size_t i = 0; i < hands.away.size(); ++i) {
         const std::string at = nth(list, i);
@@ -18,12 +21,15 @@ void checkAway(const Hands& hands, const std::string& place, Findings& findings)
         checkMoment(findings, inside(at, "from"), away.from);
         checkMoment(findings, inside(at, "until"), away.until);
         if (away.until <= away.from)
-            findings.add(inside(at, "until"), "is not after from; a time away ends later than it starts",
+            findings.add(inside(at, "until"),
+                         Sentence::worded("is not after from; a time away ends later than it starts"),
                          {inside(at, "from"), "zone"});
         if (i > 0 && away.from < hands.away[i - 1].until)
-            findings.add(inside(at, "from"),
-                         "is before the end of the time away above; list them in order, without overlap",
-                         {nth(list, i - 1), "zone"});
+            findings.add(
+                inside(at, "from"),
+                Sentence::worded("is before the end of the time away above; list them in order, without "
+                                 "overlap"),
+                {nth(list, i - 1), "zone"});
     }
 }
 
@@ -33,8 +39,8 @@ void checkKinds(const Hands& hands, const std::string& place, Findings& findings
         const auto earlier = hands.kinds.begin() + static_cast<std::ptrdiff_t>(i);
         if (std::find(hands.kinds.begin(), earlier, hands.kinds[i]) != earlier)
             findings.add(nth(inside(place, "does"), i),
-                         json::quoted(workWords[static_cast<std::size_t>(hands.kinds[i])])
-                             + " is listed twice; take one out",
+                         Sentence::worded("%1 is listed twice; take one out",
+                                          json::quoted(workWords[static_cast<std::size_t>(hands.kinds[i])])),
                          {inside(place, "does")});
     }
 }
@@ -65,9 +71,10 @@ void checkSomebodyDoesIt(const Service& service, Findings& findings)
         const bool isDone =
             std::ranges::any_of(service.crew.hands, [work](const Hands& hands) { return hands.does(work); });
         if (!isDone && isNeeded(service, work))
-            findings.add("crew.hands",
-                         "nobody does \"" + workWords[kind]
-                             + "\", and the service needs it; add it to the does of somebody");
+            findings.add(
+                "crew.hands",
+                Sentence::worded("nobody does %1, and the service needs it; add it to the does of somebody",
+                                 json::quoted(workWords[kind])));
     }
 }
 
@@ -77,12 +84,13 @@ void checkCrew(const Service& service, Findings& findings)
 {
     const Crew& crew = service.crew;
     if (crew.basins < 1)
-        findings.add("crew.basins", "0 is too few; at least one basin is needed");
-    checkCount(findings, "crew.basins", crew.basins, mostBasins, "basins");
+        findings.add("crew.basins", Sentence::worded("0 is too few; at least one basin is needed"));
+    checkCount(findings, "crew.basins", crew.basins, mostBasins, Sentence::worded("basins"));
     if (crew.hands.empty())
-        findings.add("crew.hands", "is empty; at least one pair of hands is needed");
+        findings.add("crew.hands", Sentence::worded("is empty; at least one pair of hands is needed"));
     if (crew.hands.empty()
-        || !checkCount(findings, "crew.hands", crew.hands.size(), mostHands, "pairs of hands"))
+        || !checkCount(findings, "crew.hands", crew.hands.size(), mostHands,
+                       Sentence::worded("pairs of hands")))
         return;
     std::vector<Named> named;
     for (std::size_t i = 0; i < crew.hands.size(); ++i) {
@@ -92,7 +100,7 @@ void checkCrew(const Service& service, Findings& findings)
         checkAway(crew.hands[i], place, findings);
         checkKinds(crew.hands[i], place, findings);
     }
-    checkUnique(findings, named, "pair of hands");
+    checkUnique(findings, named, Sentence::worded("pair of hands"));
     checkSomebodyDoesIt(service, findings);
 }
 

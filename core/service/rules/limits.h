@@ -6,7 +6,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 /// The limits that any length, moment, count or name has to keep.
@@ -27,7 +26,7 @@ void checkMoment(Findings& findings, const std::string& place, measure::Instant 
 
 /// At most `most`. `things` names them: "coats". False where there are more.
 bool checkCount(Findings& findings, const std::string& place, std::size_t count, std::size_t most,
-                std::string_view things);
+                const measure::Sentence& things);
 
 /// Not empty, not too long, on one line, without spaces at either end.
 void checkName(Findings& findings, const std::string& place, const std::string& name);
@@ -41,6 +40,6 @@ struct Named {
     std::string name;
     std::string place;
 };
-void checkUnique(Findings& findings, const std::vector<Named>& named, std::string_view thing);
+void checkUnique(Findings& findings, const std::vector<Named>& named, const measure::Sentence& thing);
 
 }  // namespace core::service::rules

@@ -5,6 +5,9 @@
 #include <optional>
 
 namespace core::service::rules {
+
+using measure::Sentence;
+
 namespace {
 
 /// The zones of a coat and what each waits for, with those that can be done taken out.
@@ -73,13 +76,13 @@ std::vector<std::size_t> Waiting::takeOutLoop()
     }
 }
 
-std::string loopText(const Coat& coat, const std::vector<std::size_t>& loop)
+Sentence loopText(const Coat& coat, const std::vector<std::size_t>& loop)
 {
-    std::string text;
+    std::vector<Sentence> all;
     for (std::size_t i = 0; i < loop.size(); ++i)
-        text += (i == 0 ? "" : ", ") + json::quoted(coat.zones[loop[i]].name) + " waits for "
-            + json::quoted(coat.zones[loop[(i + 1) % loop.size()]].name);
-    return text + "; take one of these out";
+        all.push_back(Sentence::worded("%1 waits for %2", json::quoted(coat.zones[loop[i]].name),
+                                       json::quoted(coat.zones[loop[(i + 1) % loop.size()]].name)));
+    return Sentence::worded("%1; take one of these out", Sentence::joined(all, ", "));
 }
 
 void checkEntries(const Coat& coat, std::size_t zone, const std::string& place, Findings& findings)
@@ -88,12 +91,14 @@ void checkEntries(const Coat& coat, std::size_t zone, const std::string& place, 
     for (std::size_t i = 0; i < after.size(); ++i) {
         const std::string at = nth(place, i);
         if (after[i].zone >= coat.zones.size())
-            findings.add(at, "there is no such zone; name one of the coat");
+            findings.add(at, Sentence::worded("there is no such zone; name one of the coat"));
         else if (after[i].zone == zone)
-            findings.add(at, "a zone cannot wait for itself; take it out");
+            findings.add(at, Sentence::worded("a zone cannot wait for itself; take it out"));
         else if (std::any_of(after.begin(), after.begin() + static_cast<std::ptrdiff_t>(i),
                              [&](const After& earlier) { return earlier.zone == after[i].zone; }))
-            findings.add(at, json::quoted(coat.zones[after[i].zone].name) + " is listed twice; take one out");
+            findings.add(at,
+                         Sentence::worded("%1 is listed twice; take one out",
+                                          json::quoted(coat.zones[after[i].zone].name)));
     }
 }
 

@@ -4,6 +4,9 @@
 #include <algorithm>
 
 namespace core::service::rules {
+
+using measure::Sentence;
+
 namespace {
 
 /// One zone under examination, with the short cuts that its rules share.
@@ -26,7 +29,7 @@ public:
 
 private:
     [[nodiscard]] std::string at(std::string_view key) const { return inside(m_place, key); }
-    void add(std::string_view key, std::string what, std::string_view restsOn)
+    void add(std::string_view key, Sentence what, std::string_view restsOn)
     {
         m_findings.add(at(key), std::move(what), {at(restsOn)});
     }
@@ -50,13 +53,13 @@ void ZoneCheck::checkApplication()
     checkTask(m_findings, at("apply.slowest"), apply.slowest);
     if (apply.quickest > apply.usual)
         add("apply.quickest",
-            minutesText(apply.quickest) + " is more than usual " + minutesText(apply.usual)
-                + "; make quickest at most usual",
+            Sentence::worded("%1 is more than usual %2; make quickest at most usual",
+                             minutesText(apply.quickest), minutesText(apply.usual)),
             "apply.usual");
     if (apply.slowest < apply.usual)
         add("apply.slowest",
-            minutesText(apply.slowest) + " is less than usual " + minutesText(apply.usual)
-                + "; make slowest at least usual",
+            Sentence::worded("%1 is less than usual %2; make slowest at least usual",
+                             minutesText(apply.slowest), minutesText(apply.usual)),
             "apply.usual");
 }
 
@@ -72,13 +75,13 @@ void ZoneCheck::checkWindow()
     checkLength(m_findings, at("develop.most"), develop.most);
     if (develop.least > develop.target)
         add("develop.least",
-            minutesText(develop.least) + " is more than target " + minutesText(develop.target)
-                + "; make least at most the target",
+            Sentence::worded("%1 is more than target %2; make least at most the target",
+                             minutesText(develop.least), minutesText(develop.target)),
             "develop.target");
     if (develop.most < develop.target)
         add("develop.most",
-            minutesText(develop.most) + " is less than target " + minutesText(develop.target)
-                + "; make most at least the target",
+            Sentence::worded("%1 is less than target %2; make most at least the target",
+                             minutesText(develop.most), minutesText(develop.target)),
             "develop.target");
 }
 
@@ -89,14 +92,17 @@ void ZoneCheck::checkStrands()
     checkLength(m_findings, at("first_strand_most"), m_zone.firstStrandMost);
     checkLength(m_findings, at("last_strand_least"), m_zone.lastStrandLeast);
     if (fromFirst && m_zone.apply.slowest > m_zone.develop.most)
-        m_findings.add(at("apply"),
-                       "may take " + minutesText(m_zone.apply.slowest) + ", longer than develop.most " + most
-                           + " counted from first contact; split the zone",
-                       {at("develop"), at("clock")});
+        m_findings.add(
+            at("apply"),
+            Sentence::worded("may take %1, longer than develop.most %2 counted from first contact; "
+                             "split the zone",
+                             minutesText(m_zone.apply.slowest), most),
+            {at("develop"), at("clock")});
     if (!fromFirst && m_zone.lastStrandLeast && *m_zone.lastStrandLeast > m_zone.develop.most)
         m_findings.add(at("last_strand_least"),
-                       minutesText(*m_zone.lastStrandLeast) + " is more than develop.most " + most
-                           + ", counted from the same end of application; lower it or raise most",
+                       Sentence::worded("%1 is more than develop.most %2, counted from the same end of "
+                                        "application; lower it or raise most",
+                                        minutesText(*m_zone.lastStrandLeast), most),
                        {at("develop"), at("clock")});
 }
 
@@ -104,20 +110,23 @@ void ZoneCheck::checkSeries(const Looks& looks)
 {
     if (looks.first >= looks.until)
         m_findings.add(at("looks.first"),
-                       minutesText(looks.first) + " is not before until " + minutesText(looks.until)
-                           + ", so that no look would be due; look earlier, or leave looks out",
+                       Sentence::worded(
+                           "%1 is not before until %2, so that no look would be due; look earlier, or leave "
+                           "looks out",
+                           minutesText(looks.first), minutesText(looks.until)),
                        {at("looks.until"), at("develop.target")});
     else if (looks.every && *looks.every > Seconds{0}
              && (looks.until - looks.first - Seconds{1}) / *looks.every
                  >= static_cast<std::int64_t>(mostLooks))
         m_findings.add(at("looks.every"),
-                       minutesText(*looks.every) + " makes more than " + std::to_string(mostLooks)
-                           + " looks; look less often",
+                       Sentence::worded("%1 makes more than %2 looks; look less often",
+                                        minutesText(*looks.every), mostLooks),
                        {at("looks.first"), at("looks.until"), at("develop.target")});
     if (looks.every && looks.tolerance > *looks.every)
         add("looks.tolerance",
-            minutesText(looks.tolerance) + " is more than every " + minutesText(*looks.every)
-                + ", so that looks would change places; make it at most half of every",
+            Sentence::worded(
+                "%1 is more than every %2, so that looks would change places; make it at most half of every",
+                minutesText(looks.tolerance), minutesText(*looks.every)),
             "looks.every");
 }
 
@@ -137,7 +146,7 @@ void ZoneCheck::checkLooks()
 
 void ZoneCheck::checkLateJobs()
 {
-    if (!checkCount(m_findings, at("late"), m_zone.late.size(), mostLateJobs, "late jobs"))
+    if (!checkCount(m_findings, at("late"), m_zone.late.size(), mostLateJobs, Sentence::worded("late jobs")))
         return;
     for (std::size_t i = 0; i < m_zone.late.size(); ++i) {
         const LateJob& job = m_zone.late[i];
@@ -148,9 +157,10 @@ void ZoneCheck::checkLateJobs()
         const bool tolerance = checkLength(m_findings, inside(place, "tolerance"), job.tolerance);
         if (before && length && tolerance && job.before + job.tolerance < job.length)
             m_findings.add(inside(place, "length"),
-                           minutesText(job.length) + " is more than before " + minutesText(job.before)
-                               + " and tolerance " + minutesText(job.tolerance)
-                               + " leave until the water; start it earlier or make it shorter",
+                           Sentence::worded(
+                               "%1 is more than before %2 and tolerance %3 leave until the water; start it "
+                               "earlier or make it shorter",
+                               minutesText(job.length), minutesText(job.before), minutesText(job.tolerance)),
                            {inside(place, "before"), inside(place, "tolerance")});
     }
 }
@@ -161,19 +171,21 @@ void ZoneCheck::checkRinse()
     checkHarm(m_findings, at("under"), m_zone.under);
     checkHarm(m_findings, at("over"), m_zone.over);
     if (!m_coat.bowls.empty() && m_zone.bowl >= m_coat.bowls.size())
-        m_findings.add(at("bowl"), "there is no such bowl; name one of the coat");
+        m_findings.add(at("bowl"), Sentence::worded("there is no such bowl; name one of the coat"));
     if (m_coat.groups.empty())
         return;
     if (m_zone.group >= m_coat.groups.size()) {
-        m_findings.add(at("group"), "there is no such rinse group; name one of the coat");
+        m_findings.add(at("group"), Sentence::worded("there is no such rinse group; name one of the coat"));
         return;
     }
     const Seconds rinse = m_coat.groups[m_zone.group].rinse;
     const std::string coatPlace = m_place.substr(0, m_place.rfind(".zones"));
     if (m_zone.reach > rinse)
         m_findings.add(at("reach"),
-                       minutesText(m_zone.reach) + " is more than the " + minutesText(rinse)
-                           + " that the rinse takes; the zone must be reached before it ends",
+                       Sentence::worded(
+                           "%1 is more than the %2 that the rinse takes; the zone must be reached before it "
+                           "ends",
+                           minutesText(m_zone.reach), minutesText(rinse)),
                        {at("group"), inside(nth(inside(coatPlace, "rinse"), m_zone.group), "length")});
 }
 

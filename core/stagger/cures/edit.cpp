@@ -3,18 +3,15 @@
 #include "core/service/minutes.h"
 
 #include <algorithm>
-#include <cctype>
 
 namespace core::stagger {
-
-using measure::lengthText;
 
 measure::Harm perMinute(std::int64_t rate, Seconds length)
 {
     return {rate * length.count()};
 }
 
-std::string placed(const Services& services, const TaskId& task, std::string sentence)
+Sentence placed(const Services& services, const TaskId& task, Sentence sentence)
 {
     const service::Service& service = services[task.service];
     std::string place;
@@ -24,8 +21,7 @@ std::string placed(const Services& services, const TaskId& task, std::string sen
         place += (place.empty() ? "" : ", ") + service.coats[task.coat].name;
     if (place.empty())
         return sentence;
-    sentence.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(sentence.front())));
-    return place + ": " + sentence;
+    return Sentence::worded("%1: %2", place, measure::small(std::move(sentence)));
 }
 
 Edit lengthEdit(const Question& question, const LengthEdit& wanted)
@@ -41,7 +37,7 @@ Edit lengthEdit(const Question& question, const LengthEdit& wanted)
     };
     edit.change = [rate = wanted.rate](Seconds by) { return perMinute(rate, by); };
     edit.step = [services = question.services, wanted, lengthAfter, now](Seconds by) {
-        const std::string words = wanted.words(lengthText(lengthAfter(by)), lengthText(now));
+        const Sentence words = wanted.words(lengthAfter(by), now);
         return CureStep{.kind = wanted.kind,
                         .service = wanted.task.service,
                         .task = wanted.task,

@@ -36,8 +36,8 @@ struct LengthEdit {
     bool grows = true;
     std::int64_t rate = 0;  ///< Hundredths of change a minute.
     std::function<Seconds&(Services&)> length;
-    std::function<std::string(const std::string& wanted, const std::string& now)> words;
-    std::string note{};
+    std::function<Sentence(Seconds wanted, Seconds now)> words;
+    Sentence note{};
     Seconds longest = Seconds::max();  ///< Never made longer than that.
 };
 Edit lengthEdit(const Question& question, const LengthEdit& wanted);
@@ -46,7 +46,7 @@ Edit lengthEdit(const Question& question, const LengthEdit& wanted);
 Edit plainEdit(CureStep step, measure::Harm change, std::function<void(Services&)> apply);
 
 /// "Let Ends ..." or, where there are several coats or heads, "Second coat: let Ends ...".
-std::string placed(const Services& services, const TaskId& task, std::string sentence);
+Sentence placed(const Services& services, const TaskId& task, Sentence sentence);
 
 /// Hundredths of change: so much a minute.
 measure::Harm perMinute(std::int64_t rate, Seconds length);

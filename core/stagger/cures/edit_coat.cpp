@@ -9,7 +9,6 @@ namespace core::stagger {
 namespace {
 
 using measure::Harm;
-using measure::lengthText;
 
 /// Hundredths of change a minute, as in edit_zone.cpp.
 constexpr std::int64_t lessToSpare = 10;
@@ -45,12 +44,11 @@ Edit potLifeEdit(const Question& question, const TaskId& mix)
                            return *coatIn(services, mix).bowls[mix.item].potLife;
                        },
                        .words =
-                           [name = coatIn(question, mix).bowls[mix.item].name](const std::string& wanted,
-                                                                               const std::string& now) {
-                               return "Use " + name + " up to " + wanted + " after it is mixed (now " + now
-                                   + ")";
+                           [name = coatIn(question, mix).bowls[mix.item].name](Seconds wanted, Seconds now) {
+                               return Sentence::worded("Use %1 up to %2 after it is mixed (now %3)", name,
+                                                       wanted, now);
                            },
-                       .note = "Only if the product's leaflet allows it."});
+                       .note = Sentence::worded("Only if the product's leaflet allows it.")});
 }
 
 /// A bowl of the same mixture for one of the zones that share it.
@@ -61,7 +59,7 @@ Edit bowlEdit(const Question& question, const TaskId& mix, std::size_t zone)
     std::vector<std::string> taken;
     for (const service::Bowl& bowl : coat.bowls)
         taken.push_back(bowl.name);
-    const std::string words = "Mix another bowl of " + own.name + " for " + coat.zones[zone].name;
+    const Sentence words = Sentence::worded("Mix another bowl of %1 for %2", own.name, coat.zones[zone].name);
     own.name = service::freeName(own.name, taken);
     TaskId apply = mix;
     apply.kind = TaskKind::Apply;
@@ -109,8 +107,9 @@ Edit waterEdit(const Question& question, const TaskId& rinse, CureKind kind)
     edit.change = [](Seconds by) { return perMinute(clock, by); };
     edit.step = [=, services = question.services,
                  name = coatIn(question, rinse).groups[rinse.item].name](Seconds by) {
-        const std::string words = "Have the basin for " + name + " " + lengthText(by)
-            + (isEarlier ? " earlier than it is booked" : " later than it is booked");
+        const Sentence words = isEarlier
+            ? Sentence::worded("Have the basin for %1 %2 earlier than it is booked", name, by)
+            : Sentence::worded("Have the basin for %1 %2 later than it is booked", name, by);
         return CureStep{.kind = kind,
                         .service = rinse.service,
                         .task = rinse,
@@ -128,21 +127,38 @@ Edit coatGapEdit(const Question& question, const TaskId& coat, CureKind kind)
     const bool isLonger = kind == CureKind::LongerCoatGap;
     const std::string first = coatIn(question, before).name;
     const std::string next = coatIn(question, coat).name;
-    return lengthEdit(question,
-                      {.kind = kind,
-                       .task = before,
-                       .grows = isLonger,
-                       .rate = clock,
-                       .length = [before, isLonger](Services& services) -> Seconds& {
-                           service::Coat& changed = coatIn(services, before);
-                           return isLonger ? *changed.gapMost : *changed.gapLeast;
-                       },
-                       .words =
-                           [=](const std::string& wanted, const std::string& now) {
-                               return "Begin to apply " + next + (isLonger ? " up to " : " at least ")
-                                   + wanted + " after the end of " + first + " (now " + now + ")";
-                           },
-                       .note = "Only if the product's leaflet allows it."});
+    return lengthEdit(
+        question,
+        {.kind = kind,
+         .task = before,
+         .grows = isLonger,
+         .rate = clock,
+         .length = [before, isLonger](Services& services) -> Seconds& {
+             service::Coat& changed = coatIn(services, before);
+             return isLonger ? *changed.gapMost : *changed.gapLeast;
+         },
+         .words =
+             [=](Seconds wanted, Seconds now) {
+                 return isLonger
+                     ? Sentence::worded("Begin to apply %1 up to %2 after the end of %3 (now %4)", next,
+                                        wanted, first, now)
+                     : Sentence::worded("Begin to apply %1 at least %2 after the end of %3 (now %4)", next,
+                                        wanted, first, now);
+             },
+         .note = Sentence::worded("Only if the product's leaflet allows it.")});
+}
+
+/// Whose, where there are several heads; else nothing.
+std::string headAmongSeveral(const Question& question, std::size_t index)
+{
+    return question.services.size() > 1 ? question.services[index].head.name : std::string{};
+}
+
+Sentence lessToSpareText(const std::string& head, Seconds left, Seconds now)
+{
+    if (head.empty())
+        return Sentence::worded("Keep %1 to spare before the promised time (now %2)", left, now);
+    return Sentence::worded("Keep %1 to spare before the promised time for %2 (now %3)", left, head, now);
 }
 
 /// What there is to spare goes first.
@@ -161,20 +177,14 @@ Edit promiseEdit(const Question& question, std::size_t index)
         const Seconds spared = std::min(by, buffer);
         return perMinute(lessToSpare, spared) + perMinute(promise, by - spared);
     };
-    const std::string whose =
-        question.services.size() > 1 ? " for " + question.services[index].head.name : std::string{};
-    edit.step = [index, buffer, whose](Seconds by) {
-        CureStep step{.service = index, .by = by};
-        if (by <= buffer) {
-            step.what = "Keep " + lengthText(buffer - by) + " to spare before the promised time" + whose
-                + " (now " + lengthText(buffer) + ")";
-            return step;
-        }
-        step.kind = CureKind::LaterPromise;
-        step.by = by - buffer;
-        step.what = "Promise it" + whose + " " + lengthText(by - buffer) + " later";
+    edit.step = [index, buffer, head = headAmongSeveral(question, index)](Seconds by) {
+        if (by <= buffer)
+            return CureStep{.service = index, .what = lessToSpareText(head, buffer - by, buffer), .by = by};
+        CureStep step{.kind = CureKind::LaterPromise, .service = index, .by = by - buffer};
+        step.what = head.empty() ? Sentence::worded("Promise it %1 later", step.by)
+                                 : Sentence::worded("Promise it for %1 %2 later", head, step.by);
         if (buffer > Seconds{0})
-            step.note = "The " + lengthText(buffer) + " to spare are used up as well.";
+            step.note = Sentence::worded("The %1 to spare are used up as well.", buffer);
         return step;
     };
     return edit;
@@ -190,12 +200,11 @@ std::optional<Edit> startEdit(const Question& question, std::size_t index)
     edit.most = question.now ? std::min<Seconds>(*notBefore - *question.now, furthest) : furthest;
     edit.apply = [index](Services& services, Seconds by) { *services[index].notBefore -= by; };
     edit.change = [](Seconds by) { return perMinute(promise, by); };
-    const std::string whose =
-        question.services.size() > 1 ? " with " + question.services[index].head.name : std::string{};
-    edit.step = [index, whose](Seconds by) {
+    edit.step = [index, head = headAmongSeveral(question, index)](Seconds by) {
         return CureStep{.kind = CureKind::StartEarlier,
                         .service = index,
-                        .what = "Begin" + whose + " " + lengthText(by) + " earlier",
+                        .what = head.empty() ? Sentence::worded("Begin %1 earlier", by)
+                                             : Sentence::worded("Begin with %1 %2 earlier", head, by),
                         .by = by};
     };
     return edit;
@@ -218,10 +227,10 @@ Edit awayEdit(const Question& question, std::size_t hands, std::size_t place, Cu
     };
     edit.change = [](Seconds by) { return perMinute(clock, by); };
     edit.step = [=, name = whose.name](Seconds by) {
-        const std::string when = by == length ? " not be away at all"
-            : kind == CureKind::LeaveLater    ? " leave " + lengthText(by) + " later"
-                                              : " come back " + lengthText(by) + " earlier";
-        return CureStep{.kind = kind, .what = "Let " + name + when, .by = by, .when = away};
+        const Sentence what = by == length ? Sentence::worded("Let %1 not be away at all", name)
+            : kind == CureKind::LeaveLater ? Sentence::worded("Let %1 leave %2 later", name, by)
+                                           : Sentence::worded("Let %1 come back %2 earlier", name, by);
+        return CureStep{.kind = kind, .what = what, .by = by, .when = away};
     };
     return edit;
 }
@@ -231,11 +240,12 @@ Edit handsEdit(const Question& question)
     std::vector<std::string> taken;
     for (const service::Hands& hands : question.services.front().crew.hands)
         taken.push_back(hands.name);
-    Edit edit = plainEdit({.kind = CureKind::AnotherHands, .what = "Call another pair of hands"},
-                          perMinute(calling, minute),
-                          [name = service::freeName("Another pair of hands", taken)](Services& services) {
-                              services.front().crew.hands.push_back({.name = name, .away = {}, .kinds = {}});
-                          });
+    Edit edit =
+        plainEdit({.kind = CureKind::AnotherHands, .what = Sentence::worded("Call another pair of hands")},
+                  perMinute(calling, minute),
+                  [name = service::freeName("Another pair of hands", taken)](Services& services) {
+                      services.front().crew.hands.push_back({.name = name, .away = {}, .kinds = {}});
+                  });
     edit.isForHands = true;
     edit.change = [](Seconds length) { return perMinute(calling, minute) + perMinute(somebodyMore, length); };
     return edit;
@@ -245,7 +255,7 @@ Edit basinEdit(const Question& question)
 {
     const std::size_t now = question.services.front().crew.basins;
     return plainEdit(
-        {.kind = CureKind::AnotherBasin, .what = "Use another basin (now " + std::to_string(now) + ")"},
+        {.kind = CureKind::AnotherBasin, .what = Sentence::worded("Use another basin (now %1)", now)},
         perMinute(basin, minute), [](Services& services) { ++services.front().crew.basins; });
 }
 

@@ -18,8 +18,6 @@ constexpr std::int64_t outOfOrder = 20 * looser;
 /// A rinse more: what it takes, a minute.
 constexpr std::int64_t moreWork = 100;
 
-const char* const leaflet = "Only if the product's leaflet allows it.";
-
 service::Zone& zoneIn(Services& services, const TaskId& id)
 {
     return services[id.service].coats[id.coat].zones[id.item];
@@ -28,6 +26,11 @@ service::Zone& zoneIn(Services& services, const TaskId& id)
 const service::Zone& zoneIn(const Services& services, const TaskId& id)
 {
     return services[id.service].coats[id.coat].zones[id.item];
+}
+
+Sentence leaflet()
+{
+    return Sentence::worded("Only if the product's leaflet allows it.");
 }
 
 TaskId applyOf(TaskId id)
@@ -51,35 +54,38 @@ Edit windowEdit(const Question& question, const TaskId& zone, CureKind kind)
                            return isMost ? window.most : window.least;
                        },
                        .words =
-                           [name, isMost](const std::string& wanted, const std::string& now) {
+                           [name, isMost](Seconds wanted, Seconds now) {
                                return isMost
-                                   ? "Let " + name + " develop up to " + wanted + " (now " + now + ")"
-                                   : "Let " + name + " be rinsed from " + wanted + " on (now from " + now
-                                       + ")";
+                                   ? Sentence::worded("Let %1 develop up to %2 (now %3)", name, wanted, now)
+                                   : Sentence::worded("Let %1 be rinsed from %2 on (now from %3)", name,
+                                                      wanted, now);
                            },
-                       .note = leaflet});
+                       .note = leaflet()});
 }
 
 Edit strandEdit(const Question& question, const TaskId& zone, CureKind kind)
 {
     const std::string name = zoneIn(question.services, zone).name;
     const bool isFirst = kind == CureKind::LongerFirstStrand;
-    return lengthEdit(question,
-                      {.kind = kind,
-                       .task = zone,
-                       .grows = isFirst,
-                       .rate = isFirst ? longer : shorter,
-                       .length = [zone, isFirst](Services& services) -> Seconds& {
-                           service::Zone& asked = zoneIn(services, zone);
-                           return isFirst ? *asked.firstStrandMost : *asked.lastStrandLeast;
-                       },
-                       .words =
-                           [name, isFirst](const std::string& wanted, const std::string& now) {
-                               return "Let the " + std::string{isFirst ? "first" : "last"} + " strand of "
-                                   + name + " carry the mixture " + (isFirst ? "up to " : "at least ")
-                                   + wanted + " (now " + now + ")";
-                           },
-                       .note = leaflet});
+    return lengthEdit(
+        question,
+        {.kind = kind,
+         .task = zone,
+         .grows = isFirst,
+         .rate = isFirst ? longer : shorter,
+         .length = [zone, isFirst](Services& services) -> Seconds& {
+             service::Zone& asked = zoneIn(services, zone);
+             return isFirst ? *asked.firstStrandMost : *asked.lastStrandLeast;
+         },
+         .words =
+             [name, isFirst](Seconds wanted, Seconds now) {
+                 return isFirst
+                     ? Sentence::worded("Let the first strand of %1 carry the mixture up to %2 (now %3)",
+                                        name, wanted, now)
+                     : Sentence::worded("Let the last strand of %1 carry the mixture at least %2 (now %3)",
+                                        name, wanted, now);
+             },
+         .note = leaflet()});
 }
 
 /// A look that was over before the application ended may come to be due with a larger
@@ -97,8 +103,8 @@ Edit looksEdit(const Question& question, const TaskId& zone)
          .rate = looser,
          .length = [zone](Services& services) -> Seconds& { return zoneIn(services, zone).looks->tolerance; },
          .words =
-             [name = asked.name](const std::string& wanted, const std::string& now) {
-                 return "Look at " + name + " up to " + wanted + " early or late (now " + now + ")";
+             [name = asked.name](Seconds wanted, Seconds now) {
+                 return Sentence::worded("Look at %1 up to %2 early or late (now %3)", name, wanted, now);
              },
          .longest = std::min(longest, asked.looks->every.value_or(longest))});
     edit.tryEach = mayComeDue;
@@ -108,19 +114,18 @@ Edit looksEdit(const Question& question, const TaskId& zone)
 Edit lateEdit(const Question& question, const TaskId& late)
 {
     const service::Zone& asked = zoneIn(question.services, late);
-    return lengthEdit(question,
-                      {.kind = CureKind::LooserLateJob,
-                       .task = late,
-                       .rate = looser,
-                       .length = [late](Services& services) -> Seconds& {
-                           return zoneIn(services, late).late[late.part].tolerance;
-                       },
-                       .words =
-                           [name = asked.late[late.part].name + " " + asked.name](const std::string& wanted,
-                                                                                  const std::string& now) {
-                               return "Let " + name + " be up to " + wanted + " early or late (now " + now
-                                   + ")";
-                           }});
+    return lengthEdit(
+        question,
+        {.kind = CureKind::LooserLateJob,
+         .task = late,
+         .rate = looser,
+         .length = [late](Services& services) -> Seconds& {
+             return zoneIn(services, late).late[late.part].tolerance;
+         },
+         .words =
+             [name = asked.late[late.part].name + " " + asked.name](Seconds wanted, Seconds now) {
+                 return Sentence::worded("Let %1 be up to %2 early or late (now %3)", name, wanted, now);
+             }});
 }
 
 Edit orderEdit(const Question& question, const TaskId& zone, std::size_t place)
@@ -128,7 +133,7 @@ Edit orderEdit(const Question& question, const TaskId& zone, std::size_t place)
     const service::Zone& asked = zoneIn(question.services, zone);
     const std::string& before =
         question.services[zone.service].coats[zone.coat].zones[asked.after[place].zone].name;
-    const std::string words = "Apply " + asked.name + " without waiting for " + before;
+    const Sentence words = Sentence::worded("Apply %1 without waiting for %2", asked.name, before);
     return plainEdit({.kind = CureKind::LetGoOrder,
                       .service = zone.service,
                       .task = zone,
@@ -152,11 +157,11 @@ Edit gapEdit(const Question& question, const TaskId& zone, std::size_t place)
                            return *zoneIn(services, zone).after[place].longestGap;
                        },
                        .words =
-                           [name = asked.name, before](const std::string& wanted, const std::string& now) {
-                               return "Apply " + name + " up to " + wanted + " after " + before + " (now "
-                                   + now + ")";
+                           [name = asked.name, before](Seconds wanted, Seconds now) {
+                               return Sentence::worded("Apply %1 up to %2 after %3 (now %4)", name, wanted,
+                                                       before, now);
                            },
-                       .note = "See that the blend line can wait that long."});
+                       .note = Sentence::worded("See that the blend line can wait that long.")});
 }
 
 /// Whether the zone could still leave its group, and would leave it to somebody.
@@ -178,14 +183,15 @@ Edit aloneEdit(const Question& question, const TaskId& zone)
 {
     const service::Coat& coat = question.services[zone.service].coats[zone.coat];
     const service::Zone& asked = zoneIn(question.services, zone);
-    return plainEdit({.kind = CureKind::RinseAlone,
-                      .service = zone.service,
-                      .task = zone,
-                      .what = placed(question.services, zone, "Rinse " + asked.name + " on its own"),
-                      .note = "Its neighbours have to stay dry."},
-                     perMinute(moreWork, coat.groups[asked.group].rinse), [zone](Services& services) {
-                         service::giveOwnGroup(services[zone.service].coats[zone.coat], zone.item);
-                     });
+    return plainEdit(
+        {.kind = CureKind::RinseAlone,
+         .service = zone.service,
+         .task = zone,
+         .what = placed(question.services, zone, Sentence::worded("Rinse %1 on its own", asked.name)),
+         .note = Sentence::worded("Its neighbours have to stay dry.")},
+        perMinute(moreWork, coat.groups[asked.group].rinse), [zone](Services& services) {
+            service::giveOwnGroup(services[zone.service].coats[zone.coat], zone.item);
+        });
 }
 
 }  // namespace

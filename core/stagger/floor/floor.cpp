@@ -48,9 +48,9 @@ std::optional<NoPlan> reasonOfHead(const Question& question, std::size_t head, c
     if (outcome.best || !outcome.complete)
         return std::nullopt;
     NoPlan reason = reasonFor(own, budget);
-    reason.text = headName(question.services, head) + ": " + reason.text;
+    reason.text = Sentence::worded("%1: %2", headName(question.services, head), reason.text);
     for (Demand& demand : reason.demands) {
-        demand.what = headName(question.services, head) + ", " + demand.what;
+        demand.what = Sentence::worded("%1, %2", headName(question.services, head), demand.what);
         if (demand.task)
             demand.task->service = head;
     }
@@ -104,8 +104,8 @@ tl::expected<Beginning, NoPlan> begin(const Question& question, const Budget& bu
     return tl::unexpected{NoPlan{.demands = {},
                                  .minimal = false,
                                  .stopped = true,
-                                 .text = "No place was found for everybody. It is not known whether "
-                                         "there is none."}};
+                                 .text = Sentence::worded("No place was found for everybody. It is not known "
+                                                          "whether there is none.")}};
 }
 
 /// For an order that is to hold further there is some more time than for the first plan.

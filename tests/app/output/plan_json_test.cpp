@@ -79,9 +79,10 @@ TEST(PlanJson, SaysWhyNothingFits)
 {
     const core::measure::UtcOnly zones;
     core::stagger::NoPlan none;
-    none.text = "No.";
+    none.text = std::string{"No."};
     none.minimal = true;
-    none.demands = {{core::stagger::TaskId{}, "Root: at least 30 min"}, {std::nullopt, "Ready by 15:00"}};
+    none.demands = {{core::stagger::TaskId{}, std::string{"Root: at least 30 min"}},
+                    {std::nullopt, std::string{"Ready by 15:00"}}};
 
     const json answer = json::parse(noPlanJson({samples::service(samples::oneZone("", "UTC"), zones)}, none));
 

@@ -130,8 +130,9 @@ TEST(Timetable, KeepsItsDevelopmentAcrossAClockChange)
 TEST(PlanWords, NameWhatCannotHoldTogether)
 {
     core::stagger::NoPlan none;
-    none.text = "These cannot all hold together.";
-    none.demands = {{std::nullopt, "Root: at least 30 min development"}, {std::nullopt, "Ready by 15:00"}};
+    none.text = std::string{"These cannot all hold together."};
+    none.demands = {{std::nullopt, std::string{"Root: at least 30 min development"}},
+                    {std::nullopt, std::string{"Ready by 15:00"}}};
     none.minimal = true;
 
     EXPECT_EQ(noPlanText(none),

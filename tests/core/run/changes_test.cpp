@@ -103,7 +103,7 @@ TEST(Changes, AmongSeveralHeadsEachIsNamed)
     std::vector services{wig(), wig()};
     services[0].head.name = "The ghost";
     EXPECT_EQ(changesText(services, {moved}, measure::UtcOnly{}),
-              "The ghost: " + changesText({wig()}, {moved}, measure::UtcOnly{}));
+              "The ghost: " + changesText({wig()}, {moved}, measure::UtcOnly{}).text());
 }
 
 // IANA time zone data, Europe/London: clocks go back from 02:00 to 01:00 at 01:00Z on 25 October 2026.

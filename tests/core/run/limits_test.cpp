@@ -14,14 +14,14 @@ TEST(Limits, BeginWithTheClockAndAreSortedByTime)
     Teller teller{service};
     teller.mustTell(Kind::Start, apply(0), clockAt(0));
     ASSERT_EQ(teller.at(clockAt(1)).limits.size(), 1u);
-    EXPECT_EQ(teller.at(clockAt(1)).limits[0].what, "Root: first strand at most 50 min");
+    EXPECT_EQ(teller.at(clockAt(1)).limits[0].what, "first strand at most 50 min");
     teller.mustTell(Kind::Finish, apply(0), clockAt(10));
     applyZone(teller, 1, clockAt(10), clockAt(16));
     const auto limits = teller.at(clockAt(16)).limits;
     ASSERT_EQ(limits.size(), 3u);
     EXPECT_EQ(limits[0].at, clockAt(50));
     EXPECT_EQ(limits[1].at, clockAt(51));
-    EXPECT_EQ(limits[1].what, "Mids: at most 35 min development");
+    EXPECT_EQ(limits[1].what, "at most 35 min development");
     EXPECT_EQ(limits[2].at, clockAt(55));
     EXPECT_EQ(limits[0].expected, clockAt(45));
 }

@@ -221,7 +221,7 @@ tl::expected<Plan, stagger::NoPlan> inTurn(const stagger::Question& question, co
         planner.addCoat(coat);
     if (!planner.keepsMost() && !question.mayBreakLimits) {
         stagger::NoPlan none;
-        none.text = "Applying takes too long.";
+        none.text = std::string{"Applying takes too long."};
         return tl::unexpected{none};
     }
     return stagger::PlanForTests::make(planner.take());

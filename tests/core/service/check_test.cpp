@@ -99,8 +99,8 @@ TEST(CheckService, AcceptsTheLongestLengthAndNoLonger)
 
 TEST(ProblemText, LeavesOutAnEmptyPlace)
 {
-    EXPECT_EQ(problemText({"a.b", "is wrong"}), "a.b: is wrong");
-    EXPECT_EQ(problemText({"", "all is wrong"}), "all is wrong");
+    EXPECT_EQ(problemText({"a.b", std::string{"is wrong"}}), "a.b: is wrong");
+    EXPECT_EQ(problemText({"", std::string{"all is wrong"}}), "all is wrong");
 }
 
 }  // namespace

@@ -176,7 +176,7 @@ TEST(CureProperties, EveryReasonIsMinimal)
             continue;
         ++written;
         SCOPED_TRACE("seed " + std::to_string(seed) + '\n' + oracle::questionText(question)
-                     + answer.error().text);
+                     + answer.error().text.text());
         expectMinimal(question, answer.error());
     }
     EXPECT_GT(found, 60);
@@ -254,7 +254,7 @@ TEST(CureProperties, EveryCureFitsAndIsTheLeastOfItsKind)
         if (answer)
             continue;
         SCOPED_TRACE("seed " + std::to_string(seed) + '\n' + oracle::questionText(question)
-                     + answer.error().text);
+                     + answer.error().text.text());
         ++counted.reasons;
         const std::vector<Cure> cures = curesFor(question, answer.error());
         counted.cured += cures.empty() ? 0 : 1;

@@ -227,7 +227,7 @@ std::vector<std::string> wrongBesidesWhatIsListed(const Question& question, cons
     std::vector<std::string> wrong = oracle::violations(question, plan);
     const auto excuse = [&](const std::string& listed, const std::string& line) {
         const auto names = [&](const BrokenLimit& broken) {
-            return broken.what.find(listed) != std::string::npos;
+            return broken.what.text().find(listed) != std::string::npos;
         };
         if (std::ranges::any_of(plan.broken, names))
             std::erase_if(wrong,
@@ -326,7 +326,7 @@ TEST(PlannerLimits, MoreThanCanBeHeldIsRefusedInWords)
     ASSERT_TRUE(service::checkService(question.services.front()).empty());
     const Answer answer = plan(question);
     ASSERT_FALSE(answer);
-    EXPECT_NE(answer.error().text.find("more than can be planned at once"), std::string::npos)
+    EXPECT_NE(answer.error().text.text().find("more than can be planned at once"), std::string::npos)
         << answer.error().text;
 }
 

@@ -230,7 +230,7 @@ TEST(Planner, ClockTimesYearsApartAreAnsweredInWords)
     service.readyBy = opening + std::chrono::hours{24 * 365 * 30};
     const auto answer = plan(ask(service));
     ASSERT_FALSE(answer);
-    EXPECT_NE(answer.error().text.find("check the dates"), std::string::npos);
+    EXPECT_NE(answer.error().text.text().find("check the dates"), std::string::npos);
 }
 
 }  // namespace

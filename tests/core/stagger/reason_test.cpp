@@ -28,7 +28,8 @@ Service noSlack()
 bool isNamed(const NoPlan& reason, std::size_t zone, const std::string& limit)
 {
     return std::ranges::any_of(reason.demands, [&](const Demand& demand) {
-        return demand.task == idOf(TaskKind::Apply, zone) && demand.what.find(limit) != std::string::npos;
+        return demand.task == idOf(TaskKind::Apply, zone)
+            && demand.what.text().find(limit) != std::string::npos;
     });
 }
 
@@ -160,7 +161,7 @@ TEST(Reason, IsMinimalWhateverDoesNotFit)
         const auto answer = plan(ask(service));
         if (answer)
             continue;
-        SCOPED_TRACE(oracle::questionText(ask(service)) + answer.error().text);
+        SCOPED_TRACE(oracle::questionText(ask(service)) + answer.error().text.text());
         expectMinimal(service, answer.error());
         ++found;
     }

@@ -86,7 +86,7 @@ Plan planned(const Question& question)
         EXPECT_THAT(service::checkService(service), testing::IsEmpty());
     const auto answer = plan(question);
     if (!answer)
-        throw std::runtime_error("nothing fits: " + answer.error().text);
+        throw std::runtime_error("nothing fits: " + answer.error().text.text());
     EXPECT_TRUE((*answer)->proved);
     EXPECT_EQ((*answer)->provedBound, (*answer)->worth);
     EXPECT_THAT(oracle::violations(question, answer->data()), testing::IsEmpty())
@@ -128,7 +128,7 @@ std::string demandsOf(const NoPlan& reason)
 {
     std::string lines;
     for (const Demand& demand : reason.demands)
-        lines += demand.what + '\n';
+        lines += demand.what.text() + '\n';
     return lines;
 }
 

@@ -84,6 +84,22 @@ TEST(Catalogues, AreTranslatedWithEverythingThatIsPutIn)
     }
 }
 
+// A text is looked up by where it stands. Where the reader of the sources has lost its way (after a constant
+// of a type in another namespace, say) it takes a class for one of its own, and nobody would find the text.
+TEST(Catalogues, HaveEverySentenceOfCoreInOnePlace)
+{
+    const auto messages = catalogue::read(QDir{folder()}.filePath(QStringLiteral("basinbell_de.ts")));
+    int found = 0;
+    for (const catalogue::Message& message : messages) {
+        const bool ofCore = message.context == QLatin1String{"core::measure::Sentence"};
+        found += ofCore ? 1 : 0;
+        EXPECT_TRUE(ofCore || !message.context.endsWith(QLatin1String{"Sentence"}))
+            << message.name().toStdString();
+        EXPECT_FALSE(message.context.isEmpty()) << message.name().toStdString();
+    }
+    EXPECT_GT(found, 100);
+}
+
 TEST(Catalogues, CountInBothPluralForms)
 {
     for (const QString& name : files())

@@ -41,7 +41,8 @@ bool LiveRun::planAgain()
 {
     auto answer = plan(m_question);
     if (!answer || (*answer)->give.value_or(100) != 100) {
-        m_wrong = answer ? "the plan is guaranteed no more" : "nothing fits any more: " + answer.error().text;
+        m_wrong = answer ? "the plan is guaranteed no more"
+                         : "nothing fits any more: " + answer.error().text.text();
         return false;
     }
     m_plan = *std::move(answer);
