@@ -128,7 +128,7 @@ void Terminal::answer(const core::run::Answer& answer)
 /// of `number` 0 are listed, else that one is chosen.
 void Terminal::askChoices(std::size_t number)
 {
-    m_asked = number;
+    m_wanted = number;
     m_toldSearch = false;
     if (m_session.plansApart() && m_session.choiceQuestion())
         return m_search.open();
@@ -139,7 +139,7 @@ void Terminal::askChoices(std::size_t number)
 /// Where nothing is left to choose the search closes by itself.
 void Terminal::followChoices()
 {
-    if (!m_asked || m_done)
+    if (!m_wanted || m_done)
         return;
     if (!m_search.isSearching()) {
         m_choices = m_search.choices();
@@ -153,7 +153,7 @@ void Terminal::followChoices()
 /// What each comes to is as of when they were asked for; a while later it may be less or more.
 void Terminal::tellChoices()
 {
-    const std::size_t number = std::exchange(m_asked, {}).value_or(0);
+    const std::size_t number = std::exchange(m_wanted, {}).value_or(0);
     if (m_choices.empty())
         return m_screen->say(
             "There is nothing to choose: every limit can still hold, or nothing can be done.");

@@ -67,7 +67,7 @@ private:
     session::ChoiceSearch m_search;
     std::vector<core::stagger::Choice> m_choices;  ///< As they were listed last.
     std::size_t m_listedAfter = 0;                 ///< So many facts.
-    std::optional<std::size_t> m_asked;            ///< Waits for the search: 0 for the list, else one of it.
+    std::optional<std::size_t> m_wanted;           ///< Waits for the search: 0 for the list, else one of it.
     bool m_toldSearch = false;                     ///< It was said that this takes a moment.
     std::size_t m_told = 0;                        ///< So many facts were written on the screen.
     bool m_owesChanges = false;                    ///< What that changes in the plan is still to be said.

@@ -267,18 +267,6 @@ const std::vector<Service>& Session::services() const
     return core::run::servicesAt(m_setup, m_facts);
 }
 
-std::vector<core::stagger::Choice> Session::choices() const
-{
-    return core::run::choicesAt(m_setup, m_facts, m_state.now);
-}
-
-std::optional<core::stagger::Question> Session::choiceQuestion() const
-{
-    if (!m_run || m_state.finished)
-        return {};
-    return core::run::choiceQuestionAt(m_setup, m_facts, m_state.now);
-}
-
 std::optional<Refusal> Session::end()
 {
     Answer over;

@@ -1,11 +1,12 @@
 #include "app/session/session.h"
 
+#include "core/run/amend/amend.h"
 #include "core/run/remember.h"
 
 #include <algorithm>
 #include <utility>
 
-// What of the session is about plans that are worked out apart.
+// What of the session is about plans, which are worked out apart, and about what can be chosen.
 
 namespace app::session {
 namespace {
@@ -72,6 +73,18 @@ void Session::takePlan()
         return;
     moveTo(std::max(m_state.now, m_clock->now()));
     schedule();
+}
+
+std::vector<core::stagger::Choice> Session::choices() const
+{
+    return core::run::choicesAt(m_setup, m_facts, m_state.now);
+}
+
+std::optional<core::stagger::Question> Session::choiceQuestion() const
+{
+    if (!m_run || m_state.finished)
+        return {};
+    return core::run::choiceQuestionAt(m_setup, m_facts, m_state.now);
 }
 
 void Session::stopPlanning()

@@ -6,8 +6,8 @@
 namespace core::run {
 namespace {
 
-constexpr std::size_t longestWords = 240;
-constexpr std::size_t longestNote = 1000;
+constexpr unsigned longestWords = 240;
+constexpr unsigned longestNote = 1000;
 
 Told tellTurnOut(const Telling& telling)
 {

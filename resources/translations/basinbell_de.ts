@@ -4441,5 +4441,13 @@ gelöscht</translation>
         <source>Say that in one line.</source>
         <translation>Sagen Sie das in einer Zeile.</translation>
     </message>
+<message>
+        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
+        <translation>%1 ist noch nicht ausgespült. Sagen Sie danach, wie es geworden ist.</translation>
+    </message>
+    <message>
+        <source>Say how %1 turned out.</source>
+        <translation>Sagen Sie, wie %1 geworden ist.</translation>
+    </message>
 </context>
 </TS>

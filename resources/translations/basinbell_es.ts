@@ -4441,5 +4441,13 @@ borrada</translation>
         <source>Say that in one line.</source>
         <translation>Dígalo en una línea.</translation>
     </message>
+<message>
+        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
+        <translation>%1 no está enjuagado. Diga cómo ha quedado cuando lo esté.</translation>
+    </message>
+    <message>
+        <source>Say how %1 turned out.</source>
+        <translation>Diga cómo ha quedado %1.</translation>
+    </message>
 </context>
 </TS>

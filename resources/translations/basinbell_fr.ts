@@ -4441,5 +4441,13 @@ effacée</translation>
         <source>Say that in one line.</source>
         <translation>Dites-le en une ligne.</translation>
     </message>
+<message>
+        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
+        <translation>%1 n’est pas rincé. Dites quel est le résultat une fois que ce sera fait.</translation>
+    </message>
+    <message>
+        <source>Say how %1 turned out.</source>
+        <translation>Dites quel est le résultat pour %1.</translation>
+    </message>
 </context>
 </TS>

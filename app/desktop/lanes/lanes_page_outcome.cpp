@@ -1,10 +1,10 @@
 #include "app/desktop/lanes/alert_panel.h"
-#include "app/desktop/lanes/choice_search.h"
 #include "app/desktop/lanes/lanes_page.h"
 #include "app/desktop/lanes/more_panel.h"
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/outcome_panel.h"
 #include "app/desktop/words.h"
+#include "app/session/choice_search.h"
 
 #include <QPushButton>
 #include <QShortcut>

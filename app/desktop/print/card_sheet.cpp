@@ -3,6 +3,7 @@
 #include "app/desktop/look/strand_words.h"
 #include "app/desktop/print/plan_sheet.h"
 #include "app/desktop/records/result_words.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/words.h"
 #include "app/output/wall_clock.h"
 #include "core/stagger/head_name.h"
@@ -107,8 +108,8 @@ Part Writer::drawing(const CardCoat& coat) const
     const WallClock clock{m_zones, m_card.heads.front().timeZone};
     part.drawing->words = strandWords(
         m_theme, coat.picture, clock, [services = m_services, head = coat.place.service](const auto& id) {
-            return named(id.service == head ? core::stagger::taskName(services[id.service], id)
-                                            : core::stagger::headName(services, id.service));
+            return id.service == head ? inWords(core::stagger::taskName(services[id.service], id))
+                                      : named(core::stagger::headName(services, id.service));
         });
     return part;
 }

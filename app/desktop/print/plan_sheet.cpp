@@ -2,6 +2,7 @@
 
 #include "app/desktop/look/strand_words.h"
 #include "app/desktop/records/result_words.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/setup/plan_text.h"
 #include "app/desktop/words.h"
 #include "app/output/plan_words.h"
@@ -130,8 +131,8 @@ Part Writer::picture(std::size_t coat) const
         view::addForecast(drawing.picture, services, *m_planned.forecast);
     const WallClock clock{m_zones, services.front().timeZone};
     drawing.words = strandWords(m_theme, drawing.picture, clock, [services, head = m_head](const auto& id) {
-        return named(id.service == head ? core::stagger::taskName(services[id.service], id)
-                                        : core::stagger::headName(services, id.service));
+        return id.service == head ? inWords(core::stagger::taskName(services[id.service], id))
+                                  : named(core::stagger::headName(services, id.service));
     });
     part.drawing = std::move(drawing);
     return part;
@@ -187,7 +188,7 @@ Part Writer::timetable() const
         table.rows.push_back(
             {moment(task.start), moment(task.end),
              task.hands ? named(app::output::handsName(m_planned.services, *task.hands)) : QString{},
-             ofCoat(task.id.coat, named(core::stagger::taskName(service(), task.id))), note(task)});
+             ofCoat(task.id.coat, inWords(core::stagger::taskName(service(), task.id))), note(task)});
     }
     return part;
 }

@@ -129,6 +129,14 @@ void promiseTooMuch(Rig& rig)
     Rig::wait([&] { return !rig.find<app::desktop::StrandWidget>("strands")->isVisible(); });
 }
 
+void runPremiere(Rig& rig)
+{
+    openPremiere(rig);
+    rig.startLanes();
+    answer(rig, 7);
+    rig.goOn(std::chrono::minutes{1});
+}
+
 std::vector<Scene> scenesOfWhatIsOver()
 {
     return {
@@ -147,6 +155,8 @@ std::vector<Scene> scenesOfWhatIsOver()
          }},
         {QStringLiteral("card-none"), [](Rig& rig) { rig.find<QAction>("fileRecords")->trigger(); }},
     };
+}
+
 /// The list before the start: heard, tests skipped, and what the bowls' line says.
 void prepareInPart(Rig& rig)
 {
@@ -178,10 +188,7 @@ std::vector<Scene> scenes()
          }},
         {QStringLiteral("lanes-far"),
          [](Rig& rig) {
-             openPremiere(rig);
-             rig.startLanes();
-             answer(rig, 7);
-             rig.goOn(std::chrono::minutes{1});
+             runPremiere(rig);
              rig.find<QPushButton>("far")->click();
          }},
         {QStringLiteral("lanes-look"),
@@ -203,13 +210,7 @@ std::vector<Scene> scenes()
                  answer(rig, 1);
              rig.goOn(std::chrono::minutes{4});
          }},
-        {QStringLiteral("lanes-heads"),
-         [](Rig& rig) {
-             openPremiere(rig);
-             rig.startLanes();
-             answer(rig, 7);
-             rig.goOn(std::chrono::minutes{1});
-         }},
+        {QStringLiteral("lanes-heads"), runPremiere},
         {QStringLiteral("alert"),
          [](Rig& rig) {
              openDemo(rig);
