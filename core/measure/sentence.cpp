@@ -28,6 +28,22 @@ std::string ordinalText(std::int64_t number)
 
 }  // namespace
 
+Sentence::Sentence() = default;
+Sentence::Sentence(std::string text)
+    : m_text{std::move(text)}
+{
+}
+Sentence::~Sentence() = default;
+Sentence::Sentence(const Sentence& other) = default;
+Sentence::Sentence(Sentence&& other) noexcept = default;
+Sentence& Sentence::operator=(const Sentence& other) = default;
+Sentence& Sentence::operator=(Sentence&& other) noexcept = default;
+
+Sentence::operator std::string() const
+{
+    return text();
+}
+
 Sentence Sentence::joined(const std::vector<Sentence>& sentences, const char* between)
 {
     Sentence all = worded("%1", Sentence{});

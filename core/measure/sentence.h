@@ -22,14 +22,15 @@ struct SentencePart;
 /// sentence made of text alone, such as the name of a zone, is said as it is in every language.
 class Sentence {
 public:
-    Sentence() = default;
-
-    /// Said as it is.
-    Sentence(std::string
-                 text)  // NOLINT(google-explicit-constructor): a name is a sentence wherever one is wanted.
-        : m_text{std::move(text)}
-    {
-    }
+    Sentence();
+    /// Said as it is. Implicit: a name is a sentence wherever one is wanted.
+    Sentence(std::string text);  // NOLINT(google-explicit-constructor)
+    // Where parts are not known yet, not even a destructor can be made.
+    ~Sentence();
+    Sentence(const Sentence& other);
+    Sentence(Sentence&& other) noexcept;
+    Sentence& operator=(const Sentence& other);
+    Sentence& operator=(Sentence&& other) noexcept;
 
     /// `pattern` is a literal with the markers %1 to %9. Catalogues of other languages are made of what
     /// stands here, so it has to stand here itself: no name of a constant, no choice between two.
@@ -43,10 +44,7 @@ public:
 
     /// In English.
     [[nodiscard]] std::string text() const;
-    operator std::string() const
-    {
-        return text();
-    }  // NOLINT(google-explicit-constructor): for those who write English.
+    operator std::string() const;  // NOLINT(google-explicit-constructor): for those who write English.
 
     /// Null where it is said as it is: then `text` is all there is.
     [[nodiscard]] const char* pattern() const { return m_pattern; }
