@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>Die Gebrauchsanweisung des Produkts geht vor. Wo sie von diesem Plan abweicht, hat sie recht: Ändern Sie den Auftrag und planen Sie neu.</translation>
     </message>
     <message>
@@ -294,6 +294,97 @@
     </message>
 </context>
 <context>
+    <name>ErasedRun</name>
+    <message>
+        <source>Apply zone %1</source>
+        <translation>Zone %1 auftragen</translation>
+    </message>
+    <message>
+        <source>Look at zone %1</source>
+        <translation>Zone %1 kontrollieren</translation>
+    </message>
+    <message>
+        <source>Late job on zone %1</source>
+        <translation>Späte Arbeit an Zone %1</translation>
+    </message>
+    <message>
+        <source>Mix bowl %1</source>
+        <translation>Schale %1 mischen</translation>
+    </message>
+    <message>
+        <source>Rinse group %1</source>
+        <translation>Gruppe %1 ausspülen</translation>
+    </message>
+    <message>
+        <source>Rinse zone %1 by itself</source>
+        <translation>Zone %1 für sich ausspülen</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Trocknen</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Beurteilen</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>%1, coat %2</source>
+        <translation>%1, Durchgang %2</translation>
+    </message>
+    <message>
+        <source>%1, head %2</source>
+        <translation>%1, Kopf %2</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Was übrig ist</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Wie es geworden ist</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Gesagt</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>A run that was erased</source>
+        <translation>Ein gelöschter Lauf</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3, times in %4</source>
+        <translation>%1, %2 bis %3, Zeiten in %4</translation>
+    </message>
+    <message>
+        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
+        <translation>Was eine Person nennen könnte, wurde gelöscht: der Auftrag mit seinen Namen und Notizen, was gesehen und gesagt wurde. Übrig sind Arten von Arbeiten, Nummern und Zeiten. Daraus lässt sich keine Karteikarte machen, und kein Durchgang kann damit beginnen.</translation>
+    </message>
+</context>
+<context>
     <name>Journal</name>
     <message>
         <source>There is no such run.</source>
@@ -405,13 +496,35 @@
         <source>Heat off %1</source>
         <translation>Wärme ab %1</translation>
     </message>
-<message>
+    <message>
         <source>For next time %1: %2</source>
         <translation>Fürs nächste Mal %1: %2</translation>
     </message>
     <message>
         <source>%1 turned out %2 %3</source>
         <translation>%1 ist geworden: %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>zone, length</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>zone with its length, how it turned out</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Fürs nächste Mal: %1</translation>
+    </message>
+    <message>
+        <source>Last time, %1: %2</source>
+        <comment>day, what was said</comment>
+        <translation>Letztes Mal, %1: %2</translation>
     </message>
 </context>
 <context>
@@ -425,7 +538,7 @@
         <translation>Der Auftrag, der geöffnet wird; mehrere werden zusammen geplant, je ein Kopf.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Das Protokoll und den Zustand des Fensters in DIR aufbewahren.</translation>
     </message>
     <message>
@@ -451,6 +564,33 @@
     <message>
         <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
         <translation>--speed %1: Es muss eine Zahl von 0.01 bis 1000000 sein.</translation>
+    </message>
+</context>
+<context>
+    <name>Outcomes</name>
+    <message>
+        <source>as wanted</source>
+        <translation>wie gewünscht</translation>
+    </message>
+    <message>
+        <source>too light</source>
+        <translation>zu hell</translation>
+    </message>
+    <message>
+        <source>too dark</source>
+        <translation>zu dunkel</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>zu warm</translation>
+    </message>
+    <message>
+        <source>too cool (greenish)</source>
+        <translation>zu kühl (grünlich)</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>ungleichmäßig</translation>
     </message>
 </context>
 <context>
@@ -520,10 +660,475 @@
     </message>
 </context>
 <context>
+    <name>PreparationText</name>
+    <message>
+        <source>not checked</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>gehört</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>none, watch the screen</source>
+        <translation>keiner, auf den Bildschirm achten</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Skin and strand tests</source>
+        <translation>Haut- und Strähnentest</translation>
+    </message>
+    <message>
+        <source>Strand test</source>
+        <translation>Strähnentest</translation>
+    </message>
+    <message>
+        <source>Gloves, apron, air</source>
+        <translation>Handschuhe, Schürze, Luft</translation>
+    </message>
+    <message>
+        <source>Bowls in order</source>
+        <translation>Schalen in Reihenfolge</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>said at %1</source>
+        <translation>gesagt um %1</translation>
+    </message>
+    <message>
+        <source>%1; said at %2</source>
+        <translation>%1; gesagt um %2</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
+        <translation>Spielen Sie jeden Alarm ab und hören Sie von Ihrem Arbeitsplatz aus zu. Solange niemand sie gehört hat, füllt jeder fällige Schritt sofort den Bildschirm.</translation>
+    </message>
+    <message>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <translation>Welche Tests es gibt, wann sie gemacht werden und wer sie abliest, sagen die Gebrauchsanweisung des Produkts, örtliche Vorschriften und die zugelassene Berufspraxis. Dass sie hier stehen, macht nichts sicher.</translation>
+    </message>
+    <message>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
+        <translation>Probieren Sie die Mischung zuerst an einer Strähne dieses Haars, wie es die Gebrauchsanweisung des Produkts sagt.</translation>
+    </message>
+    <message>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
+        <translation>Handschuhe und Schürze an, frische Luft im Raum und Augenschutz, solange Pulver gemischt wird. Was sonst noch nötig ist, sagen die Gebrauchsanweisung des Produkts und örtliche Vorschriften.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
+        <translation>Stellen Sie Schalen, Pinsel und was hineinkommt in der Reihenfolge des Mischens bereit. Noch gibt es keinen Plan, der die Reihenfolge sagt.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
+        <translation>Stellen Sie Schalen, Pinsel und was hineinkommt in dieser Reihenfolge bereit: %1. Eine Schale altert, sobald sie gemischt ist; mischen Sie jede zu ihrer Zeit.</translation>
+    </message>
+    <message>
+        <source>Listen …</source>
+        <translation>Anhören …</translation>
+    </message>
+    <message>
+        <source>Made and read</source>
+        <translation>Gemacht und abgelesen</translation>
+    </message>
+    <message>
+        <source>All there</source>
+        <translation>Alles da</translation>
+    </message>
+    <message>
+        <source>Set out</source>
+        <translation>Bereitgestellt</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 um %2</translation>
+    </message>
+    <message>
+        <source>%1, ready by %2</source>
+        <translation>%1, fertig bis %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Still open (F4): %1. You can start all the same.</source>
+        <translation>Noch offen (F4): %1. Beginnen geht trotzdem.</translation>
+    </message>
+</context>
+<context>
+    <name>Print</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2. What was there before is as it was.</source>
+        <translation>%1 wurde nicht geschrieben: %2. Was vorher da war, ist unverändert.</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, times in %2</source>
+        <translation>%1, Zeiten in %2</translation>
+    </message>
+    <message>
+        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
+        <translation>. Währenddessen werden die Uhren umgestellt; +01:00 und Ähnliches ist der Abstand zu UTC</translation>
+    </message>
+    <message>
+        <source>%1. As it stood at %2</source>
+        <translation>%1. Wie es um %2 stand</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>coat, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>goes on</source>
+        <translation>läuft</translation>
+    </message>
+    <message>
+        <source>by the hands that apply %1</source>
+        <translation>von der Person, die %1 aufträgt</translation>
+    </message>
+    <message>
+        <source>basin %1</source>
+        <translation>Waschbecken %1</translation>
+    </message>
+    <message>
+        <source>then %1 by itself</source>
+        <translation>danach %1 von allein</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>Der Reihe nach</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Really</source>
+        <translation>Tatsächlich</translation>
+    </message>
+    <message>
+        <source>counted from the first strand</source>
+        <translation>gezählt ab der ersten Strähne</translation>
+    </message>
+    <message>
+        <source>the first strand carries it %1 of at most %2</source>
+        <translation>die erste Strähne trägt es %1 von höchstens %2</translation>
+    </message>
+    <message>
+        <source>the last strand carries it %1 of at least %2</source>
+        <translation>die letzte Strähne trägt es %1 von mindestens %2</translation>
+    </message>
+    <message>
+        <source>rinsed by itself</source>
+        <translation>für sich ausgespült</translation>
+    </message>
+    <message>
+        <source>Limits, and what is expected (in minutes)</source>
+        <translation>Grenzen, und was zu erwarten ist (in Minuten)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Goes on</source>
+        <translation>Wird aufgetragen</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Mindestens</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Höchstens</translation>
+    </message>
+    <message>
+        <source>Develops</source>
+        <translation>Wirkt ein</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>moments</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>binnen %1</translation>
+    </message>
+    <message>
+        <source>Bowls, in the order in which they are mixed</source>
+        <translation>Schalen, in der Reihenfolge des Mischens</translation>
+    </message>
+    <message>
+        <source>Mix at</source>
+        <translation>Mischen um</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Verwenden</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Was hineinkommt</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>There is no unfinished run to take up.</source>
         <translation>Es gibt keinen unbeendeten Lauf, der aufgenommen werden kann.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordCard</name>
+    <message>
+        <source>Service</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Record card. %1, %2 to %3, times in %4</source>
+        <translation>Karteikarte. %1, %2 bis %3, Zeiten in %4</translation>
+    </message>
+    <message>
+        <source>. Not ended yet</source>
+        <translation>. Noch nicht beendet</translation>
+    </message>
+    <message>
+        <source>Nothing of this was begun.</source>
+        <translation>Davon wurde nichts begonnen.</translation>
+    </message>
+    <message>
+        <source>%1 (planned %2)</source>
+        <translation>%1 (geplant %2)</translation>
+    </message>
+    <message>
+        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
+        <translation>Was jede Zone bekam (in Minuten; im Bild gestrichelt: wie zuerst geplant)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>Erste Strähne</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Letzte Strähne</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mind.</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Höchst.</translation>
+    </message>
+    <message>
+        <source>Developed</source>
+        <translation>Eingewirkt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Wie es geworden ist</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Gesagt</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Fürs nächste Mal: %1</translation>
+    </message>
+    <message>
+        <source>What was mixed</source>
+        <translation>Was gemischt wurde</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Gemischt</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Was hineinkommt</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gelassen</translation>
+    </message>
+    <message>
+        <source>again in %1</source>
+        <translation>wieder in %1</translation>
+    </message>
+    <message>
+        <source>rinsed now</source>
+        <translation>sofort ausgespült</translation>
+    </message>
+    <message>
+        <source>Looks, heat, and what was left out</source>
+        <translation>Kontrollen, Wärme, und was ausgelassen wurde</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Um</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Came of it</source>
+        <translation>Ergab</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>%1 kontrollieren</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>no end said</source>
+        <translation>kein Ende gesagt</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>Changed while it went on</source>
+        <translation>Währenddessen geändert</translation>
+    </message>
+</context>
+<context>
+    <name>Results</name>
+    <message>
+        <source>on target</source>
+        <translation>am Ziel</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 zu kurz</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation>%1 zu lang</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message numerus="yes">
+        <source>%n.</source>
+        <comment>an ordinal number, such as 2nd</comment>
+        <translation>
+            <numerusform>%n.</numerusform>
+            <numerusform>%n.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -568,7 +1173,7 @@
         <translation>Die Uhr dieses Rechners zeigt eine frühere Zeit als bei der letzten Antwort dieses Laufs. Stellen Sie die Uhr richtig und starten Sie neu, sonst ist jede gezeigte Zeit falsch.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Dieser Rechner wurde seit diesem Lauf neu gestartet, daher geht der Lauf wieder nach der Uhr des Rechners. Geht sie falsch, ist auch jede gezeigte Zeit falsch.</translation>
     </message>
     <message numerus="yes">
@@ -594,7 +1199,7 @@
         <source>The service of this run cannot be read any more: %1</source>
         <translation>Der Auftrag dieses Laufs kann nicht mehr gelesen werden: %1</translation>
     </message>
-<message>
+    <message>
         <source>This run is damaged in the journal: its service was changed there, so it cannot be told again.</source>
         <translation>Dieser Lauf ist im Protokoll beschädigt: Sein Auftrag wurde dort geändert, deshalb lässt er sich nicht mehr wiedergeben.</translation>
     </message>
@@ -733,7 +1338,7 @@
         <translation>Farbe ganzer Kopf</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Die Zeiten sind gängige Praxis: Tragen Sie die der Gebrauchsanweisung ein.</translation>
     </message>
     <message>
@@ -751,6 +1356,21 @@
     <message>
         <source>&amp;All over, with a fill first</source>
         <translation>&amp;Ganzer Kopf, vorher pigmentieren</translation>
+    </message>
+</context>
+<context>
+    <name>Strands</name>
+    <message>
+        <source>Water %1</source>
+        <translation>Wasser %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Jetzt %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 bis %3</translation>
     </message>
 </context>
 <context>
@@ -1317,7 +1937,7 @@
         <translation>&amp;Fertig um</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>Name des Auftrags</translation>
     </message>
     <message>
@@ -1391,6 +2011,13 @@
     <message>
         <source>Basinbell</source>
         <translation>Basinbell</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CardView</name>
+    <message>
+        <source>Record card</source>
+        <translation>Karteikarte</translation>
     </message>
 </context>
 <context>
@@ -1627,7 +2254,7 @@
         <translation>Diesen Kopf entfernen</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Diese Zeiten sind gängige Praxis, nicht die eines Produkts. Tragen Sie ein, was die Gebrauchsanweisung sagt, und vermerken Sie es bei der Schale.</translation>
     </message>
     <message>
@@ -1651,7 +2278,7 @@
         <translation>H&amp;eißt</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>Name des Kopfes</translation>
     </message>
     <message>
@@ -1764,7 +2391,7 @@
         <translation>%1 ist aufgegeben.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>Wärme ist an. Was sie mit den Mischungen macht, sagt nur die Gebrauchsanweisung.</translation>
     </message>
     <message>
@@ -1803,7 +2430,7 @@
         <source>Chosen: %1.</source>
         <translation>Gewählt: %1.</translation>
     </message>
-<message>
+    <message>
         <source>Say it  (O)</source>
         <translation>Sagen  (O)</translation>
     </message>
@@ -2031,11 +2658,11 @@
         <source>Keep it open</source>
         <translation>Offen lassen</translation>
     </message>
-<message>
+    <message>
         <source>&amp;How it turned out …</source>
         <translation>&amp;Wie es geworden ist …</translation>
     </message>
-<message>
+    <message>
         <source>&amp;Before the start</source>
         <translation>&amp;Vor dem Start</translation>
     </message>
@@ -2282,6 +2909,49 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::OutcomePanel</name>
+    <message>
+        <source>How it turned out</source>
+        <translation>Wie es geworden ist</translation>
+    </message>
+    <message>
+        <source>How did %1 turn out?</source>
+        <translation>Wie ist %1 geworden?</translation>
+    </message>
+    <message>
+        <source>  It was said: %1.</source>
+        <translation>  Gesagt wurde: %1.</translation>
+    </message>
+    <message>
+        <source>In own words too, or instead  (Enter)</source>
+        <translation>Auch oder nur in eigenen Worten  (Enter)</translation>
+    </message>
+    <message>
+        <source>Go on without</source>
+        <translation>Ohne weiter</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?</source>
+        <translation>Woran ist nächstes Mal zu denken?</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?  It was said: %1.</source>
+        <translation>Woran ist nächstes Mal zu denken?  Gesagt wurde: %1.</translation>
+    </message>
+    <message>
+        <source>A note for next time  (Enter)</source>
+        <translation>Eine Notiz fürs nächste Mal  (Enter)</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Nothing to note</source>
+        <translation>Nichts zu notieren</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::PartPanel</name>
     <message>
         <source>Add</source>
@@ -2319,7 +2989,7 @@
         <translation>%1 von %2 auf %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: „%2“ wurde nicht verstanden. %3</translation>
     </message>
 </context>
@@ -2340,6 +3010,33 @@
     <message>
         <source>Put this right, and it is planned at once:</source>
         <translation>Berichtigen Sie dies, dann wird sofort geplant:</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PreparationPanel</name>
+    <message>
+        <source>Before the start</source>
+        <translation>Vor dem Start</translation>
+    </message>
+    <message>
+        <source>why it is skipped</source>
+        <translation>warum es ausgelassen wird</translation>
+    </message>
+    <message>
+        <source>Why it is skipped</source>
+        <translation>Warum es ausgelassen wird</translation>
+    </message>
+    <message>
+        <source>Skip it</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>Not so: open again</source>
+        <translation>Doch nicht: wieder offen</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Schließen  (Esc)</translation>
     </message>
 </context>
 <context>
@@ -2392,7 +3089,7 @@
         <translation>Keine bekannte Änderung macht es passend, auch nicht zwei zusammen.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend: Es wurde mit der Änderung geplant. Die kleinste kommt zuerst; die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -2400,7 +3097,7 @@
         <translation>Die Zeit reichte nicht, um zu finden, womit es passen würde.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend; es kann mehr geben. Die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -2418,6 +3115,81 @@
     <message>
         <source>Not all of these may be needed for the clash.</source>
         <translation>Vielleicht sind nicht alle davon am Widerspruch beteiligt.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Records</name>
+    <message>
+        <source>Record &amp;cards …</source>
+        <translation>&amp;Karteikarten …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::RecordsWindow</name>
+    <message>
+        <source>Record cards – Basinbell</source>
+        <translation>Karteikarten – Basinbell</translation>
+    </message>
+    <message>
+        <source>Runs, the latest first</source>
+        <translation>Läufe, der letzte zuerst</translation>
+    </message>
+    <message>
+        <source>No run has been ended yet.
+
+A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
+
+The demo at high speed makes one in a minute.</source>
+        <translation>Noch wurde kein Lauf beendet.
+
+Eine Karteikarte entsteht aus dem, was geantwortet wird, während die Bahnen laufen: wann jede Zone aufgetragen und ausgespült wurde, was gesehen wurde, wie es geworden ist. Wenn die letzte Bahn trocken ist, beenden Sie den Lauf, und hier ist seine Karte.
+
+Die Demo in hoher Geschwindigkeit macht eine in einer Minute.</translation>
+    </message>
+    <message>
+        <source>Start the next coat from it  (Alt+N)</source>
+        <translation>Nächsten Durchgang damit beginnen  (Alt+N)</translation>
+    </message>
+    <message>
+        <source>How it turned out …  (Alt+O)</source>
+        <translation>Wie es geworden ist …  (Alt+O)</translation>
+    </message>
+    <message>
+        <source>Print …  (Ctrl+P)</source>
+        <translation>Drucken …  (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>PDF …  (Ctrl+S)</source>
+        <translation>PDF …  (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Schließen  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1
+damaged</source>
+        <translation>%1
+beschädigt</translation>
+    </message>
+    <message>
+        <source>%1
+erased</source>
+        <translation>%1
+gelöscht</translation>
+    </message>
+    <message>
+        <source>This run, so far</source>
+        <translation>Dieser Lauf, bis jetzt</translation>
+    </message>
+    <message>
+        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
+        <translation>In diesem Lauf wurde nichts ausgespült, also ist auch nichts geworden.</translation>
     </message>
 </context>
 <context>
@@ -2489,7 +3261,7 @@
         <source>Something above is marked; put it right to start.</source>
         <translation>Oben ist etwas markiert; berichtigen Sie es, um zu starten.</translation>
     </message>
-<message>
+    <message>
         <source>Put it away</source>
         <translation>Weglegen</translation>
     </message>
@@ -2583,18 +3355,6 @@
         <translation>Strähnen</translation>
     </message>
     <message>
-        <source>Water %1</source>
-        <translation>Wasser %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Jetzt %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 bis %3</translation>
-    </message>
-    <message>
         <source>%1: applied from %2 to %3, water at %4, %5 min development.</source>
         <translation>%1: aufgetragen von %2 bis %3, Wasser um %4, %5 min Einwirkzeit.</translation>
     </message>
@@ -2647,644 +3407,6 @@
     </message>
 </context>
 <context>
-    <name>app::sound::AlarmPlayer</name>
-    <message>
-        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
-        <translation>Kein Ton möglich: Es wurde kein Lautsprecher gefunden. Schließen Sie einen an oder schalten Sie ihn ein, und sehen Sie die Toneinstellungen dieses Rechners nach. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
-    </message>
-    <message>
-        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
-        <translation>Der Lautsprecher nimmt keinen Ton an. Basinbell versucht es weiter; ziehen Sie ihn ab und stecken Sie ihn wieder ein, wenn das anhält. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
-    </message>
-    <message>
-        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
-        <translation>Kein Ton möglich: Das Programm %1 konnte nicht gestartet werden (%2). Installieren Sie Basinbell neu.</translation>
-    </message>
-    <message>
-        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
-        <translation>Das Tonprogramm hat von selbst aufgehört und wird neu gestartet. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
-    </message>
-</context>
-<context>
-    <name>ErasedRun</name>
-    <message>
-        <source>Apply zone %1</source>
-        <translation>Zone %1 auftragen</translation>
-    </message>
-    <message>
-        <source>Look at zone %1</source>
-        <translation>Zone %1 kontrollieren</translation>
-    </message>
-    <message>
-        <source>Late job on zone %1</source>
-        <translation>Späte Arbeit an Zone %1</translation>
-    </message>
-    <message>
-        <source>Mix bowl %1</source>
-        <translation>Schale %1 mischen</translation>
-    </message>
-    <message>
-        <source>Rinse group %1</source>
-        <translation>Gruppe %1 ausspülen</translation>
-    </message>
-    <message>
-        <source>Rinse zone %1 by itself</source>
-        <translation>Zone %1 für sich ausspülen</translation>
-    </message>
-    <message>
-        <source>Dry</source>
-        <translation>Trocknen</translation>
-    </message>
-    <message>
-        <source>Assess</source>
-        <translation>Beurteilen</translation>
-    </message>
-    <message>
-        <source>Heat</source>
-        <translation>Wärme</translation>
-    </message>
-    <message>
-        <source>%1, coat %2</source>
-        <translation>%1, Durchgang %2</translation>
-    </message>
-    <message>
-        <source>%1, head %2</source>
-        <translation>%1, Kopf %2</translation>
-    </message>
-    <message>
-        <source>What is left</source>
-        <translation>Was übrig ist</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>Bis</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Was</translation>
-    </message>
-    <message>
-        <source>How it turned out</source>
-        <translation>Wie es geworden ist</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>Said</source>
-        <translation>Gesagt</translation>
-    </message>
-    <message>
-        <source>Zone %1</source>
-        <translation>Zone %1</translation>
-    </message>
-    <message>
-        <source>A run that was erased</source>
-        <translation>Ein gelöschter Lauf</translation>
-    </message>
-    <message>
-        <source>%1, %2 to %3, times in %4</source>
-        <translation>%1, %2 bis %3, Zeiten in %4</translation>
-    </message>
-    <message>
-        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
-        <translation>Was eine Person nennen könnte, wurde gelöscht: der Auftrag mit seinen Namen und Notizen, was gesehen und gesagt wurde. Übrig sind Arten von Arbeiten, Nummern und Zeiten. Daraus lässt sich keine Karteikarte machen, und kein Durchgang kann damit beginnen.</translation>
-    </message>
-</context>
-<context>
-    <name>LastTime</name>
-    <message>
-        <source>%1 %2</source>
-        <comment>zone, length</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>zone with its length, how it turned out</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>For next time: %1</source>
-        <translation>Fürs nächste Mal: %1</translation>
-    </message>
-    <message>
-        <source>Last time, %1: %2</source>
-        <comment>day, what was said</comment>
-        <translation>Letztes Mal, %1: %2</translation>
-    </message>
-</context>
-<context>
-    <name>Outcomes</name>
-    <message>
-        <source>as wanted</source>
-        <translation>wie gewünscht</translation>
-    </message>
-    <message>
-        <source>too light</source>
-        <translation>zu hell</translation>
-    </message>
-    <message>
-        <source>too dark</source>
-        <translation>zu dunkel</translation>
-    </message>
-    <message>
-        <source>too warm</source>
-        <translation>zu warm</translation>
-    </message>
-    <message>
-        <source>too cool (greenish)</source>
-        <translation>zu kühl (grünlich)</translation>
-    </message>
-    <message>
-        <source>uneven</source>
-        <translation>ungleichmäßig</translation>
-    </message>
-</context>
-<context>
-    <name>Print</name>
-    <message>
-        <source>Page %1 of %2</source>
-        <translation>Seite %1 von %2</translation>
-    </message>
-    <message>
-        <source>%1 was not written: %2. What was there before is as it was.</source>
-        <translation>%1 wurde nicht geschrieben: %2. Was vorher da war, ist unverändert.</translation>
-    </message>
-    <message>
-        <source>Service</source>
-        <translation>Auftrag</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>service, head</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, times in %2</source>
-        <translation>%1, Zeiten in %2</translation>
-    </message>
-    <message>
-        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
-        <translation>. Währenddessen werden die Uhren umgestellt; +01:00 und Ähnliches ist der Abstand zu UTC</translation>
-    </message>
-    <message>
-        <source>%1. As it stood at %2</source>
-        <translation>%1. Wie es um %2 stand</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>coat, what</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation>fertig</translation>
-    </message>
-    <message>
-        <source>goes on</source>
-        <translation>läuft</translation>
-    </message>
-    <message>
-        <source>by the hands that apply %1</source>
-        <translation>von der Person, die %1 aufträgt</translation>
-    </message>
-    <message>
-        <source>basin %1</source>
-        <translation>Waschbecken %1</translation>
-    </message>
-    <message>
-        <source>then %1 by itself</source>
-        <translation>danach %1 von allein</translation>
-    </message>
-    <message>
-        <source>In order</source>
-        <translation>Der Reihe nach</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>Bis</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Wer</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Was</translation>
-    </message>
-    <message>
-        <source>Really</source>
-        <translation>Tatsächlich</translation>
-    </message>
-    <message>
-        <source>counted from the first strand</source>
-        <translation>gezählt ab der ersten Strähne</translation>
-    </message>
-    <message>
-        <source>the first strand carries it %1 of at most %2</source>
-        <translation>die erste Strähne trägt es %1 von höchstens %2</translation>
-    </message>
-    <message>
-        <source>the last strand carries it %1 of at least %2</source>
-        <translation>die letzte Strähne trägt es %1 von mindestens %2</translation>
-    </message>
-    <message>
-        <source>rinsed by itself</source>
-        <translation>für sich ausgespült</translation>
-    </message>
-    <message>
-        <source>Limits, and what is expected (in minutes)</source>
-        <translation>Grenzen, und was zu erwarten ist (in Minuten)</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>Goes on</source>
-        <translation>Wird aufgetragen</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Wasser</translation>
-    </message>
-    <message>
-        <source>At least</source>
-        <translation>Mindestens</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Ziel</translation>
-    </message>
-    <message>
-        <source>At most</source>
-        <translation>Höchstens</translation>
-    </message>
-    <message>
-        <source>Develops</source>
-        <translation>Wirkt ein</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <comment>moments</comment>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>minutes, how far off target</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>within %1</source>
-        <translation>binnen %1</translation>
-    </message>
-    <message>
-        <source>Bowls, in the order in which they are mixed</source>
-        <translation>Schalen, in der Reihenfolge des Mischens</translation>
-    </message>
-    <message>
-        <source>Mix at</source>
-        <translation>Mischen um</translation>
-    </message>
-    <message>
-        <source>Bowl</source>
-        <translation>Schale</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Für</translation>
-    </message>
-    <message>
-        <source>Use</source>
-        <translation>Verwenden</translation>
-    </message>
-    <message>
-        <source>What goes in</source>
-        <translation>Was hineinkommt</translation>
-    </message>
-</context>
-<context>
-    <name>RecordCard</name>
-    <message>
-        <source>Service</source>
-        <translation>Auftrag</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>service, head</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Record card. %1, %2 to %3, times in %4</source>
-        <translation>Karteikarte. %1, %2 bis %3, Zeiten in %4</translation>
-    </message>
-    <message>
-        <source>. Not ended yet</source>
-        <translation>. Noch nicht beendet</translation>
-    </message>
-    <message>
-        <source>Nothing of this was begun.</source>
-        <translation>Davon wurde nichts begonnen.</translation>
-    </message>
-    <message>
-        <source>%1 (planned %2)</source>
-        <translation>%1 (geplant %2)</translation>
-    </message>
-    <message>
-        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
-        <translation>Was jede Zone bekam (in Minuten; im Bild gestrichelt: wie zuerst geplant)</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>First strand</source>
-        <translation>Erste Strähne</translation>
-    </message>
-    <message>
-        <source>Last strand</source>
-        <translation>Letzte Strähne</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Wasser</translation>
-    </message>
-    <message>
-        <source>Least</source>
-        <translation>Mind.</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Ziel</translation>
-    </message>
-    <message>
-        <source>Most</source>
-        <translation>Höchst.</translation>
-    </message>
-    <message>
-        <source>Developed</source>
-        <translation>Eingewirkt</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>minutes, how far off target</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>How it turned out</source>
-        <translation>Wie es geworden ist</translation>
-    </message>
-    <message>
-        <source>Said</source>
-        <translation>Gesagt</translation>
-    </message>
-    <message>
-        <source>For next time: %1</source>
-        <translation>Fürs nächste Mal: %1</translation>
-    </message>
-    <message>
-        <source>What was mixed</source>
-        <translation>Was gemischt wurde</translation>
-    </message>
-    <message>
-        <source>Mixed</source>
-        <translation>Gemischt</translation>
-    </message>
-    <message>
-        <source>Bowl</source>
-        <translation>Schale</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Für</translation>
-    </message>
-    <message>
-        <source>What goes in</source>
-        <translation>Was hineinkommt</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>gelassen</translation>
-    </message>
-    <message>
-        <source>again in %1</source>
-        <translation>wieder in %1</translation>
-    </message>
-    <message>
-        <source>rinsed now</source>
-        <translation>sofort ausgespült</translation>
-    </message>
-    <message>
-        <source>Looks, heat, and what was left out</source>
-        <translation>Kontrollen, Wärme, und was ausgelassen wurde</translation>
-    </message>
-    <message>
-        <source>At</source>
-        <translation>Um</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Was</translation>
-    </message>
-    <message>
-        <source>Came of it</source>
-        <translation>Ergab</translation>
-    </message>
-    <message>
-        <source>Seen</source>
-        <translation>Gesehen</translation>
-    </message>
-    <message>
-        <source>Look at %1</source>
-        <translation>%1 kontrollieren</translation>
-    </message>
-    <message>
-        <source>Heat</source>
-        <translation>Wärme</translation>
-    </message>
-    <message>
-        <source>until %1</source>
-        <translation>bis %1</translation>
-    </message>
-    <message>
-        <source>no end said</source>
-        <translation>kein Ende gesagt</translation>
-    </message>
-    <message>
-        <source>left out</source>
-        <translation>ausgelassen</translation>
-    </message>
-    <message>
-        <source>Changed while it went on</source>
-        <translation>Währenddessen geändert</translation>
-    </message>
-</context>
-<context>
-    <name>Results</name>
-    <message>
-        <source>on target</source>
-        <translation>am Ziel</translation>
-    </message>
-    <message>
-        <source>%1 short</source>
-        <translation>%1 zu kurz</translation>
-    </message>
-    <message>
-        <source>%1 over</source>
-        <translation>%1 zu lang</translation>
-    </message>
-</context>
-<context>
-    <name>Strands</name>
-    <message>
-        <source>Water %1</source>
-        <translation>Wasser %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Jetzt %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 bis %3</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::CardView</name>
-    <message>
-        <source>Record card</source>
-        <translation>Karteikarte</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::OutcomePanel</name>
-    <message>
-        <source>How it turned out</source>
-        <translation>Wie es geworden ist</translation>
-    </message>
-    <message>
-        <source>How did %1 turn out?</source>
-        <translation>Wie ist %1 geworden?</translation>
-    </message>
-    <message>
-        <source>  It was said: %1.</source>
-        <translation>  Gesagt wurde: %1.</translation>
-    </message>
-    <message>
-        <source>In own words too, or instead  (Enter)</source>
-        <translation>Auch oder nur in eigenen Worten  (Enter)</translation>
-    </message>
-    <message>
-        <source>Go on without</source>
-        <translation>Ohne weiter</translation>
-    </message>
-    <message>
-        <source>What is to be thought of next time?</source>
-        <translation>Woran ist nächstes Mal zu denken?</translation>
-    </message>
-    <message>
-        <source>What is to be thought of next time?  It was said: %1.</source>
-        <translation>Woran ist nächstes Mal zu denken?  Gesagt wurde: %1.</translation>
-    </message>
-    <message>
-        <source>A note for next time  (Enter)</source>
-        <translation>Eine Notiz fürs nächste Mal  (Enter)</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Behalten</translation>
-    </message>
-    <message>
-        <source>Nothing to note</source>
-        <translation>Nichts zu notieren</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::Records</name>
-    <message>
-        <source>Record &amp;cards …</source>
-        <translation>&amp;Karteikarten …</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::RecordsWindow</name>
-    <message>
-        <source>Record cards – Basinbell</source>
-        <translation>Karteikarten – Basinbell</translation>
-    </message>
-    <message>
-        <source>Runs, the latest first</source>
-        <translation>Läufe, der letzte zuerst</translation>
-    </message>
-    <message>
-        <source>No run has been ended yet.
-
-A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
-
-The demo at high speed makes one in a minute.</source>
-        <translation>Noch wurde kein Lauf beendet.
-
-Eine Karteikarte entsteht aus dem, was geantwortet wird, während die Bahnen laufen: wann jede Zone aufgetragen und ausgespült wurde, was gesehen wurde, wie es geworden ist. Wenn die letzte Bahn trocken ist, beenden Sie den Lauf, und hier ist seine Karte.
-
-Die Demo in hoher Geschwindigkeit macht eine in einer Minute.</translation>
-    </message>
-    <message>
-        <source>Start the next coat from it  (Alt+N)</source>
-        <translation>Nächsten Durchgang damit beginnen  (Alt+N)</translation>
-    </message>
-    <message>
-        <source>How it turned out …  (Alt+O)</source>
-        <translation>Wie es geworden ist …  (Alt+O)</translation>
-    </message>
-    <message>
-        <source>Print …  (Ctrl+P)</source>
-        <translation>Drucken …  (Ctrl+P)</translation>
-    </message>
-    <message>
-        <source>PDF …  (Ctrl+S)</source>
-        <translation>PDF …  (Ctrl+S)</translation>
-    </message>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Schließen  (Esc)</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>day, time</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1
-damaged</source>
-        <translation>%1
-beschädigt</translation>
-    </message>
-    <message>
-        <source>%1
-erased</source>
-        <translation>%1
-gelöscht</translation>
-    </message>
-    <message>
-        <source>This run, so far</source>
-        <translation>Dieser Lauf, bis jetzt</translation>
-    </message>
-    <message>
-        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
-        <translation>In diesem Lauf wurde nichts ausgespült, also ist auch nichts geworden.</translation>
-    </message>
-</context>
-<context>
     <name>app::desktop::print::Printing</name>
     <message>
         <source>&amp;Print …</source>
@@ -3316,167 +3438,22 @@ gelöscht</translation>
     </message>
 </context>
 <context>
-    <name>PreparationText</name>
+    <name>app::sound::AlarmPlayer</name>
     <message>
-        <source>not checked</source>
-        <translation>nicht geprüft</translation>
+        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
+        <translation>Kein Ton möglich: Es wurde kein Lautsprecher gefunden. Schließen Sie einen an oder schalten Sie ihn ein, und sehen Sie die Toneinstellungen dieses Rechners nach. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
     </message>
     <message>
-        <source>open</source>
-        <translation>offen</translation>
+        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
+        <translation>Der Lautsprecher nimmt keinen Ton an. Basinbell versucht es weiter; ziehen Sie ihn ab und stecken Sie ihn wieder ein, wenn das anhält. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
     </message>
     <message>
-        <source>heard</source>
-        <translation>gehört</translation>
+        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
+        <translation>Kein Ton möglich: Das Programm %1 konnte nicht gestartet werden (%2). Installieren Sie Basinbell neu.</translation>
     </message>
     <message>
-        <source>done</source>
-        <translation>erledigt</translation>
-    </message>
-    <message>
-        <source>none, watch the screen</source>
-        <translation>keiner, auf den Bildschirm achten</translation>
-    </message>
-    <message>
-        <source>skipped</source>
-        <translation>ausgelassen</translation>
-    </message>
-    <message>
-        <source>Sound</source>
-        <translation>Ton</translation>
-    </message>
-    <message>
-        <source>Skin and strand tests</source>
-        <translation>Haut- und Strähnentest</translation>
-    </message>
-    <message>
-        <source>Strand test</source>
-        <translation>Strähnentest</translation>
-    </message>
-    <message>
-        <source>Gloves, apron, air</source>
-        <translation>Handschuhe, Schürze, Luft</translation>
-    </message>
-    <message>
-        <source>Bowls in order</source>
-        <translation>Schalen in Reihenfolge</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>said at %1</source>
-        <translation>gesagt um %1</translation>
-    </message>
-    <message>
-        <source>%1; said at %2</source>
-        <translation>%1; gesagt um %2</translation>
-    </message>
-    <message>
-        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
-        <translation>Spielen Sie jeden Alarm ab und hören Sie von Ihrem Arbeitsplatz aus zu. Solange niemand sie gehört hat, füllt jeder fällige Schritt sofort den Bildschirm.</translation>
-    </message>
-    <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
-        <translation>Welche Tests es gibt, wann sie gemacht werden und wer sie abliest, sagen die Gebrauchsanweisung des Produkts, örtliche Vorschriften und die zugelassene Berufspraxis. Dass sie hier stehen, macht nichts sicher.</translation>
-    </message>
-    <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
-        <translation>Probieren Sie die Mischung zuerst an einer Strähne dieses Haars, wie es die Gebrauchsanweisung des Produkts sagt.</translation>
-    </message>
-    <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
-        <translation>Handschuhe und Schürze an, frische Luft im Raum und Augenschutz, solange Pulver gemischt wird. Was sonst noch nötig ist, sagen die Gebrauchsanweisung des Produkts und örtliche Vorschriften.</translation>
-    </message>
-    <message>
-        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
-        <translation>Stellen Sie Schalen, Pinsel und was hineinkommt in der Reihenfolge des Mischens bereit. Noch gibt es keinen Plan, der die Reihenfolge sagt.</translation>
-    </message>
-    <message>
-        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
-        <translation>Stellen Sie Schalen, Pinsel und was hineinkommt in dieser Reihenfolge bereit: %1. Eine Schale altert, sobald sie gemischt ist; mischen Sie jede zu ihrer Zeit.</translation>
-    </message>
-    <message>
-        <source>Listen …</source>
-        <translation>Anhören …</translation>
-    </message>
-    <message>
-        <source>Made and read</source>
-        <translation>Gemacht und abgelesen</translation>
-    </message>
-    <message>
-        <source>All there</source>
-        <translation>Alles da</translation>
-    </message>
-    <message>
-        <source>Set out</source>
-        <translation>Bereitgestellt</translation>
-    </message>
-    <message>
-        <source>%1 at %2</source>
-        <translation>%1 um %2</translation>
-    </message>
-    <message>
-        <source>%1, ready by %2</source>
-        <translation>%1, fertig bis %2</translation>
-    </message>
-    <message>
-        <source>; </source>
-        <translation>; </translation>
-    </message>
-    <message>
-        <source>Still open (F4): %1. You can start all the same.</source>
-        <translation>Noch offen (F4): %1. Beginnen geht trotzdem.</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::PreparationPanel</name>
-    <message>
-        <source>Before the start</source>
-        <translation>Vor dem Start</translation>
-    </message>
-    <message>
-        <source>why it is skipped</source>
-        <translation>warum es ausgelassen wird</translation>
-    </message>
-    <message>
-        <source>Why it is skipped</source>
-        <translation>Warum es ausgelassen wird</translation>
-    </message>
-    <message>
-        <source>Skip it</source>
-        <translation>Auslassen</translation>
-    </message>
-    <message>
-        <source>Not so: open again</source>
-        <translation>Doch nicht: wieder offen</translation>
-    </message>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Schließen  (Esc)</translation>
-    </message>
-</context>
-<context>
-    <name>Sentence</name>
-    <message>
-        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
-        <translation>%1 ist noch nicht ausgespült. Sagen Sie danach, wie es geworden ist.</translation>
-    </message>
-    <message>
-        <source>Say how %1 turned out.</source>
-        <translation>Sagen Sie, wie %1 geworden ist.</translation>
-    </message>
-</context>
-<context>
-    <name>Sentences</name>
-    <message numerus="yes">
-        <source>%n.</source>
-        <comment>an ordinal number, such as 2nd</comment>
-        <translation>
-            <numerusform>%n.</numerusform>
-            <numerusform>%n.</numerusform>
-        </translation>
+        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
+        <translation>Das Tonprogramm hat von selbst aufgehört und wird neu gestartet. Bis dahin erscheinen Alarme nur auf dem Bildschirm.</translation>
     </message>
 </context>
 <context>
@@ -3658,11 +3635,11 @@ gelöscht</translation>
         <translation>Was später geändert wurde, baut darauf auf. Machen Sie zuerst die spätere Änderung rückgängig.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Was über „%1“ gesagt wurde, kam nach dieser Änderung, die es gebracht hat. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>„%1“ hat seitdem begonnen. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
@@ -3726,7 +3703,7 @@ gelöscht</translation>
         <translation>Das ist keine Kontrolle. Wählen Sie die Kontrolle, die gemacht wurde.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>„%1“ wurde schon beantwortet. Um das zu berichtigen, machen Sie es rückgängig.</translation>
     </message>
     <message>
@@ -3758,7 +3735,7 @@ gelöscht</translation>
         <translation>Was zu sehen war, gehört zu einer Kontrolle. Beantworten Sie damit die Kontrolle dieser Zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Diese Zone hat nichts wie „%1“, das hätte getan werden können.</translation>
     </message>
     <message>
@@ -3778,7 +3755,7 @@ gelöscht</translation>
         <translation>Sie betrifft diese Zone schon.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>Für „%1“ ist keine Zone übrig: Alle wurden allein ausgespült oder ausgelassen.</translation>
     </message>
     <message>
@@ -3786,7 +3763,7 @@ gelöscht</translation>
         <translation>%1 ist nicht aufgetragen. Lassen Sie es zuerst aus, oder spülen Sie die anderen Zonen allein aus.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>„%1“ hat begonnen, es kann also nichts mehr dafür aufgetragen werden. Machen Sie das rückgängig, wenn es ein Irrtum war.</translation>
     </message>
     <message>
@@ -3866,7 +3843,7 @@ gelöscht</translation>
         <translation>%1 bis zu %2 nach dem Mischen verwenden (jetzt %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Nur wenn die Gebrauchsanweisung es erlaubt.</translation>
     </message>
     <message>
@@ -4174,7 +4151,7 @@ gelöscht</translation>
         <translation>liegt vor dem Frühesten; vertauschen Sie sie</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>ist leer; nennen Sie mindestens eine Spülgruppe</translation>
     </message>
     <message>
@@ -4250,7 +4227,7 @@ gelöscht</translation>
         <translation>%1 ist mehr als 1440 (24 h), mehr wird nicht angenommen</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 ist zu kurz; schreiben Sie mindestens eine Sekunde, „0:01“</translation>
     </message>
     <message>
@@ -4334,11 +4311,11 @@ gelöscht</translation>
         <translation>Durchgang</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>ist leer; verwenden Sie einen IANA-Namen wie „Europe/London“</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>nur Tressen gehen auseinander; machen Sie es falsch, oder die Art zu Tressen</translation>
     </message>
     <message>
@@ -4441,7 +4418,7 @@ gelöscht</translation>
         <source>Say that in one line.</source>
         <translation>Sagen Sie das in einer Zeile.</translation>
     </message>
-<message>
+    <message>
         <source>%1 has not been rinsed. Say how it turned out once it is.</source>
         <translation>%1 ist noch nicht ausgespült. Sagen Sie danach, wie es geworden ist.</translation>
     </message>

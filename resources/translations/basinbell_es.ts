@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>El prospecto del producto es lo primero. Donde difiera de este plan, tiene razón el prospecto: cambie el servicio y planifique de nuevo.</translation>
     </message>
     <message>
@@ -294,6 +294,97 @@
     </message>
 </context>
 <context>
+    <name>ErasedRun</name>
+    <message>
+        <source>Apply zone %1</source>
+        <translation>Aplicar la zona %1</translation>
+    </message>
+    <message>
+        <source>Look at zone %1</source>
+        <translation>Revisar la zona %1</translation>
+    </message>
+    <message>
+        <source>Late job on zone %1</source>
+        <translation>Tarea final en la zona %1</translation>
+    </message>
+    <message>
+        <source>Mix bowl %1</source>
+        <translation>Mezclar el bol %1</translation>
+    </message>
+    <message>
+        <source>Rinse group %1</source>
+        <translation>Enjuagar el grupo %1</translation>
+    </message>
+    <message>
+        <source>Rinse zone %1 by itself</source>
+        <translation>Enjuagar la zona %1 por separado</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Secar</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Valorar</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>%1, coat %2</source>
+        <translation>%1, pasada %2</translation>
+    </message>
+    <message>
+        <source>%1, head %2</source>
+        <translation>%1, cabeza %2</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Lo que queda</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dicho</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zona %1</translation>
+    </message>
+    <message>
+        <source>A run that was erased</source>
+        <translation>Una sesión borrada</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3, times in %4</source>
+        <translation>%1, %2 a %3, horas de %4</translation>
+    </message>
+    <message>
+        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
+        <translation>Se borró todo lo que podía nombrar a una persona: el servicio con sus nombres y notas, lo que se vio y se dijo. Quedan tipos de tareas, números y horas. Con eso no se puede hacer una ficha ni empezar una pasada.</translation>
+    </message>
+</context>
+<context>
     <name>Journal</name>
     <message>
         <source>There is no such run.</source>
@@ -405,13 +496,35 @@
         <source>Heat off %1</source>
         <translation>Calor quitado %1</translation>
     </message>
-<message>
+    <message>
         <source>For next time %1: %2</source>
         <translation>Para la próxima vez %1: %2</translation>
     </message>
     <message>
         <source>%1 turned out %2 %3</source>
         <translation>%1 ha quedado: %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>zone, length</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>zone with its length, how it turned out</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Para la próxima vez: %1</translation>
+    </message>
+    <message>
+        <source>Last time, %1: %2</source>
+        <comment>day, what was said</comment>
+        <translation>La última vez, %1: %2</translation>
     </message>
 </context>
 <context>
@@ -425,7 +538,7 @@
         <translation>El servicio que se abre; varios se planifican juntos, una cabeza cada uno.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Guardar el diario y el estado de la ventana en DIR.</translation>
     </message>
     <message>
@@ -451,6 +564,33 @@
     <message>
         <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
         <translation>--speed %1: debe ser un número de 0.01 a 1000000.</translation>
+    </message>
+</context>
+<context>
+    <name>Outcomes</name>
+    <message>
+        <source>as wanted</source>
+        <translation>como se quería</translation>
+    </message>
+    <message>
+        <source>too light</source>
+        <translation>demasiado claro</translation>
+    </message>
+    <message>
+        <source>too dark</source>
+        <translation>demasiado oscuro</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>demasiado cálido</translation>
+    </message>
+    <message>
+        <source>too cool (greenish)</source>
+        <translation>demasiado frío (verdoso)</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>desigual</translation>
     </message>
 </context>
 <context>
@@ -520,10 +660,475 @@
     </message>
 </context>
 <context>
+    <name>PreparationText</name>
+    <message>
+        <source>not checked</source>
+        <translation>sin comprobar</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>pendiente</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>se oye</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>none, watch the screen</source>
+        <translation>ninguno, mire la pantalla</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Sonido</translation>
+    </message>
+    <message>
+        <source>Skin and strand tests</source>
+        <translation>Pruebas de piel y de mechón</translation>
+    </message>
+    <message>
+        <source>Strand test</source>
+        <translation>Prueba de mechón</translation>
+    </message>
+    <message>
+        <source>Gloves, apron, air</source>
+        <translation>Guantes, delantal, aire</translation>
+    </message>
+    <message>
+        <source>Bowls in order</source>
+        <translation>Boles en orden</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>said at %1</source>
+        <translation>dicho a las %1</translation>
+    </message>
+    <message>
+        <source>%1; said at %2</source>
+        <translation>%1; dicho a las %2</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
+        <translation>Haga sonar cada alarma y escuche desde donde trabaja. Mientras nadie las haya oído, cada paso que toca llena la pantalla enseguida.</translation>
+    </message>
+    <message>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <translation>Qué pruebas hay, cuándo se hacen y quién las lee lo dicen el prospecto del producto, las normas locales y la práctica autorizada. Anotarlas aquí no hace nada seguro.</translation>
+    </message>
+    <message>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
+        <translation>Pruebe antes la mezcla en un mechón de este pelo, como dice el prospecto del producto.</translation>
+    </message>
+    <message>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
+        <translation>Guantes y delantal puestos, aire fresco en la sala y ojos protegidos mientras se mezcla polvo. El prospecto del producto y las normas locales dicen qué más hace falta.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
+        <translation>Prepare boles, brochas y lo que va en ellos en el orden de mezcla. Todavía no hay un plan que dé el orden.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
+        <translation>Prepare boles, brochas y lo que va en ellos en este orden: %1. Un bol envejece desde que se mezcla; mezcle cada uno a su hora.</translation>
+    </message>
+    <message>
+        <source>Listen …</source>
+        <translation>Escuchar …</translation>
+    </message>
+    <message>
+        <source>Made and read</source>
+        <translation>Hechas y leídas</translation>
+    </message>
+    <message>
+        <source>All there</source>
+        <translation>Todo está</translation>
+    </message>
+    <message>
+        <source>Set out</source>
+        <translation>Preparados</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 a las %2</translation>
+    </message>
+    <message>
+        <source>%1, ready by %2</source>
+        <translation>%1, listo a las %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Still open (F4): %1. You can start all the same.</source>
+        <translation>Aún pendiente (F4): %1. Puede empezar de todos modos.</translation>
+    </message>
+</context>
+<context>
+    <name>Print</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2. What was there before is as it was.</source>
+        <translation>%1 no se ha escrito: %2. Lo que había antes sigue igual.</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Servicio</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, times in %2</source>
+        <translation>%1, horas de %2</translation>
+    </message>
+    <message>
+        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
+        <translation>. Entretanto cambia la hora; +01:00 y similares es la distancia a UTC</translation>
+    </message>
+    <message>
+        <source>%1. As it stood at %2</source>
+        <translation>%1. Como estaba a las %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>coat, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>goes on</source>
+        <translation>en curso</translation>
+    </message>
+    <message>
+        <source>by the hands that apply %1</source>
+        <translation>por la persona que aplica %1</translation>
+    </message>
+    <message>
+        <source>basin %1</source>
+        <translation>lavacabezas %1</translation>
+    </message>
+    <message>
+        <source>then %1 by itself</source>
+        <translation>después %1 sin nadie</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>En orden</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Really</source>
+        <translation>En realidad</translation>
+    </message>
+    <message>
+        <source>counted from the first strand</source>
+        <translation>contado desde el primer mechón</translation>
+    </message>
+    <message>
+        <source>the first strand carries it %1 of at most %2</source>
+        <translation>el primer mechón lo lleva %1 de %2 como máximo</translation>
+    </message>
+    <message>
+        <source>the last strand carries it %1 of at least %2</source>
+        <translation>el último mechón lo lleva %1 de %2 como mínimo</translation>
+    </message>
+    <message>
+        <source>rinsed by itself</source>
+        <translation>enjuagada por separado</translation>
+    </message>
+    <message>
+        <source>Limits, and what is expected (in minutes)</source>
+        <translation>Límites, y lo que se espera (en minutos)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Goes on</source>
+        <translation>Se aplica</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Al menos</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>A lo sumo</translation>
+    </message>
+    <message>
+        <source>Develops</source>
+        <translation>Exposición</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>moments</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>Bowls, in the order in which they are mixed</source>
+        <translation>Boles, en el orden en que se mezclan</translation>
+    </message>
+    <message>
+        <source>Mix at</source>
+        <translation>Mezclar a las</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Usar</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Lo que lleva</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>There is no unfinished run to take up.</source>
         <translation>No hay ninguna sesión sin terminar que retomar.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordCard</name>
+    <message>
+        <source>Service</source>
+        <translation>Servicio</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Record card. %1, %2 to %3, times in %4</source>
+        <translation>Ficha. %1, %2 a %3, horas de %4</translation>
+    </message>
+    <message>
+        <source>. Not ended yet</source>
+        <translation>. Sin terminar</translation>
+    </message>
+    <message>
+        <source>Nothing of this was begun.</source>
+        <translation>De esto no se empezó nada.</translation>
+    </message>
+    <message>
+        <source>%1 (planned %2)</source>
+        <translation>%1 (previsto %2)</translation>
+    </message>
+    <message>
+        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
+        <translation>Lo que tuvo cada zona (en minutos; a trazos en el dibujo: como se planificó al principio)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>Primer mechón</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Último mechón</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mín.</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Máx.</translation>
+    </message>
+    <message>
+        <source>Developed</source>
+        <translation>Exposición</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dicho</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Para la próxima vez: %1</translation>
+    </message>
+    <message>
+        <source>What was mixed</source>
+        <translation>Lo que se mezcló</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Mezclado</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Lo que lleva</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>se dejó</translation>
+    </message>
+    <message>
+        <source>again in %1</source>
+        <translation>otra vez en %1</translation>
+    </message>
+    <message>
+        <source>rinsed now</source>
+        <translation>se enjuagó ya</translation>
+    </message>
+    <message>
+        <source>Looks, heat, and what was left out</source>
+        <translation>Revisiones, calor, y lo que se omitió</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>A las</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Came of it</source>
+        <translation>Decisión</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Revisar %1</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta las %1</translation>
+    </message>
+    <message>
+        <source>no end said</source>
+        <translation>sin final indicado</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>Changed while it went on</source>
+        <translation>Cambiado sobre la marcha</translation>
+    </message>
+</context>
+<context>
+    <name>Results</name>
+    <message>
+        <source>on target</source>
+        <translation>en el objetivo</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 de menos</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation>%1 de más</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message numerus="yes">
+        <source>%n.</source>
+        <comment>an ordinal number, such as 2nd</comment>
+        <translation>
+            <numerusform>%n.ª</numerusform>
+            <numerusform>%n.ª</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -568,7 +1173,7 @@
         <translation>El reloj de este equipo marca una hora anterior a la última respuesta de esta sesión. Ponga el reloj bien y empiece de nuevo, o toda hora que se muestre estará mal.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Este equipo se reinició desde esta sesión, así que la sesión vuelve a guiarse por el reloj del equipo. Si ese reloj va mal, también toda hora que se muestre.</translation>
     </message>
     <message numerus="yes">
@@ -594,7 +1199,7 @@
         <source>The service of this run cannot be read any more: %1</source>
         <translation>El servicio de esta sesión ya no se puede leer: %1</translation>
     </message>
-<message>
+    <message>
         <source>This run is damaged in the journal: its service was changed there, so it cannot be told again.</source>
         <translation>Esta sesión está dañada en el diario: su servicio se cambió allí, así que ya no se puede volver a contar.</translation>
     </message>
@@ -733,7 +1338,7 @@
         <translation>Color toda la cabeza</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Los tiempos son práctica común: ponga los del prospecto del producto.</translation>
     </message>
     <message>
@@ -751,6 +1356,21 @@
     <message>
         <source>&amp;All over, with a fill first</source>
         <translation>&amp;Toda la cabeza, con prepigmentación</translation>
+    </message>
+</context>
+<context>
+    <name>Strands</name>
+    <message>
+        <source>Water %1</source>
+        <translation>Agua %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Ahora %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 a %3</translation>
     </message>
 </context>
 <context>
@@ -1317,7 +1937,7 @@
         <translation>&amp;Listo a las</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>el nombre del servicio</translation>
     </message>
     <message>
@@ -1391,6 +2011,13 @@
     <message>
         <source>Basinbell</source>
         <translation>Basinbell</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CardView</name>
+    <message>
+        <source>Record card</source>
+        <translation>Ficha</translation>
     </message>
 </context>
 <context>
@@ -1627,7 +2254,7 @@
         <translation>Quitar esta cabeza</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Estos tiempos son práctica común, no los de un producto. Ponga lo que dice el prospecto y anótelo en su bol.</translation>
     </message>
     <message>
@@ -1651,7 +2278,7 @@
         <translation>N&amp;ombre</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>el nombre de la cabeza</translation>
     </message>
     <message>
@@ -1764,7 +2391,7 @@
         <translation>%1 se abandona.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>El calor está puesto. Qué les hace a las mezclas solo lo dice el prospecto.</translation>
     </message>
     <message>
@@ -1803,7 +2430,7 @@
         <source>Chosen: %1.</source>
         <translation>Elegido: %1.</translation>
     </message>
-<message>
+    <message>
         <source>Say it  (O)</source>
         <translation>Decirlo  (O)</translation>
     </message>
@@ -2031,11 +2658,11 @@
         <source>Keep it open</source>
         <translation>Dejarla abierta</translation>
     </message>
-<message>
+    <message>
         <source>&amp;How it turned out …</source>
         <translation>&amp;Cómo ha quedado …</translation>
     </message>
-<message>
+    <message>
         <source>&amp;Before the start</source>
         <translation>&amp;Antes de empezar</translation>
     </message>
@@ -2282,6 +2909,49 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::OutcomePanel</name>
+    <message>
+        <source>How it turned out</source>
+        <translation>Cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>How did %1 turn out?</source>
+        <translation>¿Cómo ha quedado %1?</translation>
+    </message>
+    <message>
+        <source>  It was said: %1.</source>
+        <translation>  Se dijo: %1.</translation>
+    </message>
+    <message>
+        <source>In own words too, or instead  (Enter)</source>
+        <translation>También, o solo, con otras palabras  (Enter)</translation>
+    </message>
+    <message>
+        <source>Go on without</source>
+        <translation>Seguir sin decirlo</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?</source>
+        <translation>¿Qué hay que recordar la próxima vez?</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?  It was said: %1.</source>
+        <translation>¿Qué hay que recordar la próxima vez?  Se dijo: %1.</translation>
+    </message>
+    <message>
+        <source>A note for next time  (Enter)</source>
+        <translation>Una nota para la próxima vez  (Enter)</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardarla</translation>
+    </message>
+    <message>
+        <source>Nothing to note</source>
+        <translation>Nada que anotar</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::PartPanel</name>
     <message>
         <source>Add</source>
@@ -2319,7 +2989,7 @@
         <translation>%1 de %2 a %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: «%2» no se entendió. %3</translation>
     </message>
 </context>
@@ -2340,6 +3010,33 @@
     <message>
         <source>Put this right, and it is planned at once:</source>
         <translation>Corrija esto y se planifica enseguida:</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PreparationPanel</name>
+    <message>
+        <source>Before the start</source>
+        <translation>Antes de empezar</translation>
+    </message>
+    <message>
+        <source>why it is skipped</source>
+        <translation>por qué se omite</translation>
+    </message>
+    <message>
+        <source>Why it is skipped</source>
+        <translation>Por qué se omite</translation>
+    </message>
+    <message>
+        <source>Skip it</source>
+        <translation>Omitir</translation>
+    </message>
+    <message>
+        <source>Not so: open again</source>
+        <translation>No: pendiente otra vez</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Cerrar  (Esc)</translation>
     </message>
 </context>
 <context>
@@ -2392,7 +3089,7 @@
         <translation>Ningún cambio conocido hace que quepa, ni dos juntos.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa: se planificó con el cambio. El menor va primero; el prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -2400,7 +3097,7 @@
         <translation>No hubo tiempo de encontrar qué haría que cupiera.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa; puede haber más. El prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -2418,6 +3115,81 @@
     <message>
         <source>Not all of these may be needed for the clash.</source>
         <translation>Puede que no todas causen el conflicto.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Records</name>
+    <message>
+        <source>Record &amp;cards …</source>
+        <translation>&amp;Fichas …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::RecordsWindow</name>
+    <message>
+        <source>Record cards – Basinbell</source>
+        <translation>Fichas – Basinbell</translation>
+    </message>
+    <message>
+        <source>Runs, the latest first</source>
+        <translation>Sesiones, la última primero</translation>
+    </message>
+    <message>
+        <source>No run has been ended yet.
+
+A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
+
+The demo at high speed makes one in a minute.</source>
+        <translation>Todavía no se ha terminado ninguna sesión.
+
+Una ficha se hace con lo que se responde mientras corren los carriles: cuándo se aplicó y se enjuagó cada zona, qué se vio, cómo ha quedado. Cuando el último carril esté seco, termine la sesión, y su ficha estará aquí.
+
+La demo a gran velocidad hace una en un minuto.</translation>
+    </message>
+    <message>
+        <source>Start the next coat from it  (Alt+N)</source>
+        <translation>Empezar con ella la próxima pasada  (Alt+N)</translation>
+    </message>
+    <message>
+        <source>How it turned out …  (Alt+O)</source>
+        <translation>Cómo ha quedado …  (Alt+O)</translation>
+    </message>
+    <message>
+        <source>Print …  (Ctrl+P)</source>
+        <translation>Imprimir …  (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>PDF …  (Ctrl+S)</source>
+        <translation>PDF …  (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Cerrar  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1
+damaged</source>
+        <translation>%1
+dañada</translation>
+    </message>
+    <message>
+        <source>%1
+erased</source>
+        <translation>%1
+borrada</translation>
+    </message>
+    <message>
+        <source>This run, so far</source>
+        <translation>Esta sesión, hasta ahora</translation>
+    </message>
+    <message>
+        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
+        <translation>En esta sesión no se enjuagó nada, así que no hay resultado.</translation>
     </message>
 </context>
 <context>
@@ -2489,7 +3261,7 @@
         <source>Something above is marked; put it right to start.</source>
         <translation>Arriba hay algo marcado; corríjalo para iniciar.</translation>
     </message>
-<message>
+    <message>
         <source>Put it away</source>
         <translation>Quitar</translation>
     </message>
@@ -2583,18 +3355,6 @@
         <translation>Mechones</translation>
     </message>
     <message>
-        <source>Water %1</source>
-        <translation>Agua %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Ahora %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 a %3</translation>
-    </message>
-    <message>
         <source>%1: applied from %2 to %3, water at %4, %5 min development.</source>
         <translation>%1: aplicado de %2 a %3, agua a las %4, %5 min de exposición.</translation>
     </message>
@@ -2647,644 +3407,6 @@
     </message>
 </context>
 <context>
-    <name>app::sound::AlarmPlayer</name>
-    <message>
-        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
-        <translation>No hay sonido: no se encontró ningún altavoz. Conecte uno o enciéndalo, y mire los ajustes de sonido de este equipo. Hasta entonces las alarmas solo salen en pantalla.</translation>
-    </message>
-    <message>
-        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
-        <translation>El altavoz no acepta sonido. Basinbell sigue intentándolo; desconéctelo y vuelva a conectarlo si esto dura. Hasta entonces las alarmas solo salen en pantalla.</translation>
-    </message>
-    <message>
-        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
-        <translation>No hay sonido: no se pudo iniciar el programa %1 (%2). Instale Basinbell de nuevo.</translation>
-    </message>
-    <message>
-        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
-        <translation>El programa de sonido se paró solo y se reinicia. Hasta entonces las alarmas solo salen en pantalla.</translation>
-    </message>
-</context>
-<context>
-    <name>ErasedRun</name>
-    <message>
-        <source>Apply zone %1</source>
-        <translation>Aplicar la zona %1</translation>
-    </message>
-    <message>
-        <source>Look at zone %1</source>
-        <translation>Revisar la zona %1</translation>
-    </message>
-    <message>
-        <source>Late job on zone %1</source>
-        <translation>Tarea final en la zona %1</translation>
-    </message>
-    <message>
-        <source>Mix bowl %1</source>
-        <translation>Mezclar el bol %1</translation>
-    </message>
-    <message>
-        <source>Rinse group %1</source>
-        <translation>Enjuagar el grupo %1</translation>
-    </message>
-    <message>
-        <source>Rinse zone %1 by itself</source>
-        <translation>Enjuagar la zona %1 por separado</translation>
-    </message>
-    <message>
-        <source>Dry</source>
-        <translation>Secar</translation>
-    </message>
-    <message>
-        <source>Assess</source>
-        <translation>Valorar</translation>
-    </message>
-    <message>
-        <source>Heat</source>
-        <translation>Calor</translation>
-    </message>
-    <message>
-        <source>%1, coat %2</source>
-        <translation>%1, pasada %2</translation>
-    </message>
-    <message>
-        <source>%1, head %2</source>
-        <translation>%1, cabeza %2</translation>
-    </message>
-    <message>
-        <source>What is left</source>
-        <translation>Lo que queda</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>A</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>How it turned out</source>
-        <translation>Cómo ha quedado</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zona</translation>
-    </message>
-    <message>
-        <source>Said</source>
-        <translation>Dicho</translation>
-    </message>
-    <message>
-        <source>Zone %1</source>
-        <translation>Zona %1</translation>
-    </message>
-    <message>
-        <source>A run that was erased</source>
-        <translation>Una sesión borrada</translation>
-    </message>
-    <message>
-        <source>%1, %2 to %3, times in %4</source>
-        <translation>%1, %2 a %3, horas de %4</translation>
-    </message>
-    <message>
-        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
-        <translation>Se borró todo lo que podía nombrar a una persona: el servicio con sus nombres y notas, lo que se vio y se dijo. Quedan tipos de tareas, números y horas. Con eso no se puede hacer una ficha ni empezar una pasada.</translation>
-    </message>
-</context>
-<context>
-    <name>LastTime</name>
-    <message>
-        <source>%1 %2</source>
-        <comment>zone, length</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>zone with its length, how it turned out</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>For next time: %1</source>
-        <translation>Para la próxima vez: %1</translation>
-    </message>
-    <message>
-        <source>Last time, %1: %2</source>
-        <comment>day, what was said</comment>
-        <translation>La última vez, %1: %2</translation>
-    </message>
-</context>
-<context>
-    <name>Outcomes</name>
-    <message>
-        <source>as wanted</source>
-        <translation>como se quería</translation>
-    </message>
-    <message>
-        <source>too light</source>
-        <translation>demasiado claro</translation>
-    </message>
-    <message>
-        <source>too dark</source>
-        <translation>demasiado oscuro</translation>
-    </message>
-    <message>
-        <source>too warm</source>
-        <translation>demasiado cálido</translation>
-    </message>
-    <message>
-        <source>too cool (greenish)</source>
-        <translation>demasiado frío (verdoso)</translation>
-    </message>
-    <message>
-        <source>uneven</source>
-        <translation>desigual</translation>
-    </message>
-</context>
-<context>
-    <name>Print</name>
-    <message>
-        <source>Page %1 of %2</source>
-        <translation>Página %1 de %2</translation>
-    </message>
-    <message>
-        <source>%1 was not written: %2. What was there before is as it was.</source>
-        <translation>%1 no se ha escrito: %2. Lo que había antes sigue igual.</translation>
-    </message>
-    <message>
-        <source>Service</source>
-        <translation>Servicio</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>service, head</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, times in %2</source>
-        <translation>%1, horas de %2</translation>
-    </message>
-    <message>
-        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
-        <translation>. Entretanto cambia la hora; +01:00 y similares es la distancia a UTC</translation>
-    </message>
-    <message>
-        <source>%1. As it stood at %2</source>
-        <translation>%1. Como estaba a las %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>coat, what</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation>hecho</translation>
-    </message>
-    <message>
-        <source>goes on</source>
-        <translation>en curso</translation>
-    </message>
-    <message>
-        <source>by the hands that apply %1</source>
-        <translation>por la persona que aplica %1</translation>
-    </message>
-    <message>
-        <source>basin %1</source>
-        <translation>lavacabezas %1</translation>
-    </message>
-    <message>
-        <source>then %1 by itself</source>
-        <translation>después %1 sin nadie</translation>
-    </message>
-    <message>
-        <source>In order</source>
-        <translation>En orden</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>A</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Quién</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>Really</source>
-        <translation>En realidad</translation>
-    </message>
-    <message>
-        <source>counted from the first strand</source>
-        <translation>contado desde el primer mechón</translation>
-    </message>
-    <message>
-        <source>the first strand carries it %1 of at most %2</source>
-        <translation>el primer mechón lo lleva %1 de %2 como máximo</translation>
-    </message>
-    <message>
-        <source>the last strand carries it %1 of at least %2</source>
-        <translation>el último mechón lo lleva %1 de %2 como mínimo</translation>
-    </message>
-    <message>
-        <source>rinsed by itself</source>
-        <translation>enjuagada por separado</translation>
-    </message>
-    <message>
-        <source>Limits, and what is expected (in minutes)</source>
-        <translation>Límites, y lo que se espera (en minutos)</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zona</translation>
-    </message>
-    <message>
-        <source>Goes on</source>
-        <translation>Se aplica</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Agua</translation>
-    </message>
-    <message>
-        <source>At least</source>
-        <translation>Al menos</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Objetivo</translation>
-    </message>
-    <message>
-        <source>At most</source>
-        <translation>A lo sumo</translation>
-    </message>
-    <message>
-        <source>Develops</source>
-        <translation>Exposición</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <comment>moments</comment>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>minutes, how far off target</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>within %1</source>
-        <translation>en %1</translation>
-    </message>
-    <message>
-        <source>Bowls, in the order in which they are mixed</source>
-        <translation>Boles, en el orden en que se mezclan</translation>
-    </message>
-    <message>
-        <source>Mix at</source>
-        <translation>Mezclar a las</translation>
-    </message>
-    <message>
-        <source>Bowl</source>
-        <translation>Bol</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Para</translation>
-    </message>
-    <message>
-        <source>Use</source>
-        <translation>Usar</translation>
-    </message>
-    <message>
-        <source>What goes in</source>
-        <translation>Lo que lleva</translation>
-    </message>
-</context>
-<context>
-    <name>RecordCard</name>
-    <message>
-        <source>Service</source>
-        <translation>Servicio</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>service, head</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Record card. %1, %2 to %3, times in %4</source>
-        <translation>Ficha. %1, %2 a %3, horas de %4</translation>
-    </message>
-    <message>
-        <source>. Not ended yet</source>
-        <translation>. Sin terminar</translation>
-    </message>
-    <message>
-        <source>Nothing of this was begun.</source>
-        <translation>De esto no se empezó nada.</translation>
-    </message>
-    <message>
-        <source>%1 (planned %2)</source>
-        <translation>%1 (previsto %2)</translation>
-    </message>
-    <message>
-        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
-        <translation>Lo que tuvo cada zona (en minutos; a trazos en el dibujo: como se planificó al principio)</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zona</translation>
-    </message>
-    <message>
-        <source>First strand</source>
-        <translation>Primer mechón</translation>
-    </message>
-    <message>
-        <source>Last strand</source>
-        <translation>Último mechón</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Agua</translation>
-    </message>
-    <message>
-        <source>Least</source>
-        <translation>Mín.</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Objetivo</translation>
-    </message>
-    <message>
-        <source>Most</source>
-        <translation>Máx.</translation>
-    </message>
-    <message>
-        <source>Developed</source>
-        <translation>Exposición</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>minutes, how far off target</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>How it turned out</source>
-        <translation>Cómo ha quedado</translation>
-    </message>
-    <message>
-        <source>Said</source>
-        <translation>Dicho</translation>
-    </message>
-    <message>
-        <source>For next time: %1</source>
-        <translation>Para la próxima vez: %1</translation>
-    </message>
-    <message>
-        <source>What was mixed</source>
-        <translation>Lo que se mezcló</translation>
-    </message>
-    <message>
-        <source>Mixed</source>
-        <translation>Mezclado</translation>
-    </message>
-    <message>
-        <source>Bowl</source>
-        <translation>Bol</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Para</translation>
-    </message>
-    <message>
-        <source>What goes in</source>
-        <translation>Lo que lleva</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>se dejó</translation>
-    </message>
-    <message>
-        <source>again in %1</source>
-        <translation>otra vez en %1</translation>
-    </message>
-    <message>
-        <source>rinsed now</source>
-        <translation>se enjuagó ya</translation>
-    </message>
-    <message>
-        <source>Looks, heat, and what was left out</source>
-        <translation>Revisiones, calor, y lo que se omitió</translation>
-    </message>
-    <message>
-        <source>At</source>
-        <translation>A las</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>Came of it</source>
-        <translation>Decisión</translation>
-    </message>
-    <message>
-        <source>Seen</source>
-        <translation>Visto</translation>
-    </message>
-    <message>
-        <source>Look at %1</source>
-        <translation>Revisar %1</translation>
-    </message>
-    <message>
-        <source>Heat</source>
-        <translation>Calor</translation>
-    </message>
-    <message>
-        <source>until %1</source>
-        <translation>hasta las %1</translation>
-    </message>
-    <message>
-        <source>no end said</source>
-        <translation>sin final indicado</translation>
-    </message>
-    <message>
-        <source>left out</source>
-        <translation>omitido</translation>
-    </message>
-    <message>
-        <source>Changed while it went on</source>
-        <translation>Cambiado sobre la marcha</translation>
-    </message>
-</context>
-<context>
-    <name>Results</name>
-    <message>
-        <source>on target</source>
-        <translation>en el objetivo</translation>
-    </message>
-    <message>
-        <source>%1 short</source>
-        <translation>%1 de menos</translation>
-    </message>
-    <message>
-        <source>%1 over</source>
-        <translation>%1 de más</translation>
-    </message>
-</context>
-<context>
-    <name>Strands</name>
-    <message>
-        <source>Water %1</source>
-        <translation>Agua %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Ahora %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 a %3</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::CardView</name>
-    <message>
-        <source>Record card</source>
-        <translation>Ficha</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::OutcomePanel</name>
-    <message>
-        <source>How it turned out</source>
-        <translation>Cómo ha quedado</translation>
-    </message>
-    <message>
-        <source>How did %1 turn out?</source>
-        <translation>¿Cómo ha quedado %1?</translation>
-    </message>
-    <message>
-        <source>  It was said: %1.</source>
-        <translation>  Se dijo: %1.</translation>
-    </message>
-    <message>
-        <source>In own words too, or instead  (Enter)</source>
-        <translation>También, o solo, con otras palabras  (Enter)</translation>
-    </message>
-    <message>
-        <source>Go on without</source>
-        <translation>Seguir sin decirlo</translation>
-    </message>
-    <message>
-        <source>What is to be thought of next time?</source>
-        <translation>¿Qué hay que recordar la próxima vez?</translation>
-    </message>
-    <message>
-        <source>What is to be thought of next time?  It was said: %1.</source>
-        <translation>¿Qué hay que recordar la próxima vez?  Se dijo: %1.</translation>
-    </message>
-    <message>
-        <source>A note for next time  (Enter)</source>
-        <translation>Una nota para la próxima vez  (Enter)</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Guardarla</translation>
-    </message>
-    <message>
-        <source>Nothing to note</source>
-        <translation>Nada que anotar</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::Records</name>
-    <message>
-        <source>Record &amp;cards …</source>
-        <translation>&amp;Fichas …</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::RecordsWindow</name>
-    <message>
-        <source>Record cards – Basinbell</source>
-        <translation>Fichas – Basinbell</translation>
-    </message>
-    <message>
-        <source>Runs, the latest first</source>
-        <translation>Sesiones, la última primero</translation>
-    </message>
-    <message>
-        <source>No run has been ended yet.
-
-A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
-
-The demo at high speed makes one in a minute.</source>
-        <translation>Todavía no se ha terminado ninguna sesión.
-
-Una ficha se hace con lo que se responde mientras corren los carriles: cuándo se aplicó y se enjuagó cada zona, qué se vio, cómo ha quedado. Cuando el último carril esté seco, termine la sesión, y su ficha estará aquí.
-
-La demo a gran velocidad hace una en un minuto.</translation>
-    </message>
-    <message>
-        <source>Start the next coat from it  (Alt+N)</source>
-        <translation>Empezar con ella la próxima pasada  (Alt+N)</translation>
-    </message>
-    <message>
-        <source>How it turned out …  (Alt+O)</source>
-        <translation>Cómo ha quedado …  (Alt+O)</translation>
-    </message>
-    <message>
-        <source>Print …  (Ctrl+P)</source>
-        <translation>Imprimir …  (Ctrl+P)</translation>
-    </message>
-    <message>
-        <source>PDF …  (Ctrl+S)</source>
-        <translation>PDF …  (Ctrl+S)</translation>
-    </message>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Cerrar  (Esc)</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>day, time</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1
-damaged</source>
-        <translation>%1
-dañada</translation>
-    </message>
-    <message>
-        <source>%1
-erased</source>
-        <translation>%1
-borrada</translation>
-    </message>
-    <message>
-        <source>This run, so far</source>
-        <translation>Esta sesión, hasta ahora</translation>
-    </message>
-    <message>
-        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
-        <translation>En esta sesión no se enjuagó nada, así que no hay resultado.</translation>
-    </message>
-</context>
-<context>
     <name>app::desktop::print::Printing</name>
     <message>
         <source>&amp;Print …</source>
@@ -3316,167 +3438,22 @@ borrada</translation>
     </message>
 </context>
 <context>
-    <name>PreparationText</name>
+    <name>app::sound::AlarmPlayer</name>
     <message>
-        <source>not checked</source>
-        <translation>sin comprobar</translation>
+        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
+        <translation>No hay sonido: no se encontró ningún altavoz. Conecte uno o enciéndalo, y mire los ajustes de sonido de este equipo. Hasta entonces las alarmas solo salen en pantalla.</translation>
     </message>
     <message>
-        <source>open</source>
-        <translation>pendiente</translation>
+        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
+        <translation>El altavoz no acepta sonido. Basinbell sigue intentándolo; desconéctelo y vuelva a conectarlo si esto dura. Hasta entonces las alarmas solo salen en pantalla.</translation>
     </message>
     <message>
-        <source>heard</source>
-        <translation>se oye</translation>
+        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
+        <translation>No hay sonido: no se pudo iniciar el programa %1 (%2). Instale Basinbell de nuevo.</translation>
     </message>
     <message>
-        <source>done</source>
-        <translation>hecho</translation>
-    </message>
-    <message>
-        <source>none, watch the screen</source>
-        <translation>ninguno, mire la pantalla</translation>
-    </message>
-    <message>
-        <source>skipped</source>
-        <translation>omitido</translation>
-    </message>
-    <message>
-        <source>Sound</source>
-        <translation>Sonido</translation>
-    </message>
-    <message>
-        <source>Skin and strand tests</source>
-        <translation>Pruebas de piel y de mechón</translation>
-    </message>
-    <message>
-        <source>Strand test</source>
-        <translation>Prueba de mechón</translation>
-    </message>
-    <message>
-        <source>Gloves, apron, air</source>
-        <translation>Guantes, delantal, aire</translation>
-    </message>
-    <message>
-        <source>Bowls in order</source>
-        <translation>Boles en orden</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>said at %1</source>
-        <translation>dicho a las %1</translation>
-    </message>
-    <message>
-        <source>%1; said at %2</source>
-        <translation>%1; dicho a las %2</translation>
-    </message>
-    <message>
-        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
-        <translation>Haga sonar cada alarma y escuche desde donde trabaja. Mientras nadie las haya oído, cada paso que toca llena la pantalla enseguida.</translation>
-    </message>
-    <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
-        <translation>Qué pruebas hay, cuándo se hacen y quién las lee lo dicen el prospecto del producto, las normas locales y la práctica autorizada. Anotarlas aquí no hace nada seguro.</translation>
-    </message>
-    <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
-        <translation>Pruebe antes la mezcla en un mechón de este pelo, como dice el prospecto del producto.</translation>
-    </message>
-    <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
-        <translation>Guantes y delantal puestos, aire fresco en la sala y ojos protegidos mientras se mezcla polvo. El prospecto del producto y las normas locales dicen qué más hace falta.</translation>
-    </message>
-    <message>
-        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
-        <translation>Prepare boles, brochas y lo que va en ellos en el orden de mezcla. Todavía no hay un plan que dé el orden.</translation>
-    </message>
-    <message>
-        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
-        <translation>Prepare boles, brochas y lo que va en ellos en este orden: %1. Un bol envejece desde que se mezcla; mezcle cada uno a su hora.</translation>
-    </message>
-    <message>
-        <source>Listen …</source>
-        <translation>Escuchar …</translation>
-    </message>
-    <message>
-        <source>Made and read</source>
-        <translation>Hechas y leídas</translation>
-    </message>
-    <message>
-        <source>All there</source>
-        <translation>Todo está</translation>
-    </message>
-    <message>
-        <source>Set out</source>
-        <translation>Preparados</translation>
-    </message>
-    <message>
-        <source>%1 at %2</source>
-        <translation>%1 a las %2</translation>
-    </message>
-    <message>
-        <source>%1, ready by %2</source>
-        <translation>%1, listo a las %2</translation>
-    </message>
-    <message>
-        <source>; </source>
-        <translation>; </translation>
-    </message>
-    <message>
-        <source>Still open (F4): %1. You can start all the same.</source>
-        <translation>Aún pendiente (F4): %1. Puede empezar de todos modos.</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::PreparationPanel</name>
-    <message>
-        <source>Before the start</source>
-        <translation>Antes de empezar</translation>
-    </message>
-    <message>
-        <source>why it is skipped</source>
-        <translation>por qué se omite</translation>
-    </message>
-    <message>
-        <source>Why it is skipped</source>
-        <translation>Por qué se omite</translation>
-    </message>
-    <message>
-        <source>Skip it</source>
-        <translation>Omitir</translation>
-    </message>
-    <message>
-        <source>Not so: open again</source>
-        <translation>No: pendiente otra vez</translation>
-    </message>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Cerrar  (Esc)</translation>
-    </message>
-</context>
-<context>
-    <name>Sentence</name>
-    <message>
-        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
-        <translation>%1 no está enjuagado. Diga cómo ha quedado cuando lo esté.</translation>
-    </message>
-    <message>
-        <source>Say how %1 turned out.</source>
-        <translation>Diga cómo ha quedado %1.</translation>
-    </message>
-</context>
-<context>
-    <name>Sentences</name>
-    <message numerus="yes">
-        <source>%n.</source>
-        <comment>an ordinal number, such as 2nd</comment>
-        <translation>
-            <numerusform>%n.ª</numerusform>
-            <numerusform>%n.ª</numerusform>
-        </translation>
+        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
+        <translation>El programa de sonido se paró solo y se reinicia. Hasta entonces las alarmas solo salen en pantalla.</translation>
     </message>
 </context>
 <context>
@@ -3658,11 +3635,11 @@ borrada</translation>
         <translation>Lo que se cambió después se apoya en eso. Deshaga primero el cambio posterior.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Lo que se dijo de «%1» vino después de ese cambio, que lo trajo. Deshaga eso primero.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>«%1» ha empezado desde entonces. Deshaga eso primero.</translation>
     </message>
     <message>
@@ -3726,7 +3703,7 @@ borrada</translation>
         <translation>Eso no es una revisión. Elija la revisión que se hizo.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>«%1» ya se respondió. Para corregirlo, deshágalo.</translation>
     </message>
     <message>
@@ -3758,7 +3735,7 @@ borrada</translation>
         <translation>Lo que se vio va con una revisión. Responda con ello la revisión de esta zona.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Esa zona no tiene nada como «%1» que se pudiera haber hecho.</translation>
     </message>
     <message>
@@ -3778,7 +3755,7 @@ borrada</translation>
         <translation>Ya trata de esa zona.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>No queda ninguna zona para «%1»: todas se enjuagaron por separado o se omitieron.</translation>
     </message>
     <message>
@@ -3786,7 +3763,7 @@ borrada</translation>
         <translation>%1 no se ha aplicado. Omítalo primero, o enjuague las otras zonas por separado.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>«%1» ha empezado, así que ya no se puede aplicar nada para ello. Deshágalo si fue un error.</translation>
     </message>
     <message>
@@ -3866,7 +3843,7 @@ borrada</translation>
         <translation>Usar %1 hasta %2 después de mezclarlo (ahora %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Solo si el prospecto del producto lo permite.</translation>
     </message>
     <message>
@@ -4174,7 +4151,7 @@ borrada</translation>
         <translation>es antes de lo más temprano; intercámbielos</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>está vacío; indique al menos un grupo de enjuague</translation>
     </message>
     <message>
@@ -4250,7 +4227,7 @@ borrada</translation>
         <translation>%1 es más de 1440 (24 h), lo más largo que se acepta</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 es muy corto; ponga al menos un segundo, «0:01»</translation>
     </message>
     <message>
@@ -4334,11 +4311,11 @@ borrada</translation>
         <translation>pasada</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>está vacío; use un nombre IANA como «Europe/London»</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>solo las tramas se separan; póngalo en falso, o el tipo en tramas</translation>
     </message>
     <message>
@@ -4441,7 +4418,7 @@ borrada</translation>
         <source>Say that in one line.</source>
         <translation>Dígalo en una línea.</translation>
     </message>
-<message>
+    <message>
         <source>%1 has not been rinsed. Say how it turned out once it is.</source>
         <translation>%1 no está enjuagado. Diga cómo ha quedado cuando lo esté.</translation>
     </message>

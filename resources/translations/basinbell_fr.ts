@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>La notice du produit passe avant tout. Là où elle diffère de ce plan, c’est elle qui a raison : modifiez la prestation et planifiez à nouveau.</translation>
     </message>
     <message>
@@ -294,6 +294,97 @@
     </message>
 </context>
 <context>
+    <name>ErasedRun</name>
+    <message>
+        <source>Apply zone %1</source>
+        <translation>Appliquer la zone %1</translation>
+    </message>
+    <message>
+        <source>Look at zone %1</source>
+        <translation>Contrôler la zone %1</translation>
+    </message>
+    <message>
+        <source>Late job on zone %1</source>
+        <translation>Dernier geste sur la zone %1</translation>
+    </message>
+    <message>
+        <source>Mix bowl %1</source>
+        <translation>Mélanger le bol %1</translation>
+    </message>
+    <message>
+        <source>Rinse group %1</source>
+        <translation>Rincer le groupe %1</translation>
+    </message>
+    <message>
+        <source>Rinse zone %1 by itself</source>
+        <translation>Rincer la zone %1 seule</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Sécher</translation>
+    </message>
+    <message>
+        <source>Assess</source>
+        <translation>Évaluer</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Chaleur</translation>
+    </message>
+    <message>
+        <source>%1, coat %2</source>
+        <translation>%1, passage %2</translation>
+    </message>
+    <message>
+        <source>%1, head %2</source>
+        <translation>%1, tête %2</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Ce qui reste</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Le résultat</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dit</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>A run that was erased</source>
+        <translation>Une séance effacée</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3, times in %4</source>
+        <translation>%1, %2 à %3, heures de %4</translation>
+    </message>
+    <message>
+        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
+        <translation>Tout ce qui pouvait nommer une personne a été effacé : la prestation avec ses noms et ses notes, ce qui a été vu et dit. Il reste des genres de tâches, des numéros et des heures. On ne peut pas en faire une fiche, ni en commencer un passage.</translation>
+    </message>
+</context>
+<context>
     <name>Journal</name>
     <message>
         <source>There is no such run.</source>
@@ -405,13 +496,35 @@
         <source>Heat off %1</source>
         <translation>Chaleur ôtée %1</translation>
     </message>
-<message>
+    <message>
         <source>For next time %1: %2</source>
         <translation>Pour la prochaine fois %1 : %2</translation>
     </message>
     <message>
         <source>%1 turned out %2 %3</source>
         <translation>%1, résultat : %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>zone, length</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>zone with its length, how it turned out</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Pour la prochaine fois : %1</translation>
+    </message>
+    <message>
+        <source>Last time, %1: %2</source>
+        <comment>day, what was said</comment>
+        <translation>La dernière fois, %1 : %2</translation>
     </message>
 </context>
 <context>
@@ -425,7 +538,7 @@
         <translation>La prestation à ouvrir ; plusieurs sont planifiées ensemble, une tête chacune.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Garder le journal et l’état de la fenêtre dans DIR.</translation>
     </message>
     <message>
@@ -451,6 +564,33 @@
     <message>
         <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
         <translation>--speed %1 : il faut un nombre de 0.01 à 1000000.</translation>
+    </message>
+</context>
+<context>
+    <name>Outcomes</name>
+    <message>
+        <source>as wanted</source>
+        <translation>comme voulu</translation>
+    </message>
+    <message>
+        <source>too light</source>
+        <translation>trop clair</translation>
+    </message>
+    <message>
+        <source>too dark</source>
+        <translation>trop foncé</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>trop chaud</translation>
+    </message>
+    <message>
+        <source>too cool (greenish)</source>
+        <translation>trop froid (verdâtre)</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>irrégulier</translation>
     </message>
 </context>
 <context>
@@ -520,10 +660,475 @@
     </message>
 </context>
 <context>
+    <name>PreparationText</name>
+    <message>
+        <source>not checked</source>
+        <translation>pas vérifié</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>à faire</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>entendu</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>none, watch the screen</source>
+        <translation>aucun, surveillez l’écran</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>passé</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Son</translation>
+    </message>
+    <message>
+        <source>Skin and strand tests</source>
+        <translation>Tests de peau et de mèche</translation>
+    </message>
+    <message>
+        <source>Strand test</source>
+        <translation>Test de mèche</translation>
+    </message>
+    <message>
+        <source>Gloves, apron, air</source>
+        <translation>Gants, tablier, air</translation>
+    </message>
+    <message>
+        <source>Bowls in order</source>
+        <translation>Bols dans l’ordre</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>said at %1</source>
+        <translation>dit à %1</translation>
+    </message>
+    <message>
+        <source>%1; said at %2</source>
+        <translation>%1 ; dit à %2</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
+        <translation>Faites sonner chaque alarme et écoutez depuis l’endroit où vous travaillez. Tant que personne ne les a entendues, chaque étape due remplit aussitôt l’écran.</translation>
+    </message>
+    <message>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <translation>Quels tests il y a, quand ils se font et qui les lit, c’est la notice du produit, les règles locales et la pratique agréée qui le disent. Les noter ici ne rend rien sûr.</translation>
+    </message>
+    <message>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
+        <translation>Essayez d’abord le mélange sur une mèche de ces cheveux, comme le dit la notice du produit.</translation>
+    </message>
+    <message>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
+        <translation>Gants et tablier mis, air frais dans la pièce, et yeux protégés pendant qu’on mélange de la poudre. La notice du produit et les règles locales disent ce qu’il faut encore.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
+        <translation>Préparez bols, pinceaux et ce qui y va dans l’ordre des mélanges. Il n’y a pas encore de plan qui donne l’ordre.</translation>
+    </message>
+    <message>
+        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
+        <translation>Préparez bols, pinceaux et ce qui y va dans cet ordre : %1. Un bol vieillit dès qu’il est mélangé ; mélangez chacun à son heure.</translation>
+    </message>
+    <message>
+        <source>Listen …</source>
+        <translation>Écouter …</translation>
+    </message>
+    <message>
+        <source>Made and read</source>
+        <translation>Faits et lus</translation>
+    </message>
+    <message>
+        <source>All there</source>
+        <translation>Tout est là</translation>
+    </message>
+    <message>
+        <source>Set out</source>
+        <translation>Préparés</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1, ready by %2</source>
+        <translation>%1, prêt à %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Still open (F4): %1. You can start all the same.</source>
+        <translation>Encore à faire (F4) : %1. Vous pouvez commencer quand même.</translation>
+    </message>
+</context>
+<context>
+    <name>Print</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2. What was there before is as it was.</source>
+        <translation>%1 n’a pas été écrit : %2. Ce qui y était avant est resté tel quel.</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Prestation</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1, times in %2</source>
+        <translation>%1, heures de %2</translation>
+    </message>
+    <message>
+        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
+        <translation>. L’heure change entre-temps ; +01:00 et autres indiquent l’écart avec UTC</translation>
+    </message>
+    <message>
+        <source>%1. As it stood at %2</source>
+        <translation>%1. État à %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>coat, what</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>goes on</source>
+        <translation>en cours</translation>
+    </message>
+    <message>
+        <source>by the hands that apply %1</source>
+        <translation>par la personne qui applique %1</translation>
+    </message>
+    <message>
+        <source>basin %1</source>
+        <translation>bac %1</translation>
+    </message>
+    <message>
+        <source>then %1 by itself</source>
+        <translation>puis %1 sans personne</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>Dans l’ordre</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Qui</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Really</source>
+        <translation>En réalité</translation>
+    </message>
+    <message>
+        <source>counted from the first strand</source>
+        <translation>compté à partir de la première mèche</translation>
+    </message>
+    <message>
+        <source>the first strand carries it %1 of at most %2</source>
+        <translation>la première mèche le porte %1 sur %2 au plus</translation>
+    </message>
+    <message>
+        <source>the last strand carries it %1 of at least %2</source>
+        <translation>la dernière mèche le porte %1 sur %2 au moins</translation>
+    </message>
+    <message>
+        <source>rinsed by itself</source>
+        <translation>rincée seule</translation>
+    </message>
+    <message>
+        <source>Limits, and what is expected (in minutes)</source>
+        <translation>Limites, et ce qui est attendu (en minutes)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Goes on</source>
+        <translation>Application</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Eau</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Au plus</translation>
+    </message>
+    <message>
+        <source>Develops</source>
+        <translation>Pose</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>moments</comment>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>Bowls, in the order in which they are mixed</source>
+        <translation>Bols, dans l’ordre du mélange</translation>
+    </message>
+    <message>
+        <source>Mix at</source>
+        <translation>Mélanger à</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Utiliser</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Ce qu’on y met</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>There is no unfinished run to take up.</source>
         <translation>Il n’y a pas de séance inachevée à reprendre.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordCard</name>
+    <message>
+        <source>Service</source>
+        <translation>Prestation</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>service, head</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Record card. %1, %2 to %3, times in %4</source>
+        <translation>Fiche. %1, %2 à %3, heures de %4</translation>
+    </message>
+    <message>
+        <source>. Not ended yet</source>
+        <translation>. Pas encore terminée</translation>
+    </message>
+    <message>
+        <source>Nothing of this was begun.</source>
+        <translation>Rien de cela n’a été commencé.</translation>
+    </message>
+    <message>
+        <source>%1 (planned %2)</source>
+        <translation>%1 (prévu %2)</translation>
+    </message>
+    <message>
+        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
+        <translation>Ce que chaque zone a eu (en minutes ; en tirets dans l’image : comme prévu d’abord)</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>First strand</source>
+        <translation>Première mèche</translation>
+    </message>
+    <message>
+        <source>Last strand</source>
+        <translation>Dernière mèche</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Eau</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Min.</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Max.</translation>
+    </message>
+    <message>
+        <source>Developed</source>
+        <translation>Pose</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>minutes, how far off target</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>How it turned out</source>
+        <translation>Le résultat</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Dit</translation>
+    </message>
+    <message>
+        <source>For next time: %1</source>
+        <translation>Pour la prochaine fois : %1</translation>
+    </message>
+    <message>
+        <source>What was mixed</source>
+        <translation>Ce qui a été mélangé</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Mélangé</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation>Ce qu’on y met</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>laissée</translation>
+    </message>
+    <message>
+        <source>again in %1</source>
+        <translation>de nouveau dans %1</translation>
+    </message>
+    <message>
+        <source>rinsed now</source>
+        <translation>rincée aussitôt</translation>
+    </message>
+    <message>
+        <source>Looks, heat, and what was left out</source>
+        <translation>Contrôles, chaleur, et ce qui a été omis</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Came of it</source>
+        <translation>Décision</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Vu</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Contrôler %1</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Chaleur</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>jusqu’à %1</translation>
+    </message>
+    <message>
+        <source>no end said</source>
+        <translation>fin non indiquée</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omis</translation>
+    </message>
+    <message>
+        <source>Changed while it went on</source>
+        <translation>Changé en cours de route</translation>
+    </message>
+</context>
+<context>
+    <name>Results</name>
+    <message>
+        <source>on target</source>
+        <translation>à la cible</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 de moins</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation>%1 de plus</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message numerus="yes">
+        <source>%n.</source>
+        <comment>an ordinal number, such as 2nd</comment>
+        <translation>
+            <numerusform>%ner</numerusform>
+            <numerusform>%ne</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -568,7 +1173,7 @@
         <translation>L’horloge de cette machine montre une heure antérieure à la dernière réponse de cette séance. Réglez l’horloge et redémarrez, sinon toute heure affichée sera fausse.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Cette machine a redémarré depuis cette séance, qui suit donc de nouveau l’horloge de la machine. Si cette horloge est fausse, toute heure affichée l’est aussi.</translation>
     </message>
     <message numerus="yes">
@@ -594,7 +1199,7 @@
         <source>The service of this run cannot be read any more: %1</source>
         <translation>La prestation de cette séance ne peut plus être lue : %1</translation>
     </message>
-<message>
+    <message>
         <source>This run is damaged in the journal: its service was changed there, so it cannot be told again.</source>
         <translation>Cette séance est endommagée dans le journal : sa prestation y a été modifiée, elle ne peut donc plus être racontée.</translation>
     </message>
@@ -733,7 +1338,7 @@
         <translation>Couleur toute la tête</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Les temps sont d’usage courant : mettez ceux de la notice du produit.</translation>
     </message>
     <message>
@@ -751,6 +1356,21 @@
     <message>
         <source>&amp;All over, with a fill first</source>
         <translation>&amp;Toute la tête, après prépigmentation</translation>
+    </message>
+</context>
+<context>
+    <name>Strands</name>
+    <message>
+        <source>Water %1</source>
+        <translation>Eau %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Maintenant %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 à %3</translation>
     </message>
 </context>
 <context>
@@ -1317,7 +1937,7 @@
         <translation>Prêt p&amp;our</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>le nom de la prestation</translation>
     </message>
     <message>
@@ -1391,6 +2011,13 @@
     <message>
         <source>Basinbell</source>
         <translation>Basinbell</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::CardView</name>
+    <message>
+        <source>Record card</source>
+        <translation>Fiche</translation>
     </message>
 </context>
 <context>
@@ -1627,7 +2254,7 @@
         <translation>Retirer cette tête</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Ces temps sont d’usage courant, non ceux d’un produit. Mettez ce que dit la notice, et notez-le auprès du bol.</translation>
     </message>
     <message>
@@ -1651,7 +2278,7 @@
         <translation>&amp;Nom</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>le nom de la tête</translation>
     </message>
     <message>
@@ -1764,7 +2391,7 @@
         <translation>%1 est abandonné.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>La chaleur est mise. Ce qu’elle fait aux mélanges, seule la notice le dit.</translation>
     </message>
     <message>
@@ -1803,7 +2430,7 @@
         <source>Chosen: %1.</source>
         <translation>Choisi : %1.</translation>
     </message>
-<message>
+    <message>
         <source>Say it  (O)</source>
         <translation>Le dire  (O)</translation>
     </message>
@@ -2031,11 +2658,11 @@
         <source>Keep it open</source>
         <translation>Laisser ouverte</translation>
     </message>
-<message>
+    <message>
         <source>&amp;How it turned out …</source>
         <translation>Le &amp;résultat …</translation>
     </message>
-<message>
+    <message>
         <source>&amp;Before the start</source>
         <translation>&amp;Avant le départ</translation>
     </message>
@@ -2282,6 +2909,49 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::OutcomePanel</name>
+    <message>
+        <source>How it turned out</source>
+        <translation>Le résultat</translation>
+    </message>
+    <message>
+        <source>How did %1 turn out?</source>
+        <translation>Quel est le résultat de %1 ?</translation>
+    </message>
+    <message>
+        <source>  It was said: %1.</source>
+        <translation>  Il a été dit : %1.</translation>
+    </message>
+    <message>
+        <source>In own words too, or instead  (Enter)</source>
+        <translation>Aussi, ou seulement, en mots à soi  (Enter)</translation>
+    </message>
+    <message>
+        <source>Go on without</source>
+        <translation>Continuer sans</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?</source>
+        <translation>À quoi faut-il penser la prochaine fois ?</translation>
+    </message>
+    <message>
+        <source>What is to be thought of next time?  It was said: %1.</source>
+        <translation>À quoi faut-il penser la prochaine fois ?  Il a été dit : %1.</translation>
+    </message>
+    <message>
+        <source>A note for next time  (Enter)</source>
+        <translation>Une note pour la prochaine fois  (Enter)</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Nothing to note</source>
+        <translation>Rien à noter</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::PartPanel</name>
     <message>
         <source>Add</source>
@@ -2319,7 +2989,7 @@
         <translation>%1 de %2 à %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1 : « %2 » n’a pas été compris. %3</translation>
     </message>
 </context>
@@ -2340,6 +3010,33 @@
     <message>
         <source>Put this right, and it is planned at once:</source>
         <translation>Corrigez ceci, et tout est planifié aussitôt :</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::PreparationPanel</name>
+    <message>
+        <source>Before the start</source>
+        <translation>Avant le départ</translation>
+    </message>
+    <message>
+        <source>why it is skipped</source>
+        <translation>pourquoi on le passe</translation>
+    </message>
+    <message>
+        <source>Why it is skipped</source>
+        <translation>Pourquoi on le passe</translation>
+    </message>
+    <message>
+        <source>Skip it</source>
+        <translation>Passer</translation>
+    </message>
+    <message>
+        <source>Not so: open again</source>
+        <translation>Non : à refaire</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Fermer  (Esc)</translation>
     </message>
 </context>
 <context>
@@ -2392,7 +3089,7 @@
         <translation>Aucun changement connu ne suffit, ni deux ensemble.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit : le plan a été fait avec ce changement. Le moindre vient en premier ; la notice passe avant tous.</translation>
     </message>
     <message>
@@ -2400,7 +3097,7 @@
         <translation>Le temps a manqué pour trouver ce qui ferait tenir le tout.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit ; il peut y en avoir d’autres. La notice passe avant tous.</translation>
     </message>
     <message>
@@ -2418,6 +3115,81 @@
     <message>
         <source>Not all of these may be needed for the clash.</source>
         <translation>Toutes ne sont peut-être pas en cause dans le conflit.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::Records</name>
+    <message>
+        <source>Record &amp;cards …</source>
+        <translation>Fi&amp;ches …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::RecordsWindow</name>
+    <message>
+        <source>Record cards – Basinbell</source>
+        <translation>Fiches – Basinbell</translation>
+    </message>
+    <message>
+        <source>Runs, the latest first</source>
+        <translation>Séances, la dernière d’abord</translation>
+    </message>
+    <message>
+        <source>No run has been ended yet.
+
+A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
+
+The demo at high speed makes one in a minute.</source>
+        <translation>Aucune séance n’est encore terminée.
+
+Une fiche se fait de ce qu’on répond pendant que les couloirs tournent : quand chaque zone a été appliquée et rincée, ce qui a été vu, le résultat. Quand le dernier couloir est sec, terminez la séance, et sa fiche est ici.
+
+La démo à grande vitesse en fait une en une minute.</translation>
+    </message>
+    <message>
+        <source>Start the next coat from it  (Alt+N)</source>
+        <translation>Commencer le prochain passage avec elle  (Alt+N)</translation>
+    </message>
+    <message>
+        <source>How it turned out …  (Alt+O)</source>
+        <translation>Le résultat …  (Alt+O)</translation>
+    </message>
+    <message>
+        <source>Print …  (Ctrl+P)</source>
+        <translation>Imprimer …  (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>PDF …  (Ctrl+S)</source>
+        <translation>PDF …  (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Fermer  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1
+damaged</source>
+        <translation>%1
+endommagée</translation>
+    </message>
+    <message>
+        <source>%1
+erased</source>
+        <translation>%1
+effacée</translation>
+    </message>
+    <message>
+        <source>This run, so far</source>
+        <translation>Cette séance, jusqu’ici</translation>
+    </message>
+    <message>
+        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
+        <translation>Rien n’a été rincé dans cette séance, il n’y a donc pas de résultat.</translation>
     </message>
 </context>
 <context>
@@ -2489,7 +3261,7 @@
         <source>Something above is marked; put it right to start.</source>
         <translation>Quelque chose est signalé ci-dessus ; corrigez-le pour lancer.</translation>
     </message>
-<message>
+    <message>
         <source>Put it away</source>
         <translation>Ranger</translation>
     </message>
@@ -2583,18 +3355,6 @@
         <translation>Mèches</translation>
     </message>
     <message>
-        <source>Water %1</source>
-        <translation>Eau %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Maintenant %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 à %3</translation>
-    </message>
-    <message>
         <source>%1: applied from %2 to %3, water at %4, %5 min development.</source>
         <translation>%1 : appliqué de %2 à %3, eau à %4, %5 min de pose.</translation>
     </message>
@@ -2647,644 +3407,6 @@
     </message>
 </context>
 <context>
-    <name>app::sound::AlarmPlayer</name>
-    <message>
-        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
-        <translation>Aucun son possible : aucun haut-parleur trouvé. Branchez-en un ou allumez-le, et voyez les réglages du son de cet ordinateur. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
-    </message>
-    <message>
-        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
-        <translation>Le haut-parleur ne prend aucun son. Basinbell continue d’essayer ; débranchez-le et rebranchez-le si cela dure. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
-    </message>
-    <message>
-        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
-        <translation>Aucun son possible : le programme %1 n’a pas pu démarrer (%2). Réinstallez Basinbell.</translation>
-    </message>
-    <message>
-        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
-        <translation>Le programme du son s’est arrêté de lui-même et redémarre. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
-    </message>
-</context>
-<context>
-    <name>ErasedRun</name>
-    <message>
-        <source>Apply zone %1</source>
-        <translation>Appliquer la zone %1</translation>
-    </message>
-    <message>
-        <source>Look at zone %1</source>
-        <translation>Contrôler la zone %1</translation>
-    </message>
-    <message>
-        <source>Late job on zone %1</source>
-        <translation>Dernier geste sur la zone %1</translation>
-    </message>
-    <message>
-        <source>Mix bowl %1</source>
-        <translation>Mélanger le bol %1</translation>
-    </message>
-    <message>
-        <source>Rinse group %1</source>
-        <translation>Rincer le groupe %1</translation>
-    </message>
-    <message>
-        <source>Rinse zone %1 by itself</source>
-        <translation>Rincer la zone %1 seule</translation>
-    </message>
-    <message>
-        <source>Dry</source>
-        <translation>Sécher</translation>
-    </message>
-    <message>
-        <source>Assess</source>
-        <translation>Évaluer</translation>
-    </message>
-    <message>
-        <source>Heat</source>
-        <translation>Chaleur</translation>
-    </message>
-    <message>
-        <source>%1, coat %2</source>
-        <translation>%1, passage %2</translation>
-    </message>
-    <message>
-        <source>%1, head %2</source>
-        <translation>%1, tête %2</translation>
-    </message>
-    <message>
-        <source>What is left</source>
-        <translation>Ce qui reste</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>À</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Quoi</translation>
-    </message>
-    <message>
-        <source>How it turned out</source>
-        <translation>Le résultat</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>Said</source>
-        <translation>Dit</translation>
-    </message>
-    <message>
-        <source>Zone %1</source>
-        <translation>Zone %1</translation>
-    </message>
-    <message>
-        <source>A run that was erased</source>
-        <translation>Une séance effacée</translation>
-    </message>
-    <message>
-        <source>%1, %2 to %3, times in %4</source>
-        <translation>%1, %2 à %3, heures de %4</translation>
-    </message>
-    <message>
-        <source>Whatever could name a person was erased: the service with its names and notes, what was seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made of them, and a coat cannot begin from them.</source>
-        <translation>Tout ce qui pouvait nommer une personne a été effacé : la prestation avec ses noms et ses notes, ce qui a été vu et dit. Il reste des genres de tâches, des numéros et des heures. On ne peut pas en faire une fiche, ni en commencer un passage.</translation>
-    </message>
-</context>
-<context>
-    <name>LastTime</name>
-    <message>
-        <source>%1 %2</source>
-        <comment>zone, length</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>zone with its length, how it turned out</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>For next time: %1</source>
-        <translation>Pour la prochaine fois : %1</translation>
-    </message>
-    <message>
-        <source>Last time, %1: %2</source>
-        <comment>day, what was said</comment>
-        <translation>La dernière fois, %1 : %2</translation>
-    </message>
-</context>
-<context>
-    <name>Outcomes</name>
-    <message>
-        <source>as wanted</source>
-        <translation>comme voulu</translation>
-    </message>
-    <message>
-        <source>too light</source>
-        <translation>trop clair</translation>
-    </message>
-    <message>
-        <source>too dark</source>
-        <translation>trop foncé</translation>
-    </message>
-    <message>
-        <source>too warm</source>
-        <translation>trop chaud</translation>
-    </message>
-    <message>
-        <source>too cool (greenish)</source>
-        <translation>trop froid (verdâtre)</translation>
-    </message>
-    <message>
-        <source>uneven</source>
-        <translation>irrégulier</translation>
-    </message>
-</context>
-<context>
-    <name>Print</name>
-    <message>
-        <source>Page %1 of %2</source>
-        <translation>Page %1 sur %2</translation>
-    </message>
-    <message>
-        <source>%1 was not written: %2. What was there before is as it was.</source>
-        <translation>%1 n’a pas été écrit : %2. Ce qui y était avant est resté tel quel.</translation>
-    </message>
-    <message>
-        <source>Service</source>
-        <translation>Prestation</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>service, head</comment>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>%1, times in %2</source>
-        <translation>%1, heures de %2</translation>
-    </message>
-    <message>
-        <source>. The clocks change while this lasts; +01:00 and the like is the distance from UTC</source>
-        <translation>. L’heure change entre-temps ; +01:00 et autres indiquent l’écart avec UTC</translation>
-    </message>
-    <message>
-        <source>%1. As it stood at %2</source>
-        <translation>%1. État à %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>coat, what</comment>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation>fait</translation>
-    </message>
-    <message>
-        <source>goes on</source>
-        <translation>en cours</translation>
-    </message>
-    <message>
-        <source>by the hands that apply %1</source>
-        <translation>par la personne qui applique %1</translation>
-    </message>
-    <message>
-        <source>basin %1</source>
-        <translation>bac %1</translation>
-    </message>
-    <message>
-        <source>then %1 by itself</source>
-        <translation>puis %1 sans personne</translation>
-    </message>
-    <message>
-        <source>In order</source>
-        <translation>Dans l’ordre</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>À</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Qui</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Quoi</translation>
-    </message>
-    <message>
-        <source>Really</source>
-        <translation>En réalité</translation>
-    </message>
-    <message>
-        <source>counted from the first strand</source>
-        <translation>compté à partir de la première mèche</translation>
-    </message>
-    <message>
-        <source>the first strand carries it %1 of at most %2</source>
-        <translation>la première mèche le porte %1 sur %2 au plus</translation>
-    </message>
-    <message>
-        <source>the last strand carries it %1 of at least %2</source>
-        <translation>la dernière mèche le porte %1 sur %2 au moins</translation>
-    </message>
-    <message>
-        <source>rinsed by itself</source>
-        <translation>rincée seule</translation>
-    </message>
-    <message>
-        <source>Limits, and what is expected (in minutes)</source>
-        <translation>Limites, et ce qui est attendu (en minutes)</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>Goes on</source>
-        <translation>Application</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Eau</translation>
-    </message>
-    <message>
-        <source>At least</source>
-        <translation>Au moins</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Cible</translation>
-    </message>
-    <message>
-        <source>At most</source>
-        <translation>Au plus</translation>
-    </message>
-    <message>
-        <source>Develops</source>
-        <translation>Pose</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <comment>moments</comment>
-        <translation>%1 à %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>minutes, how far off target</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>within %1</source>
-        <translation>en %1</translation>
-    </message>
-    <message>
-        <source>Bowls, in the order in which they are mixed</source>
-        <translation>Bols, dans l’ordre du mélange</translation>
-    </message>
-    <message>
-        <source>Mix at</source>
-        <translation>Mélanger à</translation>
-    </message>
-    <message>
-        <source>Bowl</source>
-        <translation>Bol</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Pour</translation>
-    </message>
-    <message>
-        <source>Use</source>
-        <translation>Utiliser</translation>
-    </message>
-    <message>
-        <source>What goes in</source>
-        <translation>Ce qu’on y met</translation>
-    </message>
-</context>
-<context>
-    <name>RecordCard</name>
-    <message>
-        <source>Service</source>
-        <translation>Prestation</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>service, head</comment>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>Record card. %1, %2 to %3, times in %4</source>
-        <translation>Fiche. %1, %2 à %3, heures de %4</translation>
-    </message>
-    <message>
-        <source>. Not ended yet</source>
-        <translation>. Pas encore terminée</translation>
-    </message>
-    <message>
-        <source>Nothing of this was begun.</source>
-        <translation>Rien de cela n’a été commencé.</translation>
-    </message>
-    <message>
-        <source>%1 (planned %2)</source>
-        <translation>%1 (prévu %2)</translation>
-    </message>
-    <message>
-        <source>What each zone got (in minutes; dashed in the picture: as first planned)</source>
-        <translation>Ce que chaque zone a eu (en minutes ; en tirets dans l’image : comme prévu d’abord)</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>First strand</source>
-        <translation>Première mèche</translation>
-    </message>
-    <message>
-        <source>Last strand</source>
-        <translation>Dernière mèche</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>Eau</translation>
-    </message>
-    <message>
-        <source>Least</source>
-        <translation>Min.</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Cible</translation>
-    </message>
-    <message>
-        <source>Most</source>
-        <translation>Max.</translation>
-    </message>
-    <message>
-        <source>Developed</source>
-        <translation>Pose</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>minutes, how far off target</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>How it turned out</source>
-        <translation>Le résultat</translation>
-    </message>
-    <message>
-        <source>Said</source>
-        <translation>Dit</translation>
-    </message>
-    <message>
-        <source>For next time: %1</source>
-        <translation>Pour la prochaine fois : %1</translation>
-    </message>
-    <message>
-        <source>What was mixed</source>
-        <translation>Ce qui a été mélangé</translation>
-    </message>
-    <message>
-        <source>Mixed</source>
-        <translation>Mélangé</translation>
-    </message>
-    <message>
-        <source>Bowl</source>
-        <translation>Bol</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Pour</translation>
-    </message>
-    <message>
-        <source>What goes in</source>
-        <translation>Ce qu’on y met</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>laissée</translation>
-    </message>
-    <message>
-        <source>again in %1</source>
-        <translation>de nouveau dans %1</translation>
-    </message>
-    <message>
-        <source>rinsed now</source>
-        <translation>rincée aussitôt</translation>
-    </message>
-    <message>
-        <source>Looks, heat, and what was left out</source>
-        <translation>Contrôles, chaleur, et ce qui a été omis</translation>
-    </message>
-    <message>
-        <source>At</source>
-        <translation>À</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Quoi</translation>
-    </message>
-    <message>
-        <source>Came of it</source>
-        <translation>Décision</translation>
-    </message>
-    <message>
-        <source>Seen</source>
-        <translation>Vu</translation>
-    </message>
-    <message>
-        <source>Look at %1</source>
-        <translation>Contrôler %1</translation>
-    </message>
-    <message>
-        <source>Heat</source>
-        <translation>Chaleur</translation>
-    </message>
-    <message>
-        <source>until %1</source>
-        <translation>jusqu’à %1</translation>
-    </message>
-    <message>
-        <source>no end said</source>
-        <translation>fin non indiquée</translation>
-    </message>
-    <message>
-        <source>left out</source>
-        <translation>omis</translation>
-    </message>
-    <message>
-        <source>Changed while it went on</source>
-        <translation>Changé en cours de route</translation>
-    </message>
-</context>
-<context>
-    <name>Results</name>
-    <message>
-        <source>on target</source>
-        <translation>à la cible</translation>
-    </message>
-    <message>
-        <source>%1 short</source>
-        <translation>%1 de moins</translation>
-    </message>
-    <message>
-        <source>%1 over</source>
-        <translation>%1 de plus</translation>
-    </message>
-</context>
-<context>
-    <name>Strands</name>
-    <message>
-        <source>Water %1</source>
-        <translation>Eau %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Maintenant %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 à %3</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::CardView</name>
-    <message>
-        <source>Record card</source>
-        <translation>Fiche</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::OutcomePanel</name>
-    <message>
-        <source>How it turned out</source>
-        <translation>Le résultat</translation>
-    </message>
-    <message>
-        <source>How did %1 turn out?</source>
-        <translation>Quel est le résultat de %1 ?</translation>
-    </message>
-    <message>
-        <source>  It was said: %1.</source>
-        <translation>  Il a été dit : %1.</translation>
-    </message>
-    <message>
-        <source>In own words too, or instead  (Enter)</source>
-        <translation>Aussi, ou seulement, en mots à soi  (Enter)</translation>
-    </message>
-    <message>
-        <source>Go on without</source>
-        <translation>Continuer sans</translation>
-    </message>
-    <message>
-        <source>What is to be thought of next time?</source>
-        <translation>À quoi faut-il penser la prochaine fois ?</translation>
-    </message>
-    <message>
-        <source>What is to be thought of next time?  It was said: %1.</source>
-        <translation>À quoi faut-il penser la prochaine fois ?  Il a été dit : %1.</translation>
-    </message>
-    <message>
-        <source>A note for next time  (Enter)</source>
-        <translation>Une note pour la prochaine fois  (Enter)</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Garder</translation>
-    </message>
-    <message>
-        <source>Nothing to note</source>
-        <translation>Rien à noter</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::Records</name>
-    <message>
-        <source>Record &amp;cards …</source>
-        <translation>Fi&amp;ches …</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::RecordsWindow</name>
-    <message>
-        <source>Record cards – Basinbell</source>
-        <translation>Fiches – Basinbell</translation>
-    </message>
-    <message>
-        <source>Runs, the latest first</source>
-        <translation>Séances, la dernière d’abord</translation>
-    </message>
-    <message>
-        <source>No run has been ended yet.
-
-A record card is made of what is answered while the lanes run: when each zone went on and came off, what was seen, how it turned out. When the last lane is dry, end the run, and its card is here.
-
-The demo at high speed makes one in a minute.</source>
-        <translation>Aucune séance n’est encore terminée.
-
-Une fiche se fait de ce qu’on répond pendant que les couloirs tournent : quand chaque zone a été appliquée et rincée, ce qui a été vu, le résultat. Quand le dernier couloir est sec, terminez la séance, et sa fiche est ici.
-
-La démo à grande vitesse en fait une en une minute.</translation>
-    </message>
-    <message>
-        <source>Start the next coat from it  (Alt+N)</source>
-        <translation>Commencer le prochain passage avec elle  (Alt+N)</translation>
-    </message>
-    <message>
-        <source>How it turned out …  (Alt+O)</source>
-        <translation>Le résultat …  (Alt+O)</translation>
-    </message>
-    <message>
-        <source>Print …  (Ctrl+P)</source>
-        <translation>Imprimer …  (Ctrl+P)</translation>
-    </message>
-    <message>
-        <source>PDF …  (Ctrl+S)</source>
-        <translation>PDF …  (Ctrl+S)</translation>
-    </message>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Fermer  (Esc)</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>day, time</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1
-damaged</source>
-        <translation>%1
-endommagée</translation>
-    </message>
-    <message>
-        <source>%1
-erased</source>
-        <translation>%1
-effacée</translation>
-    </message>
-    <message>
-        <source>This run, so far</source>
-        <translation>Cette séance, jusqu’ici</translation>
-    </message>
-    <message>
-        <source>Nothing was rinsed in this run, so there is nothing that turned out.</source>
-        <translation>Rien n’a été rincé dans cette séance, il n’y a donc pas de résultat.</translation>
-    </message>
-</context>
-<context>
     <name>app::desktop::print::Printing</name>
     <message>
         <source>&amp;Print …</source>
@@ -3316,167 +3438,22 @@ effacée</translation>
     </message>
 </context>
 <context>
-    <name>PreparationText</name>
+    <name>app::sound::AlarmPlayer</name>
     <message>
-        <source>not checked</source>
-        <translation>pas vérifié</translation>
+        <source>No sound can be had: no loudspeaker was found. Plug one in or switch it on, and look at the sound settings of this computer. Until then alarms are shown on the screen only.</source>
+        <translation>Aucun son possible : aucun haut-parleur trouvé. Branchez-en un ou allumez-le, et voyez les réglages du son de cet ordinateur. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
     </message>
     <message>
-        <source>open</source>
-        <translation>à faire</translation>
+        <source>The loudspeaker takes no sound. Basinbell keeps trying; unplug it and plug it in again if this lasts. Until then alarms are shown on the screen only.</source>
+        <translation>Le haut-parleur ne prend aucun son. Basinbell continue d’essayer ; débranchez-le et rebranchez-le si cela dure. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
     </message>
     <message>
-        <source>heard</source>
-        <translation>entendu</translation>
+        <source>No sound can be had: the program %1 could not be started (%2). Install Basinbell again.</source>
+        <translation>Aucun son possible : le programme %1 n’a pas pu démarrer (%2). Réinstallez Basinbell.</translation>
     </message>
     <message>
-        <source>done</source>
-        <translation>fait</translation>
-    </message>
-    <message>
-        <source>none, watch the screen</source>
-        <translation>aucun, surveillez l’écran</translation>
-    </message>
-    <message>
-        <source>skipped</source>
-        <translation>passé</translation>
-    </message>
-    <message>
-        <source>Sound</source>
-        <translation>Son</translation>
-    </message>
-    <message>
-        <source>Skin and strand tests</source>
-        <translation>Tests de peau et de mèche</translation>
-    </message>
-    <message>
-        <source>Strand test</source>
-        <translation>Test de mèche</translation>
-    </message>
-    <message>
-        <source>Gloves, apron, air</source>
-        <translation>Gants, tablier, air</translation>
-    </message>
-    <message>
-        <source>Bowls in order</source>
-        <translation>Bols dans l’ordre</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>said at %1</source>
-        <translation>dit à %1</translation>
-    </message>
-    <message>
-        <source>%1; said at %2</source>
-        <translation>%1 ; dit à %2</translation>
-    </message>
-    <message>
-        <source>Play each alarm and listen from where you work. As long as nobody has heard them, every step that is due fills the screen at once.</source>
-        <translation>Faites sonner chaque alarme et écoutez depuis l’endroit où vous travaillez. Tant que personne ne les a entendues, chaque étape due remplit aussitôt l’écran.</translation>
-    </message>
-    <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
-        <translation>Quels tests il y a, quand ils se font et qui les lit, c’est la notice du produit, les règles locales et la pratique agréée qui le disent. Les noter ici ne rend rien sûr.</translation>
-    </message>
-    <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
-        <translation>Essayez d’abord le mélange sur une mèche de ces cheveux, comme le dit la notice du produit.</translation>
-    </message>
-    <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
-        <translation>Gants et tablier mis, air frais dans la pièce, et yeux protégés pendant qu’on mélange de la poudre. La notice du produit et les règles locales disent ce qu’il faut encore.</translation>
-    </message>
-    <message>
-        <source>Set bowls, brushes and what goes into them out in the order of mixing. There is no plan yet that gives the order.</source>
-        <translation>Préparez bols, pinceaux et ce qui y va dans l’ordre des mélanges. Il n’y a pas encore de plan qui donne l’ordre.</translation>
-    </message>
-    <message>
-        <source>Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from when it is mixed, so mix each at its time.</source>
-        <translation>Préparez bols, pinceaux et ce qui y va dans cet ordre : %1. Un bol vieillit dès qu’il est mélangé ; mélangez chacun à son heure.</translation>
-    </message>
-    <message>
-        <source>Listen …</source>
-        <translation>Écouter …</translation>
-    </message>
-    <message>
-        <source>Made and read</source>
-        <translation>Faits et lus</translation>
-    </message>
-    <message>
-        <source>All there</source>
-        <translation>Tout est là</translation>
-    </message>
-    <message>
-        <source>Set out</source>
-        <translation>Préparés</translation>
-    </message>
-    <message>
-        <source>%1 at %2</source>
-        <translation>%1 à %2</translation>
-    </message>
-    <message>
-        <source>%1, ready by %2</source>
-        <translation>%1, prêt à %2</translation>
-    </message>
-    <message>
-        <source>; </source>
-        <translation>; </translation>
-    </message>
-    <message>
-        <source>Still open (F4): %1. You can start all the same.</source>
-        <translation>Encore à faire (F4) : %1. Vous pouvez commencer quand même.</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::PreparationPanel</name>
-    <message>
-        <source>Before the start</source>
-        <translation>Avant le départ</translation>
-    </message>
-    <message>
-        <source>why it is skipped</source>
-        <translation>pourquoi on le passe</translation>
-    </message>
-    <message>
-        <source>Why it is skipped</source>
-        <translation>Pourquoi on le passe</translation>
-    </message>
-    <message>
-        <source>Skip it</source>
-        <translation>Passer</translation>
-    </message>
-    <message>
-        <source>Not so: open again</source>
-        <translation>Non : à refaire</translation>
-    </message>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Fermer  (Esc)</translation>
-    </message>
-</context>
-<context>
-    <name>Sentence</name>
-    <message>
-        <source>%1 has not been rinsed. Say how it turned out once it is.</source>
-        <translation>%1 n’est pas rincé. Dites quel est le résultat une fois que ce sera fait.</translation>
-    </message>
-    <message>
-        <source>Say how %1 turned out.</source>
-        <translation>Dites quel est le résultat pour %1.</translation>
-    </message>
-</context>
-<context>
-    <name>Sentences</name>
-    <message numerus="yes">
-        <source>%n.</source>
-        <comment>an ordinal number, such as 2nd</comment>
-        <translation>
-            <numerusform>%ner</numerusform>
-            <numerusform>%ne</numerusform>
-        </translation>
+        <source>The sound program stopped by itself and is started again. Until then alarms are shown on the screen only.</source>
+        <translation>Le programme du son s’est arrêté de lui-même et redémarre. D’ici là, les alarmes ne paraissent qu’à l’écran.</translation>
     </message>
 </context>
 <context>
@@ -3658,11 +3635,11 @@ effacée</translation>
         <translation>Ce qui a été changé plus tard s’appuie là-dessus. Annulez d’abord le changement plus récent.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Ce qui a été dit de « %1 » est venu après ce changement, qui l’a apporté. Annulez-le d’abord.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>« %1 » a commencé depuis. Annulez cela d’abord.</translation>
     </message>
     <message>
@@ -3726,7 +3703,7 @@ effacée</translation>
         <translation>Ce n’est pas un contrôle. Choisissez le contrôle qui a été fait.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>« %1 » a déjà sa réponse. Pour la corriger, annulez-la.</translation>
     </message>
     <message>
@@ -3758,7 +3735,7 @@ effacée</translation>
         <translation>Ce qui a été vu va avec un contrôle. Répondez-le au contrôle de cette zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Cette zone n’a rien comme « %1 » qui ait pu être fait.</translation>
     </message>
     <message>
@@ -3778,7 +3755,7 @@ effacée</translation>
         <translation>Elle porte déjà sur cette zone.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>Il ne reste aucune zone pour « %1 » : toutes ont été rincées à part ou laissées de côté.</translation>
     </message>
     <message>
@@ -3786,7 +3763,7 @@ effacée</translation>
         <translation>%1 n’est pas appliqué. Laissez-le d’abord de côté, ou rincez les autres zones à part.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>« %1 » a commencé, rien ne peut donc plus être appliqué pour cela. Annulez-le si c’était une erreur.</translation>
     </message>
     <message>
@@ -3866,7 +3843,7 @@ effacée</translation>
         <translation>Employer %1 jusqu’à %2 après le mélange (maintenant %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Seulement si la notice du produit le permet.</translation>
     </message>
     <message>
@@ -4174,7 +4151,7 @@ effacée</translation>
         <translation>est avant le plus tôt ; échangez-les</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>est vide ; indiquez au moins un groupe de rinçage</translation>
     </message>
     <message>
@@ -4250,7 +4227,7 @@ effacée</translation>
         <translation>%1 dépasse 1440 (24 h), le plus long accepté</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 est trop court ; mettez au moins une seconde, « 0:01 »</translation>
     </message>
     <message>
@@ -4334,11 +4311,11 @@ effacée</translation>
         <translation>passage</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>est vide ; employez un nom IANA tel que « Europe/London »</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>seuls des tissages se séparent ; mettez faux, ou la sorte tissages</translation>
     </message>
     <message>
@@ -4441,7 +4418,7 @@ effacée</translation>
         <source>Say that in one line.</source>
         <translation>Dites-le en une ligne.</translation>
     </message>
-<message>
+    <message>
         <source>%1 has not been rinsed. Say how it turned out once it is.</source>
         <translation>%1 n’est pas rincé. Dites quel est le résultat une fois que ce sera fait.</translation>
     </message>
