@@ -95,6 +95,20 @@ struct Bowl {
     friend bool operator==(const Bowl&, const Bowl&) = default;
 };
 
+/// A part of a head, or one of the pieces of hair, as a drawing of it shows them.
+enum class Section { Front, Crown, Side, Nape, PieceOne, PieceTwo, PieceThree, PieceFour };
+
+/// How far along the hair.
+enum class Stretch { Roots, Mids, Ends };
+
+/// A place on the drawing.
+struct Place {
+    Section section = Section::Front;
+    Stretch stretch = Stretch::Roots;
+
+    friend auto operator<=>(const Place&, const Place&) = default;
+};
+
 /// A part of the head that takes one mixture.
 struct Zone {
     std::string name;
@@ -112,6 +126,7 @@ struct Zone {
     bool alone = false;  ///< It can be rinsed without wetting its neighbours.
     HarmRate under{100};
     HarmRate over{100};
+    std::vector<Place> where{};  ///< On a drawing of the head. Shown, and nothing is planned by it.
 
     /// Of developing for so long: of each second short of the target, or past it.
     [[nodiscard]] measure::Harm harmOf(Seconds development) const;

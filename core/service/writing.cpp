@@ -147,6 +147,15 @@ Value afterValue(const Coat& coat, const std::vector<After>& after)
     return list;
 }
 
+Value whereValue(const std::vector<Place>& where)
+{
+    Value list = json::list();
+    for (const Place& place : where)
+        list.add(json::text(placeWords[static_cast<std::size_t>(place.section) * stretches
+                                       + static_cast<std::size_t>(place.stretch)]));
+    return list;
+}
+
 /// The end of a zone: what it waits for, where it is rinsed, what misses cost.
 void addRest(Value& value, const Coat& coat, const Zone& zone)
 {
@@ -163,6 +172,8 @@ void addRest(Value& value, const Coat& coat, const Zone& zone)
         value.add("under", harmValue(zone.under));
     if (zone.over != Zone{}.over)
         value.add("over", harmValue(zone.over));
+    if (!zone.where.empty())
+        value.add("where", whereValue(zone.where));
 }
 
 Value zoneValue(const Coat& coat, const Zone& zone)

@@ -70,4 +70,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>app::desktop::HeadPanel</name>
+    <message numerus="yes">
+        <source>on %n place(s)</source>
+        <translation>
+            <numerusform>on %n place</numerusform>
+            <numerusform>on %n places</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

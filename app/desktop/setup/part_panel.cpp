@@ -66,6 +66,11 @@ void PartPanel::makeTable()
     constexpr int threeRows = 134;
     m_view->setMinimumHeight(Theme::scaled(threeRows));
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, &PartPanel::followCursor);
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& cell) {
+                if (cell.isValid())
+                    Q_EMIT rowChosen(static_cast<std::size_t>(cell.row()));
+            });
     connect(&m_table, &QAbstractItemModel::modelReset, this, &PartPanel::followCursor);
 }
 
@@ -117,6 +122,13 @@ bool PartPanel::goTo(const std::string& place)
     m_view->scrollTo(cell);
     m_view->setFocus();
     return true;
+}
+
+void PartPanel::chooseRow(std::size_t row)
+{
+    const int column = std::max(0, m_view->currentIndex().column());
+    if (m_view->currentIndex().row() != static_cast<int>(row))
+        m_view->setCurrentIndex(m_table.index(static_cast<int>(row), column));
 }
 
 /// Enter opens the cell, as it ends typing in it.

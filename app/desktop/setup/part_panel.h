@@ -28,6 +28,13 @@ public:
 
     [[nodiscard]] QTableView* table() const { return m_view; }
 
+    /// Puts the cursor on this row, and the keyboard nowhere else than it is.
+    void chooseRow(std::size_t row);
+
+Q_SIGNALS:
+    /// The cursor came to another row.
+    void rowChosen(std::size_t row);
+
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 

@@ -4,6 +4,7 @@
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/setup/basics_panel.h"
+#include "app/desktop/setup/head_panel.h"
 #include "app/desktop/setup/preparation_text.h"
 
 #include <QLabel>
@@ -128,6 +129,12 @@ QTabWidget* SetupPage::makeParts(const Theme& theme, const Moments& moments)
         m_panels.push_back(new PartPanel{theme, m_document, part, moments});
         parts->addTab(m_panels.back(), title);
     }
+    m_head = new HeadPanel{theme, m_document};
+    parts->addTab(m_head, tr("O&n the head"));
+    // The zone that is chosen in the table is chosen on the drawing, and the other way round.
+    PartPanel* const zones = m_panels.front();
+    connect(zones, &PartPanel::rowChosen, m_head, &HeadPanel::choose);
+    connect(m_head, &HeadPanel::chosen, zones, &PartPanel::chooseRow);
     parts->setCornerWidget(makeCoatBar(), Qt::TopRightCorner);
     return parts;
 }
@@ -217,6 +224,7 @@ void SetupPage::showCoat(int coat)
 {
     for (PartPanel* panel : m_panels)
         panel->showCoat(static_cast<std::size_t>(coat));
+    m_head->showCoat(static_cast<std::size_t>(coat));
     m_plan->showCoat(static_cast<std::size_t>(coat));
 }
 

@@ -16,6 +16,7 @@ class QTabWidget;
 
 namespace app::desktop {
 
+class HeadPanel;
 class Notice;
 
 /// Set-up: what is asked, and the stagger that comes of it. One main action: start.
@@ -70,6 +71,7 @@ private:
     QTabBar* m_coats = nullptr;
     QTabWidget* m_parts = nullptr;
     std::vector<PartPanel*> m_panels;
+    HeadPanel* m_head = nullptr;
     PlanPanel* m_plan = nullptr;
     bool m_running = false;
     PreparationPanel* m_before = nullptr;

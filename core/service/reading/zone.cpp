@@ -87,6 +87,12 @@ After readAfter(const json::Value& value, const std::string& place, const CoatNa
     return after;
 }
 
+Place readPlace(const json::Value& value, const std::string& place, Findings& findings)
+{
+    const std::size_t word = choose(value, placeWords, place, findings).value_or(0);
+    return {static_cast<Section>(word / stretches), static_cast<Stretch>(word % stretches)};
+}
+
 /// The place of the bowl or group that a zone names; it need not where there is only one.
 std::size_t readReference(Fields& zone, const char* key, const std::vector<std::string>& names)
 {
@@ -124,6 +130,9 @@ Zone readZone(const json::Value& value, const std::string& place, const CoatName
     zone.alone = fields.truth("alone", false);
     zone.under = fields.harm("under", Zone{}.under);
     zone.over = fields.harm("over", Zone{}.over);
+    fields.each("where", [&](const json::Value& item, const std::string& at) {
+        zone.where.push_back(readPlace(item, at, findings));
+    });
     fields.finish();
     return zone;
 }

@@ -1,5 +1,7 @@
+#include "core/service/json/value.h"
 #include "core/service/rules/limits.h"
 #include "core/service/rules/rules.h"
+#include "core/service/words.h"
 
 #include <algorithm>
 
@@ -26,6 +28,7 @@ public:
     void checkLooks();
     void checkLateJobs();
     void checkRinse();
+    void checkWhere();
 
 private:
     [[nodiscard]] std::string at(std::string_view key) const { return inside(m_place, key); }
@@ -165,6 +168,19 @@ void ZoneCheck::checkLateJobs()
     }
 }
 
+void ZoneCheck::checkWhere()
+{
+    for (std::size_t i = 0; i < m_zone.where.size(); ++i) {
+        const auto earlier = m_zone.where.begin() + static_cast<std::ptrdiff_t>(i);
+        if (std::find(m_zone.where.begin(), earlier, m_zone.where[i]) == earlier)
+            continue;
+        const std::size_t word = static_cast<std::size_t>(m_zone.where[i].section) * stretches
+            + static_cast<std::size_t>(m_zone.where[i].stretch);
+        m_findings.add(nth(at("where"), i), json::quoted(placeWords[word]) + " is listed twice; take one out",
+                       {at("where")});
+    }
+}
+
 void ZoneCheck::checkRinse()
 {
     checkLength(m_findings, at("reach"), m_zone.reach);
@@ -200,6 +216,7 @@ void checkZone(const Coat& coat, const Zone& zone, const std::string& place, Fin
     check.checkLooks();
     check.checkLateJobs();
     check.checkRinse();
+    check.checkWhere();
     for (std::size_t i = 0; i < zone.after.size(); ++i)
         if (zone.after[i].longestGap)
             checkLength(findings, inside(nth(inside(place, "after"), i), "longest_gap"),

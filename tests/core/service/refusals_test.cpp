@@ -190,6 +190,10 @@ TEST(Refusals, OfApplicationAndWindow)
         {"/coats/0/zones/1/over", "\"much\"",
          "coats[0].zones[1].over: \"much\" is not a harm; a harm is a number such as 1 or 2.5"},
         {"/coats/0/zones/1/alone", "1", "coats[0].zones[1].alone: 1 is neither true nor false"},
+        {"/coats/0/zones/1/where/0", "\"crown root\"",
+         "coats[0].zones[1].where[0]: \"crown root\" is not known; did you mean \"crown roots\"?"},
+        {"/coats/0/zones/1/where/1", "\"crown mids\"",
+         "coats[0].zones[1].where[1]: \"crown mids\" is listed twice; take one out"},
     });
 }
 

@@ -73,6 +73,9 @@ BROKEN = [
     (["coats", 0, "zones", 1, "looks", "every"], 0),
     (["coats", 0, "zones", 1, "after", 0, "zone"], REMOVE),
     (["coats", 0, "zones", 2, "alone"], "yes"),
+    (["coats", 0, "zones", 0, "where"], ["crown roots", "crown roots"]),
+    (["coats", 0, "zones", 0, "where"], ["crown root"]),
+    (["coats", 0, "zones", 0, "where"], "crown roots"),
     (["coats", 0, "zones", 2, "after", 0], 3),
 ]
 

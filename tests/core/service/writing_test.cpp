@@ -135,6 +135,10 @@ Zone anyZone(std::size_t number, std::size_t bowls, std::size_t groups)
     zone.alone = *gen::arbitrary<bool>();
     zone.under = {*gen::inRange(0, 100001)};
     zone.over = {*gen::inRange(0, 100001)};
+    for (int section = 0; section <= static_cast<int>(Section::PieceFour); ++section)
+        if (*gen::arbitrary<bool>())
+            zone.where.push_back(
+                {static_cast<Section>(section), *gen::element(Stretch::Roots, Stretch::Mids, Stretch::Ends)});
     return zone;
 }
 

@@ -6,6 +6,7 @@
 #include <QDialog>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTabWidget>
 
 #include <algorithm>
 #include <iterator>
@@ -157,6 +158,13 @@ std::vector<Scene> scenesOfWhatIsOver()
     };
 }
 
+void placeOnHead(Rig& rig)
+{
+    openDemo(rig);
+    auto* parts = rig.find<QTabWidget>("parts");
+    parts->setCurrentWidget(rig.find<QWidget>("headPanel"));
+}
+
 /// The list before the start: heard, tests skipped, and what the bowls' line says.
 void prepareInPart(Rig& rig)
 {
@@ -178,6 +186,7 @@ std::vector<Scene> scenes()
     std::vector<Scene> all{
         {QStringLiteral("setup"), openDemo},
         {QStringLiteral("setup-before"), prepareInPart},
+        {QStringLiteral("setup-head"), placeOnHead},
         {QStringLiteral("setup-heads"), openPremiere},
         {QStringLiteral("setup-nothing-fits"), promiseTooMuch},
         {QStringLiteral("lanes"), [](Rig& rig) { runDemo(rig, 5); }},

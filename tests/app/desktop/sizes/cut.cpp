@@ -11,6 +11,8 @@
 #include <QScrollBar>
 #include <QTabBar>
 
+#include <algorithm>
+
 namespace sizes {
 namespace {
 
@@ -85,13 +87,29 @@ QString placeCut(const QWidget& part)
         : QStringLiteral("sticks out");
 }
 
+/// What of its parent a part takes; one with a shape of its own takes no more than that.
+QRegion taken(const QWidget& part)
+{
+    return part.mask().isEmpty() ? QRegion{part.geometry()} : part.mask().translated(part.pos());
+}
+
+/// Shapes that share an edge are rounded to pixels each for itself.
+bool overlap(const QWidget& one, const QWidget& other)
+{
+    if (one.mask().isEmpty() && other.mask().isEmpty())
+        return one.geometry().intersects(other.geometry());
+    constexpr int rounding = 4;
+    const QRegion both = taken(one).intersected(taken(other));
+    return std::any_of(both.begin(), both.end(), [](const QRect& rect) { return rect.width() > rounding; });
+}
+
 void addCovered(const QWidget& window, const QWidget& part, QStringList& found)
 {
     for (const QObject* child : part.parentWidget()->children()) {
         const auto* other = qobject_cast<const QWidget*>(child);
         if (other == nullptr || other >= &part || !isOurs(*other, window))
             continue;
-        if (other->geometry().intersects(part.geometry()))
+        if (overlap(*other, part))
             found << nameOf(part) + QStringLiteral(" and ") + nameOf(*other) + QStringLiteral(" overlap");
     }
 }

@@ -69,6 +69,10 @@ TEST(Cut, IsSeen)
     EXPECT_TRUE(found.contains(QStringLiteral("too narrow"))) << found.toStdString();
     EXPECT_TRUE(found.contains(QStringLiteral("overlap"))) << found.toStdString();
 
+    button->setMask(QRegion{150, 0, 50, 60});
+    EXPECT_FALSE(sizes::cutIn(window).join(QLatin1Char{'\n'}).contains(QStringLiteral("overlap")))
+        << "the shape of the button is elsewhere";
+    button->clearMask();
     label->setGeometry(0, 70, 380, 25);
     EXPECT_TRUE(sizes::cutIn(window).isEmpty()) << sizes::cutIn(window).join(QLatin1Char{'\n'}).toStdString();
     button->setGeometry(300, 0, 200, 60);
