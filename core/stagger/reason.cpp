@@ -33,6 +33,7 @@ Sentence textOf(const std::vector<Demand>& demands)
     if (demands.size() == 1)
         return Sentence::worded("This cannot be kept: %1.", demands.front().what);
     std::vector<Sentence> all;
+    all.reserve(demands.size());
     for (const Demand& demand : demands)
         all.push_back(demand.what);
     return Sentence::worded("These cannot all hold together: %1.", Sentence::joined(all, "; "));

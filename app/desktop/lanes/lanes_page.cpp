@@ -249,10 +249,9 @@ int LanesPage::roomTaken() const
     int taken = 2 * metrics::gapSmall;
     if (!m_corrections->isHidden())
         taken += heightOf(*m_corrections, width());
-    for (const QWidget* part :
-         std::initializer_list<const QWidget*>{m_soundWarning, m_warning, m_resumed, m_muted, m_changes,
-                                               m_heat, m_overNotice, m_reason, m_now, m_alert, m_more,
-                                               m_outcome})
+    for (const QWidget* part : std::initializer_list<const QWidget*>{
+             m_soundWarning, m_warning, m_resumed, m_muted, m_changes, m_heat, m_overNotice, m_reason, m_now,
+             m_alert, m_more, m_outcome})
         if (!part->isHidden())
             taken += heightOf(*part, width() - 2 * metrics::gapLarge) + metrics::gapSmall;
     return taken;
