@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>Die Gebrauchsanweisung des Produkts geht vor. Wo sie von diesem Plan abweicht, hat sie recht: Ändern Sie den Auftrag und planen Sie neu.</translation>
     </message>
     <message>
@@ -538,7 +538,7 @@
         <translation>Der Auftrag, der geöffnet wird; mehrere werden zusammen geplant, je ein Kopf.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Das Protokoll und den Zustand des Fensters in DIR aufbewahren.</translation>
     </message>
     <message>
@@ -591,6 +591,58 @@
     <message>
         <source>uneven</source>
         <translation>ungleichmäßig</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceWords</name>
+    <message>
+        <source>Front hairline</source>
+        <translation>Haaransatz vorn</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation>Oberkopf</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Nape</source>
+        <translation>Nacken</translation>
+    </message>
+    <message>
+        <source>Piece 1</source>
+        <translation>Teil 1</translation>
+    </message>
+    <message>
+        <source>Piece 2</source>
+        <translation>Teil 2</translation>
+    </message>
+    <message>
+        <source>Piece 3</source>
+        <translation>Teil 3</translation>
+    </message>
+    <message>
+        <source>Piece 4</source>
+        <translation>Teil 4</translation>
+    </message>
+    <message>
+        <source>roots</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>mids</source>
+        <translation>Längen</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>Spitzen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a section of the head, a stretch of its hair</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -722,15 +774,15 @@
         <translation>Spielen Sie jeden Alarm ab und hören Sie von Ihrem Arbeitsplatz aus zu. Solange niemand sie gehört hat, füllt jeder fällige Schritt sofort den Bildschirm.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Welche Tests es gibt, wann sie gemacht werden und wer sie abliest, sagen die Gebrauchsanweisung des Produkts, örtliche Vorschriften und die zugelassene Berufspraxis. Dass sie hier stehen, macht nichts sicher.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
         <translation>Probieren Sie die Mischung zuerst an einer Strähne dieses Haars, wie es die Gebrauchsanweisung des Produkts sagt.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
         <translation>Handschuhe und Schürze an, frische Luft im Raum und Augenschutz, solange Pulver gemischt wird. Was sonst noch nötig ist, sagen die Gebrauchsanweisung des Produkts und örtliche Vorschriften.</translation>
     </message>
     <message>
@@ -1173,7 +1225,7 @@
         <translation>Die Uhr dieses Rechners zeigt eine frühere Zeit als bei der letzten Antwort dieses Laufs. Stellen Sie die Uhr richtig und starten Sie neu, sonst ist jede gezeigte Zeit falsch.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Dieser Rechner wurde seit diesem Lauf neu gestartet, daher geht der Lauf wieder nach der Uhr des Rechners. Geht sie falsch, ist auch jede gezeigte Zeit falsch.</translation>
     </message>
     <message numerus="yes">
@@ -1338,7 +1390,7 @@
         <translation>Farbe ganzer Kopf</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Die Zeiten sind gängige Praxis: Tragen Sie die der Gebrauchsanweisung ein.</translation>
     </message>
     <message>
@@ -1937,7 +1989,7 @@
         <translation>&amp;Fertig um</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>Name des Auftrags</translation>
     </message>
     <message>
@@ -2248,13 +2300,58 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::HeadDrawing</name>
+    <message>
+        <source>Pieces of hair</source>
+        <translation>Haarteile</translation>
+    </message>
+    <message>
+        <source>The head from the side and from behind</source>
+        <translation>Der Kopf von der Seite und von hinten</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: no zone</source>
+        <translation>%1: keine Zone</translation>
+    </message>
+    <message>
+        <source>Press to take it from %1</source>
+        <translation>Drücken, um sie %1 zu nehmen</translation>
+    </message>
+    <message>
+        <source>Press to give it to %1</source>
+        <translation>Drücken, um sie %1 zu geben</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HeadPanel</name>
+    <message>
+        <source>Choose a zone, then press where it is. The table of zones does not need it: nothing is planned by it.</source>
+        <translation>Wählen Sie eine Zone, dann drücken Sie, wo sie ist. Die Tabelle der Zonen braucht es nicht: Danach wird nichts geplant.</translation>
+    </message>
+    <message numerus="yes">
+        <source>on %n place(s)</source>
+        <translation>
+            <numerusform>an einer Stelle</numerusform>
+            <numerusform>an %n Stellen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>where %1 is</source>
+        <translation>wo %1 ist</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::HeadsBar</name>
     <message>
         <source>Take this head out</source>
         <translation>Diesen Kopf entfernen</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Diese Zeiten sind gängige Praxis, nicht die eines Produkts. Tragen Sie ein, was die Gebrauchsanweisung sagt, und vermerken Sie es bei der Schale.</translation>
     </message>
     <message>
@@ -2278,7 +2375,7 @@
         <translation>H&amp;eißt</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>Name des Kopfes</translation>
     </message>
     <message>
@@ -2391,7 +2488,7 @@
         <translation>%1 ist aufgegeben.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>Wärme ist an. Was sie mit den Mischungen macht, sagt nur die Gebrauchsanweisung.</translation>
     </message>
     <message>
@@ -2989,7 +3086,7 @@
         <translation>%1 von %2 auf %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: „%2“ wurde nicht verstanden. %3</translation>
     </message>
 </context>
@@ -3089,7 +3186,7 @@
         <translation>Keine bekannte Änderung macht es passend, auch nicht zwei zusammen.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend: Es wurde mit der Änderung geplant. Die kleinste kommt zuerst; die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -3097,7 +3194,7 @@
         <translation>Die Zeit reichte nicht, um zu finden, womit es passen würde.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend; es kann mehr geben. Die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -3121,7 +3218,7 @@
     <name>app::desktop::Records</name>
     <message>
         <source>Record &amp;cards …</source>
-        <translation>&amp;Karteikarten …</translation>
+        <translation>Ka&amp;rteikarten …</translation>
     </message>
 </context>
 <context>
@@ -3265,7 +3362,7 @@ gelöscht</translation>
         <source>Put it away</source>
         <translation>Weglegen</translation>
     </message>
-<message>
+    <message>
         <source>O&amp;n the head</source>
         <translation>A&amp;m Kopf</translation>
     </message>
@@ -3366,19 +3463,7 @@ gelöscht</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>In seinen Grenzen: %1; Wasser von %2 bis %3 in neun von zehn Läufen.</translation>
     </message>
-<message>
-        <source>Water %1</source>
-        <translation>Wasser %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Jetzt %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 bis %3</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>app::desktop::ViewMenu</name>
     <message>
@@ -3651,11 +3736,11 @@ gelöscht</translation>
         <translation>Was später geändert wurde, baut darauf auf. Machen Sie zuerst die spätere Änderung rückgängig.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Was über „%1“ gesagt wurde, kam nach dieser Änderung, die es gebracht hat. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>„%1“ hat seitdem begonnen. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
@@ -3719,7 +3804,7 @@ gelöscht</translation>
         <translation>Das ist keine Kontrolle. Wählen Sie die Kontrolle, die gemacht wurde.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>„%1“ wurde schon beantwortet. Um das zu berichtigen, machen Sie es rückgängig.</translation>
     </message>
     <message>
@@ -3751,7 +3836,7 @@ gelöscht</translation>
         <translation>Was zu sehen war, gehört zu einer Kontrolle. Beantworten Sie damit die Kontrolle dieser Zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Diese Zone hat nichts wie „%1“, das hätte getan werden können.</translation>
     </message>
     <message>
@@ -3771,7 +3856,7 @@ gelöscht</translation>
         <translation>Sie betrifft diese Zone schon.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>Für „%1“ ist keine Zone übrig: Alle wurden allein ausgespült oder ausgelassen.</translation>
     </message>
     <message>
@@ -3779,7 +3864,7 @@ gelöscht</translation>
         <translation>%1 ist nicht aufgetragen. Lassen Sie es zuerst aus, oder spülen Sie die anderen Zonen allein aus.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>„%1“ hat begonnen, es kann also nichts mehr dafür aufgetragen werden. Machen Sie das rückgängig, wenn es ein Irrtum war.</translation>
     </message>
     <message>
@@ -3859,7 +3944,7 @@ gelöscht</translation>
         <translation>%1 bis zu %2 nach dem Mischen verwenden (jetzt %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Nur wenn die Gebrauchsanweisung es erlaubt.</translation>
     </message>
     <message>
@@ -4167,7 +4252,7 @@ gelöscht</translation>
         <translation>liegt vor dem Frühesten; vertauschen Sie sie</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>ist leer; nennen Sie mindestens eine Spülgruppe</translation>
     </message>
     <message>
@@ -4243,7 +4328,7 @@ gelöscht</translation>
         <translation>%1 ist mehr als 1440 (24 h), mehr wird nicht angenommen</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 ist zu kurz; schreiben Sie mindestens eine Sekunde, „0:01“</translation>
     </message>
     <message>
@@ -4327,11 +4412,11 @@ gelöscht</translation>
         <translation>Durchgang</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>ist leer; verwenden Sie einen IANA-Namen wie „Europe/London“</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>nur Tressen gehen auseinander; machen Sie es falsch, oder die Art zu Tressen</translation>
     </message>
     <message>
@@ -4441,103 +4526,6 @@ gelöscht</translation>
     <message>
         <source>Say how %1 turned out.</source>
         <translation>Sagen Sie, wie %1 geworden ist.</translation>
-    </message>
-</context>
-<context>
-    <name>PlaceWords</name>
-    <message>
-        <source>Front hairline</source>
-        <translation>Haaransatz vorn</translation>
-    </message>
-    <message>
-        <source>Crown</source>
-        <translation>Oberkopf</translation>
-    </message>
-    <message>
-        <source>Sides</source>
-        <translation>Seiten</translation>
-    </message>
-    <message>
-        <source>Nape</source>
-        <translation>Nacken</translation>
-    </message>
-    <message>
-        <source>Piece 1</source>
-        <translation>Teil 1</translation>
-    </message>
-    <message>
-        <source>Piece 2</source>
-        <translation>Teil 2</translation>
-    </message>
-    <message>
-        <source>Piece 3</source>
-        <translation>Teil 3</translation>
-    </message>
-    <message>
-        <source>Piece 4</source>
-        <translation>Teil 4</translation>
-    </message>
-    <message>
-        <source>roots</source>
-        <translation>Ansatz</translation>
-    </message>
-    <message>
-        <source>mids</source>
-        <translation>Längen</translation>
-    </message>
-    <message>
-        <source>ends</source>
-        <translation>Spitzen</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>a section of the head, a stretch of its hair</comment>
-        <translation>%1, %2</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HeadDrawing</name>
-    <message>
-        <source>Pieces of hair</source>
-        <translation>Haarteile</translation>
-    </message>
-    <message>
-        <source>The head from the side and from behind</source>
-        <translation>Der Kopf von der Seite und von hinten</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: no zone</source>
-        <translation>%1: keine Zone</translation>
-    </message>
-    <message>
-        <source>Press to take it from %1</source>
-        <translation>Drücken, um sie %1 zu nehmen</translation>
-    </message>
-    <message>
-        <source>Press to give it to %1</source>
-        <translation>Drücken, um sie %1 zu geben</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HeadPanel</name>
-    <message>
-        <source>Choose a zone, then press where it is. The table of zones does not need it: nothing is planned by it.</source>
-        <translation>Wählen Sie eine Zone, dann drücken Sie, wo sie ist. Die Tabelle der Zonen braucht es nicht: Danach wird nichts geplant.</translation>
-    </message>
-    <message numerus="yes">
-        <source>on %n place(s)</source>
-        <translation>
-            <numerusform>an einer Stelle</numerusform>
-            <numerusform>an %n Stellen</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>where %1 is</source>
-        <translation>wo %1 ist</translation>
     </message>
 </context>
 </TS>

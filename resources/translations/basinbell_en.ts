@@ -43,6 +43,16 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::HeadPanel</name>
+    <message numerus="yes">
+        <source>on %n place(s)</source>
+        <translation>
+            <numerusform>on %n place</numerusform>
+            <numerusform>on %n places</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::LanesGrid</name>
     <message numerus="yes">
         <source>and %n more</source>
@@ -67,16 +77,6 @@
         <translation>
             <numerusform>All (4)</numerusform>
             <numerusform>All %n (4)</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HeadPanel</name>
-    <message numerus="yes">
-        <source>on %n place(s)</source>
-        <translation>
-            <numerusform>on %n place</numerusform>
-            <numerusform>on %n places</numerusform>
         </translation>
     </message>
 </context>

@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>El prospecto del producto es lo primero. Donde difiera de este plan, tiene razón el prospecto: cambie el servicio y planifique de nuevo.</translation>
     </message>
     <message>
@@ -538,7 +538,7 @@
         <translation>El servicio que se abre; varios se planifican juntos, una cabeza cada uno.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Guardar el diario y el estado de la ventana en DIR.</translation>
     </message>
     <message>
@@ -591,6 +591,58 @@
     <message>
         <source>uneven</source>
         <translation>desigual</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceWords</name>
+    <message>
+        <source>Front hairline</source>
+        <translation>Contorno del rostro</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation>Coronilla</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation>Lados</translation>
+    </message>
+    <message>
+        <source>Nape</source>
+        <translation>Nuca</translation>
+    </message>
+    <message>
+        <source>Piece 1</source>
+        <translation>Pieza 1</translation>
+    </message>
+    <message>
+        <source>Piece 2</source>
+        <translation>Pieza 2</translation>
+    </message>
+    <message>
+        <source>Piece 3</source>
+        <translation>Pieza 3</translation>
+    </message>
+    <message>
+        <source>Piece 4</source>
+        <translation>Pieza 4</translation>
+    </message>
+    <message>
+        <source>roots</source>
+        <translation>raíz</translation>
+    </message>
+    <message>
+        <source>mids</source>
+        <translation>medios</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>puntas</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a section of the head, a stretch of its hair</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -722,15 +774,15 @@
         <translation>Haga sonar cada alarma y escuche desde donde trabaja. Mientras nadie las haya oído, cada paso que toca llena la pantalla enseguida.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Qué pruebas hay, cuándo se hacen y quién las lee lo dicen el prospecto del producto, las normas locales y la práctica autorizada. Anotarlas aquí no hace nada seguro.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
         <translation>Pruebe antes la mezcla en un mechón de este pelo, como dice el prospecto del producto.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
         <translation>Guantes y delantal puestos, aire fresco en la sala y ojos protegidos mientras se mezcla polvo. El prospecto del producto y las normas locales dicen qué más hace falta.</translation>
     </message>
     <message>
@@ -1173,7 +1225,7 @@
         <translation>El reloj de este equipo marca una hora anterior a la última respuesta de esta sesión. Ponga el reloj bien y empiece de nuevo, o toda hora que se muestre estará mal.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Este equipo se reinició desde esta sesión, así que la sesión vuelve a guiarse por el reloj del equipo. Si ese reloj va mal, también toda hora que se muestre.</translation>
     </message>
     <message numerus="yes">
@@ -1338,7 +1390,7 @@
         <translation>Color toda la cabeza</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Los tiempos son práctica común: ponga los del prospecto del producto.</translation>
     </message>
     <message>
@@ -1937,7 +1989,7 @@
         <translation>&amp;Listo a las</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>el nombre del servicio</translation>
     </message>
     <message>
@@ -2248,13 +2300,58 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::HeadDrawing</name>
+    <message>
+        <source>Pieces of hair</source>
+        <translation>Piezas de pelo</translation>
+    </message>
+    <message>
+        <source>The head from the side and from behind</source>
+        <translation>La cabeza de lado y por detrás</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: no zone</source>
+        <translation>%1: ninguna zona</translation>
+    </message>
+    <message>
+        <source>Press to take it from %1</source>
+        <translation>Pulse para quitársela a %1</translation>
+    </message>
+    <message>
+        <source>Press to give it to %1</source>
+        <translation>Pulse para dársela a %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HeadPanel</name>
+    <message>
+        <source>Choose a zone, then press where it is. The table of zones does not need it: nothing is planned by it.</source>
+        <translation>Elija una zona y pulse dónde está. La tabla de zonas no lo necesita: nada se planifica según eso.</translation>
+    </message>
+    <message numerus="yes">
+        <source>on %n place(s)</source>
+        <translation>
+            <numerusform>en %n lugar</numerusform>
+            <numerusform>en %n lugares</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>where %1 is</source>
+        <translation>dónde está %1</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::HeadsBar</name>
     <message>
         <source>Take this head out</source>
         <translation>Quitar esta cabeza</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Estos tiempos son práctica común, no los de un producto. Ponga lo que dice el prospecto y anótelo en su bol.</translation>
     </message>
     <message>
@@ -2278,7 +2375,7 @@
         <translation>N&amp;ombre</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>el nombre de la cabeza</translation>
     </message>
     <message>
@@ -2391,7 +2488,7 @@
         <translation>%1 se abandona.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>El calor está puesto. Qué les hace a las mezclas solo lo dice el prospecto.</translation>
     </message>
     <message>
@@ -2989,7 +3086,7 @@
         <translation>%1 de %2 a %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: «%2» no se entendió. %3</translation>
     </message>
 </context>
@@ -3089,7 +3186,7 @@
         <translation>Ningún cambio conocido hace que quepa, ni dos juntos.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa: se planificó con el cambio. El menor va primero; el prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -3097,7 +3194,7 @@
         <translation>No hubo tiempo de encontrar qué haría que cupiera.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa; puede haber más. El prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -3265,7 +3362,7 @@ borrada</translation>
         <source>Put it away</source>
         <translation>Quitar</translation>
     </message>
-<message>
+    <message>
         <source>O&amp;n the head</source>
         <translation>E&amp;n la cabeza</translation>
     </message>
@@ -3366,19 +3463,7 @@ borrada</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>Dentro de sus límites %1; agua de %2 a %3 nueve de cada diez veces.</translation>
     </message>
-<message>
-        <source>Water %1</source>
-        <translation>Agua %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Ahora %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 a %3</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>app::desktop::ViewMenu</name>
     <message>
@@ -3430,7 +3515,7 @@ borrada</translation>
     </message>
     <message>
         <source>Save as P&amp;DF …</source>
-        <translation>Guardar como P&amp;DF …</translation>
+        <translation>G&amp;uardar como PDF …</translation>
     </message>
     <message>
         <source>There is no plan yet that could be printed.</source>
@@ -3651,11 +3736,11 @@ borrada</translation>
         <translation>Lo que se cambió después se apoya en eso. Deshaga primero el cambio posterior.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Lo que se dijo de «%1» vino después de ese cambio, que lo trajo. Deshaga eso primero.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>«%1» ha empezado desde entonces. Deshaga eso primero.</translation>
     </message>
     <message>
@@ -3719,7 +3804,7 @@ borrada</translation>
         <translation>Eso no es una revisión. Elija la revisión que se hizo.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>«%1» ya se respondió. Para corregirlo, deshágalo.</translation>
     </message>
     <message>
@@ -3751,7 +3836,7 @@ borrada</translation>
         <translation>Lo que se vio va con una revisión. Responda con ello la revisión de esta zona.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Esa zona no tiene nada como «%1» que se pudiera haber hecho.</translation>
     </message>
     <message>
@@ -3771,7 +3856,7 @@ borrada</translation>
         <translation>Ya trata de esa zona.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>No queda ninguna zona para «%1»: todas se enjuagaron por separado o se omitieron.</translation>
     </message>
     <message>
@@ -3779,7 +3864,7 @@ borrada</translation>
         <translation>%1 no se ha aplicado. Omítalo primero, o enjuague las otras zonas por separado.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>«%1» ha empezado, así que ya no se puede aplicar nada para ello. Deshágalo si fue un error.</translation>
     </message>
     <message>
@@ -3859,7 +3944,7 @@ borrada</translation>
         <translation>Usar %1 hasta %2 después de mezclarlo (ahora %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Solo si el prospecto del producto lo permite.</translation>
     </message>
     <message>
@@ -4167,7 +4252,7 @@ borrada</translation>
         <translation>es antes de lo más temprano; intercámbielos</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>está vacío; indique al menos un grupo de enjuague</translation>
     </message>
     <message>
@@ -4243,7 +4328,7 @@ borrada</translation>
         <translation>%1 es más de 1440 (24 h), lo más largo que se acepta</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 es muy corto; ponga al menos un segundo, «0:01»</translation>
     </message>
     <message>
@@ -4327,11 +4412,11 @@ borrada</translation>
         <translation>pasada</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>está vacío; use un nombre IANA como «Europe/London»</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>solo las tramas se separan; póngalo en falso, o el tipo en tramas</translation>
     </message>
     <message>
@@ -4441,103 +4526,6 @@ borrada</translation>
     <message>
         <source>Say how %1 turned out.</source>
         <translation>Diga cómo ha quedado %1.</translation>
-    </message>
-</context>
-<context>
-    <name>PlaceWords</name>
-    <message>
-        <source>Front hairline</source>
-        <translation>Contorno del rostro</translation>
-    </message>
-    <message>
-        <source>Crown</source>
-        <translation>Coronilla</translation>
-    </message>
-    <message>
-        <source>Sides</source>
-        <translation>Lados</translation>
-    </message>
-    <message>
-        <source>Nape</source>
-        <translation>Nuca</translation>
-    </message>
-    <message>
-        <source>Piece 1</source>
-        <translation>Pieza 1</translation>
-    </message>
-    <message>
-        <source>Piece 2</source>
-        <translation>Pieza 2</translation>
-    </message>
-    <message>
-        <source>Piece 3</source>
-        <translation>Pieza 3</translation>
-    </message>
-    <message>
-        <source>Piece 4</source>
-        <translation>Pieza 4</translation>
-    </message>
-    <message>
-        <source>roots</source>
-        <translation>raíz</translation>
-    </message>
-    <message>
-        <source>mids</source>
-        <translation>medios</translation>
-    </message>
-    <message>
-        <source>ends</source>
-        <translation>puntas</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>a section of the head, a stretch of its hair</comment>
-        <translation>%1, %2</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HeadDrawing</name>
-    <message>
-        <source>Pieces of hair</source>
-        <translation>Piezas de pelo</translation>
-    </message>
-    <message>
-        <source>The head from the side and from behind</source>
-        <translation>La cabeza de lado y por detrás</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: no zone</source>
-        <translation>%1: ninguna zona</translation>
-    </message>
-    <message>
-        <source>Press to take it from %1</source>
-        <translation>Pulse para quitársela a %1</translation>
-    </message>
-    <message>
-        <source>Press to give it to %1</source>
-        <translation>Pulse para dársela a %1</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HeadPanel</name>
-    <message>
-        <source>Choose a zone, then press where it is. The table of zones does not need it: nothing is planned by it.</source>
-        <translation>Elija una zona y pulse dónde está. La tabla de zonas no lo necesita: nada se planifica según eso.</translation>
-    </message>
-    <message numerus="yes">
-        <source>on %n place(s)</source>
-        <translation>
-            <numerusform>en %n lugar</numerusform>
-            <numerusform>en %n lugares</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>where %1 is</source>
-        <translation>dónde está %1</translation>
     </message>
 </context>
 </TS>

@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>La notice du produit passe avant tout. Là où elle diffère de ce plan, c’est elle qui a raison : modifiez la prestation et planifiez à nouveau.</translation>
     </message>
     <message>
@@ -538,7 +538,7 @@
         <translation>La prestation à ouvrir ; plusieurs sont planifiées ensemble, une tête chacune.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Garder le journal et l’état de la fenêtre dans DIR.</translation>
     </message>
     <message>
@@ -591,6 +591,58 @@
     <message>
         <source>uneven</source>
         <translation>irrégulier</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceWords</name>
+    <message>
+        <source>Front hairline</source>
+        <translation>Contour du visage</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation>Sommet</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation>Côtés</translation>
+    </message>
+    <message>
+        <source>Nape</source>
+        <translation>Nuque</translation>
+    </message>
+    <message>
+        <source>Piece 1</source>
+        <translation>Pièce 1</translation>
+    </message>
+    <message>
+        <source>Piece 2</source>
+        <translation>Pièce 2</translation>
+    </message>
+    <message>
+        <source>Piece 3</source>
+        <translation>Pièce 3</translation>
+    </message>
+    <message>
+        <source>Piece 4</source>
+        <translation>Pièce 4</translation>
+    </message>
+    <message>
+        <source>roots</source>
+        <translation>racines</translation>
+    </message>
+    <message>
+        <source>mids</source>
+        <translation>longueurs</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>pointes</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a section of the head, a stretch of its hair</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -722,15 +774,15 @@
         <translation>Faites sonner chaque alarme et écoutez depuis l’endroit où vous travaillez. Tant que personne ne les a entendues, chaque étape due remplit aussitôt l’écran.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Quels tests il y a, quand ils se font et qui les lit, c’est la notice du produit, les règles locales et la pratique agréée qui le disent. Les noter ici ne rend rien sûr.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
         <translation>Essayez d’abord le mélange sur une mèche de ces cheveux, comme le dit la notice du produit.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
         <translation>Gants et tablier mis, air frais dans la pièce, et yeux protégés pendant qu’on mélange de la poudre. La notice du produit et les règles locales disent ce qu’il faut encore.</translation>
     </message>
     <message>
@@ -1173,7 +1225,7 @@
         <translation>L’horloge de cette machine montre une heure antérieure à la dernière réponse de cette séance. Réglez l’horloge et redémarrez, sinon toute heure affichée sera fausse.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Cette machine a redémarré depuis cette séance, qui suit donc de nouveau l’horloge de la machine. Si cette horloge est fausse, toute heure affichée l’est aussi.</translation>
     </message>
     <message numerus="yes">
@@ -1338,7 +1390,7 @@
         <translation>Couleur toute la tête</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Les temps sont d’usage courant : mettez ceux de la notice du produit.</translation>
     </message>
     <message>
@@ -1937,7 +1989,7 @@
         <translation>Prêt p&amp;our</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>le nom de la prestation</translation>
     </message>
     <message>
@@ -2248,13 +2300,58 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::HeadDrawing</name>
+    <message>
+        <source>Pieces of hair</source>
+        <translation>Pièces de cheveux</translation>
+    </message>
+    <message>
+        <source>The head from the side and from behind</source>
+        <translation>La tête de profil et de dos</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1: no zone</source>
+        <translation>%1 : aucune zone</translation>
+    </message>
+    <message>
+        <source>Press to take it from %1</source>
+        <translation>Appuyez pour l’ôter à %1</translation>
+    </message>
+    <message>
+        <source>Press to give it to %1</source>
+        <translation>Appuyez pour la donner à %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HeadPanel</name>
+    <message>
+        <source>Choose a zone, then press where it is. The table of zones does not need it: nothing is planned by it.</source>
+        <translation>Choisissez une zone, puis appuyez là où elle est. Le tableau des zones n’en a pas besoin : rien n’est planifié d’après cela.</translation>
+    </message>
+    <message numerus="yes">
+        <source>on %n place(s)</source>
+        <translation>
+            <numerusform>à %n endroit</numerusform>
+            <numerusform>à %n endroits</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>where %1 is</source>
+        <translation>où est %1</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::HeadsBar</name>
     <message>
         <source>Take this head out</source>
         <translation>Retirer cette tête</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Ces temps sont d’usage courant, non ceux d’un produit. Mettez ce que dit la notice, et notez-le auprès du bol.</translation>
     </message>
     <message>
@@ -2278,7 +2375,7 @@
         <translation>&amp;Nom</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>le nom de la tête</translation>
     </message>
     <message>
@@ -2391,7 +2488,7 @@
         <translation>%1 est abandonné.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>La chaleur est mise. Ce qu’elle fait aux mélanges, seule la notice le dit.</translation>
     </message>
     <message>
@@ -2989,7 +3086,7 @@
         <translation>%1 de %2 à %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1 : « %2 » n’a pas été compris. %3</translation>
     </message>
 </context>
@@ -3089,7 +3186,7 @@
         <translation>Aucun changement connu ne suffit, ni deux ensemble.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit : le plan a été fait avec ce changement. Le moindre vient en premier ; la notice passe avant tous.</translation>
     </message>
     <message>
@@ -3097,7 +3194,7 @@
         <translation>Le temps a manqué pour trouver ce qui ferait tenir le tout.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit ; il peut y en avoir d’autres. La notice passe avant tous.</translation>
     </message>
     <message>
@@ -3265,7 +3362,7 @@ effacée</translation>
         <source>Put it away</source>
         <translation>Ranger</translation>
     </message>
-<message>
+    <message>
         <source>O&amp;n the head</source>
         <translation>S&amp;ur la tête</translation>
     </message>
@@ -3366,19 +3463,7 @@ effacée</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>Dans ses limites %1 ; eau de %2 à %3 neuf fois sur dix.</translation>
     </message>
-<message>
-        <source>Water %1</source>
-        <translation>Eau %1</translation>
-    </message>
-    <message>
-        <source>Now %1</source>
-        <translation>Maintenant %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 à %3</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>app::desktop::ViewMenu</name>
     <message>
@@ -3651,11 +3736,11 @@ effacée</translation>
         <translation>Ce qui a été changé plus tard s’appuie là-dessus. Annulez d’abord le changement plus récent.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Ce qui a été dit de « %1 » est venu après ce changement, qui l’a apporté. Annulez-le d’abord.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>« %1 » a commencé depuis. Annulez cela d’abord.</translation>
     </message>
     <message>
@@ -3719,7 +3804,7 @@ effacée</translation>
         <translation>Ce n’est pas un contrôle. Choisissez le contrôle qui a été fait.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>« %1 » a déjà sa réponse. Pour la corriger, annulez-la.</translation>
     </message>
     <message>
@@ -3751,7 +3836,7 @@ effacée</translation>
         <translation>Ce qui a été vu va avec un contrôle. Répondez-le au contrôle de cette zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Cette zone n’a rien comme « %1 » qui ait pu être fait.</translation>
     </message>
     <message>
@@ -3771,7 +3856,7 @@ effacée</translation>
         <translation>Elle porte déjà sur cette zone.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>Il ne reste aucune zone pour « %1 » : toutes ont été rincées à part ou laissées de côté.</translation>
     </message>
     <message>
@@ -3779,7 +3864,7 @@ effacée</translation>
         <translation>%1 n’est pas appliqué. Laissez-le d’abord de côté, ou rincez les autres zones à part.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>« %1 » a commencé, rien ne peut donc plus être appliqué pour cela. Annulez-le si c’était une erreur.</translation>
     </message>
     <message>
@@ -3859,7 +3944,7 @@ effacée</translation>
         <translation>Employer %1 jusqu’à %2 après le mélange (maintenant %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Seulement si la notice du produit le permet.</translation>
     </message>
     <message>
@@ -4167,7 +4252,7 @@ effacée</translation>
         <translation>est avant le plus tôt ; échangez-les</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>est vide ; indiquez au moins un groupe de rinçage</translation>
     </message>
     <message>
@@ -4243,7 +4328,7 @@ effacée</translation>
         <translation>%1 dépasse 1440 (24 h), le plus long accepté</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 est trop court ; mettez au moins une seconde, « 0:01 »</translation>
     </message>
     <message>
@@ -4327,11 +4412,11 @@ effacée</translation>
         <translation>passage</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>est vide ; employez un nom IANA tel que « Europe/London »</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>seuls des tissages se séparent ; mettez faux, ou la sorte tissages</translation>
     </message>
     <message>
@@ -4441,103 +4526,6 @@ effacée</translation>
     <message>
         <source>Say how %1 turned out.</source>
         <translation>Dites quel est le résultat pour %1.</translation>
-    </message>
-</context>
-<context>
-    <name>PlaceWords</name>
-    <message>
-        <source>Front hairline</source>
-        <translation>Contour du visage</translation>
-    </message>
-    <message>
-        <source>Crown</source>
-        <translation>Sommet</translation>
-    </message>
-    <message>
-        <source>Sides</source>
-        <translation>Côtés</translation>
-    </message>
-    <message>
-        <source>Nape</source>
-        <translation>Nuque</translation>
-    </message>
-    <message>
-        <source>Piece 1</source>
-        <translation>Pièce 1</translation>
-    </message>
-    <message>
-        <source>Piece 2</source>
-        <translation>Pièce 2</translation>
-    </message>
-    <message>
-        <source>Piece 3</source>
-        <translation>Pièce 3</translation>
-    </message>
-    <message>
-        <source>Piece 4</source>
-        <translation>Pièce 4</translation>
-    </message>
-    <message>
-        <source>roots</source>
-        <translation>racines</translation>
-    </message>
-    <message>
-        <source>mids</source>
-        <translation>longueurs</translation>
-    </message>
-    <message>
-        <source>ends</source>
-        <translation>pointes</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>a section of the head, a stretch of its hair</comment>
-        <translation>%1, %2</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HeadDrawing</name>
-    <message>
-        <source>Pieces of hair</source>
-        <translation>Pièces de cheveux</translation>
-    </message>
-    <message>
-        <source>The head from the side and from behind</source>
-        <translation>La tête de profil et de dos</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>%1: no zone</source>
-        <translation>%1 : aucune zone</translation>
-    </message>
-    <message>
-        <source>Press to take it from %1</source>
-        <translation>Appuyez pour l’ôter à %1</translation>
-    </message>
-    <message>
-        <source>Press to give it to %1</source>
-        <translation>Appuyez pour la donner à %1</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HeadPanel</name>
-    <message>
-        <source>Choose a zone, then press where it is. The table of zones does not need it: nothing is planned by it.</source>
-        <translation>Choisissez une zone, puis appuyez là où elle est. Le tableau des zones n’en a pas besoin : rien n’est planifié d’après cela.</translation>
-    </message>
-    <message numerus="yes">
-        <source>on %n place(s)</source>
-        <translation>
-            <numerusform>à %n endroit</numerusform>
-            <numerusform>à %n endroits</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>where %1 is</source>
-        <translation>où est %1</translation>
     </message>
 </context>
 </TS>

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace app::desktop {
 namespace {
@@ -18,10 +19,18 @@ namespace {
 using core::service::HeadKind;
 using core::service::Place;
 
-/// What can be pressed, and nothing to be seen: the drawing below it is smooth at its edges.
+/// What can be pressed, and nothing to be seen: the drawing below it is smooth at its edges. As large as its
+/// shape, whatever is usual for buttons.
 class PlaceButton final : public QPushButton {
 public:
-    using QPushButton::QPushButton;
+    explicit PlaceButton(QWidget* parent)
+        : QPushButton{parent}
+    {
+        setStyleSheet(QStringLiteral("min-width: 0; min-height: 0; padding: 0; border: none;"));
+    }
+
+    [[nodiscard]] QSize sizeHint() const override { return {}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {}; }
 
 protected:
     void paintEvent(QPaintEvent*) override { }
@@ -60,9 +69,9 @@ void HeadDrawing::showZones(HeadKind kind, std::vector<ZoneOnHead> zones, std::s
 {
     m_zones = std::move(zones);
     m_chosen = chosen;
-    if (m_kind != kind && (!m_kind || sidesOf(*m_kind) != sidesOf(kind)))
+    const auto before = std::exchange(m_kind, kind);
+    if (!before || sidesOf(*before) != sidesOf(kind))
         makeSpots(kind);
-    m_kind = kind;
     nameSpots();
     update();
 }
@@ -272,12 +281,13 @@ bool HeadDrawing::eventFilter(QObject* watched, QEvent* event)
 
 QSize HeadDrawing::sizeHint() const
 {
-    return {520, 230};
+    return {560, 328};
 }
 
+/// So that no place is smaller than a finger.
 QSize HeadDrawing::minimumSizeHint() const
 {
-    return {360, 190};
+    return {470, 328};
 }
 
 }  // namespace app::desktop

@@ -107,6 +107,23 @@ void HeadPanel::choose(std::size_t zone)
     follow();
 }
 
+QSize HeadPanel::minimumSizeHint() const
+{
+    return isHidden() ? QSize{} : QWidget::minimumSizeHint();
+}
+
+void HeadPanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    updateGeometry();
+}
+
+void HeadPanel::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    updateGeometry();
+}
+
 void HeadPanel::follow()
 {
     const auto& coats = m_document.service().coats;

@@ -25,8 +25,15 @@ public:
     /// The zone that places go to.
     void choose(std::size_t zone);
 
+    /// Nothing while another page is shown in its place, which has better use for the room.
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
 Q_SIGNALS:
     void chosen(std::size_t zone);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     void follow();

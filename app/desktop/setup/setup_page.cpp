@@ -94,13 +94,15 @@ QString SetupPage::lastTime() const
     return m_lastTime->text();
 }
 
-/// Where text is large the list scrolls with the rest; what is open in it is said at the start all the same.
+/// Where text is large the list and what was said last time scroll with the rest; what is open in the list is
+/// said at the start all the same.
 QWidget* SetupPage::withListBelow(QWidget* rest)
 {
     auto* both = new QWidget;
     auto* layout = new QVBoxLayout{both};
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(metrics::gapSmall);
+    layout->addWidget(m_lastTime);
     layout->addWidget(rest, 1);
     layout->addWidget(m_before);
     // Once there is room for what was opened.

@@ -1,4 +1,5 @@
 #include "app/desktop/look/head_drawing.h"
+#include "app/desktop/look/metrics.h"
 #include "tests/app/desktop/rig.h"
 
 #include <QAccessible>
@@ -148,6 +149,8 @@ TEST_F(OnTheHead, IsReadAndPressedByAScreenReader)
     EXPECT_EQ(read->text(QAccessible::Description), QStringLiteral("Press to give it to Root"));
     ASSERT_NE(read->actionInterface(), nullptr);
     read->actionInterface()->doAction(read->actionInterface()->actionNames().front());
+    rig::Rig::wait(
+        [this] { return !where(0).empty(); });  // A button that is pressed from outside is seen to go down.
     EXPECT_EQ(read->text(QAccessible::Name), QStringLiteral("Nape, ends: Root"));
     EXPECT_EQ(read->text(QAccessible::Description), QStringLiteral("Press to take it from Root"));
 }
@@ -161,6 +164,20 @@ TEST_F(OnTheHead, ShowsPiecesOfWhatIsMadeOfThem)
     EXPECT_TRUE(places("Crown").empty());
     press("Piece 2, ends");
     EXPECT_EQ(where(0), (std::vector{Place{Section::PieceTwo, Stretch::Ends}}));
+}
+
+TEST_F(OnTheHead, HasPlacesThatAFingerFinds)
+{
+    for (const auto kind : {core::service::HeadKind::Person, core::service::HeadKind::Wefts}) {
+        rig.window->document().edit(QStringLiteral("kind"),
+                                    [kind](auto& service) { service.head.kind = kind; });
+        QTest::qWait(20);
+        for (const QPushButton* button : drawing()->findChildren<QPushButton*>())
+            if (button->isVisible()) {
+                EXPECT_GE(button->width(), metrics::target) << button->accessibleName().toStdString();
+                EXPECT_GE(button->height(), metrics::target) << button->accessibleName().toStdString();
+            }
+    }
 }
 
 // Colour alone would not do: the same zone in the same place, its name and number left out.

@@ -7,7 +7,9 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QTableView>
+#include <QTest>
 
 #include <gtest/gtest.h>
 
@@ -43,6 +45,21 @@ protected:
 
     rig::Rig rig;
 };
+
+TEST_F(SetUp, LeavesThePlanInViewAlsoAfterTheHeadWasShown)
+{
+    rig.window->resize(1024, 700);
+    ASSERT_TRUE(rig::Rig::wait([this] { return isPlanned(); }));
+    const auto inView = [this] { return strands()->visibleRegion().boundingRect().height(); };
+    constexpr int oneZoneAndTheHours = 60;
+    ASSERT_TRUE(rig::Rig::wait([&] { return inView() >= oneZoneAndTheHours; })) << inView();
+
+    auto* parts = rig.find<QTabWidget>("parts");
+    parts->setCurrentWidget(rig.find<QWidget>("headPanel"));
+    QTest::qWait(100);
+    parts->setCurrentIndex(0);
+    EXPECT_TRUE(rig::Rig::wait([&] { return inView() >= oneZoneAndTheHours; })) << inView();
+}
 
 TEST_F(SetUp, ShowsTheStaggerOfWhatWasOpened)
 {

@@ -44,7 +44,8 @@ void addTexts(const QJsonValue& value, QStringList& texts)
 /// Whatever somebody wrote into the services that are open or run.
 QStringList namesIn(const rig::Rig& rig)
 {
-    QStringList names{QStringLiteral("Basinbell"), QStringLiteral("still yellow")};
+    QStringList names{QStringLiteral("Basinbell"), QStringLiteral("still yellow"),
+                      QStringLiteral("brassy at the nape")};
     for (const app::desktop::language::Offered& language : app::desktop::language::offered())
         names << language.name;
     for (const auto* services : {&rig.window->document().services(), &rig.session->services()})

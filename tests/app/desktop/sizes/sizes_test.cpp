@@ -39,6 +39,8 @@ TEST_P(Sizes, LeaveNothingCut)
             QWidget& shown = pictures::shownBy(rig);
             shown.resize(size);
             QTest::qWait(100);
+            // On a busy machine it takes longer until everything is laid out.
+            rig::Rig::wait([&shown] { return sizes::cutIn(shown).isEmpty(); }, 3000);
             EXPECT_EQ(shown.size(), size) << scene.name.toStdString();
             EXPECT_EQ(sizes::cutIn(shown).join(QLatin1Char{'\n'}).toStdString(), "")
                 << scene.name.toStdString() << " at " << size.width() << " x " << size.height();
