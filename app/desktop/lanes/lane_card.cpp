@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/lane_card.h"
 
+#include "app/desktop/look/large_digits.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
@@ -288,8 +289,10 @@ void LaneCard::paintFull(QPainter& painter)
     painter.setFont(counts ? Theme::exactFont(digitPixels(digits.size(), least, wide))
                            : Theme::font(metrics::textStep, true));
     painter.setPen(digitColour());
-    painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip,
-                     counts ? digitsText() : words::stage(m_lane.stage));
+    if (counts)
+        drawDigits(painter, digits, Qt::AlignCenter, digitsText());
+    else
+        painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip, words::stage(m_lane.stage));
 
     painter.setFont(Theme::font(metrics::textLane));
     painter.setPen(colours.ink);
@@ -364,8 +367,11 @@ void LaneCard::paintCompact(QPainter& painter)
         : Theme::font(metrics::text);
     font.setBold(!tall || !counts);
     painter.setFont(font);
-    painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
-                     counts ? digitsText() : words::stage(m_lane.stage));
+    if (counts)
+        drawDigits(painter, digits, Qt::AlignLeft | Qt::AlignVCenter, digitsText());
+    else
+        painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
+                         words::stage(m_lane.stage));
     paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - Theme::scaled(26));
 }
 
