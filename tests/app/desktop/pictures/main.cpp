@@ -2,6 +2,7 @@
 #include "app/desktop/print/page_layout.h"
 #include "app/desktop/records/records_window.h"
 #include "tests/app/desktop/pictures/scenes.h"
+#include "tests/app/desktop/pictures/sheet.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -24,16 +25,8 @@ struct Wanted {
     QStringList sizes;
     int text = 100;
     QSizeF paper;  ///< In 1/96 inch; empty for pictures of the window.
+    bool sheets = false;
 };
-
-Theme::Choice choiceOf(const QString& theme)
-{
-    if (theme == QLatin1String{"contrast"})
-        return Theme::Choice::HighContrast;
-    if (theme == QLatin1String{"dark-contrast"})
-        return Theme::Choice::DarkHighContrast;
-    return theme == QLatin1String{"dark"} ? Theme::Choice::Dark : Theme::Choice::Light;
-}
 
 QSize sizeOf(const QString& size)
 {
@@ -87,7 +80,7 @@ bool draw(const pictures::Scene& scene, const Wanted& wanted)
     scene.stage(rig);
     for (const QString& size : wanted.sizes)
         for (const QString& theme : wanted.themes) {
-            rig.theme->choose(choiceOf(theme));
+            rig.theme->choose(pictures::choiceOf(theme));
             QWidget& shown = pictures::shownBy(rig);
             shown.resize(sizeOf(size));
             QTest::qWait(150);
@@ -98,6 +91,18 @@ bool draw(const pictures::Scene& scene, const Wanted& wanted)
                 return false;
             std::printf("%s\n", qPrintable(wanted.folder.filePath(name)));
         }
+    return true;
+}
+
+bool drawSheets(const QDir& folder)
+{
+    constexpr int quality = 60;
+    for (const pictures::Look& look : pictures::looks()) {
+        const QString path = folder.filePath(look.name() + QStringLiteral(".jpg"));
+        if (!pictures::sheetOf(look).save(path, "jpg", quality))
+            return false;
+        std::printf("%s\n", qPrintable(path));
+    }
     return true;
 }
 
@@ -116,6 +121,8 @@ Wanted read(const QStringList& arguments)
           QStringLiteral("1280x800")},
          {QStringLiteral("paper"), QStringLiteral("What each scene would print instead, on A4 or Letter."),
           QStringLiteral("SIZE")},
+         {QStringLiteral("sheets"),
+          QStringLiteral("All scenes on one sheet for each language, theme and size instead.")},
          {QStringLiteral("text"), QStringLiteral("Its size in percent."), QStringLiteral("PERCENT"),
           QStringLiteral("100")},
          {QStringLiteral("language"), QStringLiteral("en, de, fr, es."), QStringLiteral("CODE"),
@@ -130,7 +137,8 @@ Wanted read(const QStringList& arguments)
             list("themes"),
             list("sizes"),
             parser.value(QStringLiteral("text")).toInt(),
-            paperOf(parser.value(QStringLiteral("paper")))};
+            paperOf(parser.value(QStringLiteral("paper"))),
+            parser.isSet(QStringLiteral("sheets"))};
 }
 
 }  // namespace
@@ -141,6 +149,8 @@ int main(int argc, char* argv[])
         qputenv("QT_QPA_PLATFORM", "offscreen");
     const QApplication application{argc, argv};
     const Wanted wanted = read(QApplication::arguments());
+    if (wanted.sheets)
+        return drawSheets(wanted.folder) ? 0 : 1;
     for (const pictures::Scene& scene : pictures::scenes())
         if (wanted.scenes.isEmpty() || wanted.scenes.contains(scene.name))
             if (!(wanted.paper.isEmpty() ? draw(scene, wanted) : drawPaper(scene, wanted)))
