@@ -137,10 +137,13 @@ void MainWindow::buildMenus()
     menuBar()->addMenu(m_files->demoMenu());
     QMenu* run = menuBar()->addMenu(tr("&Run"));
     QAction* start = run->addAction(tr("&Start the lanes"), this, &MainWindow::start);
+    start->setObjectName(QStringLiteral("runStart"));
     start->setShortcuts({QKeySequence{Qt::CTRL | Qt::Key_Return}, QKeySequence{Qt::CTRL | Qt::Key_Enter}});
     QAction* before = run->addAction(tr("&Before the start"), this, &MainWindow::prepare);
+    before->setObjectName(QStringLiteral("runBefore"));
     before->setShortcut(QKeySequence{Qt::Key_F4});
     QAction* check = run->addAction(tr("Sound &check …"), this, &MainWindow::checkSound);
+    check->setObjectName(QStringLiteral("soundCheckMenu"));
     check->setShortcut(QKeySequence{Qt::Key_F3});
     run->addAction(tr("&How it turned out …"), this,
                    [this] {
@@ -155,9 +158,7 @@ void MainWindow::buildMenus()
     // Not while the menu that it was chosen in is still open.
     connect(m_view, &ViewMenu::textSizeChanged, this, &MainWindow::rebuildPages, Qt::QueuedConnection);
     connect(m_view, &ViewMenu::languageChanged, this, &MainWindow::rebuildAll, Qt::QueuedConnection);
-    QMenu* help = menuBar()->addMenu(tr("&Help"));
-    QAction* cautions = help->addAction(tr("&Cautions"), this, &MainWindow::showCautions);
-    cautions->setShortcut(QKeySequence{Qt::Key_F2});
+    buildHelp();
 }
 
 /// Sizes of text are set when parts are built.

@@ -99,6 +99,8 @@ private:
     void beginRun();
     void askToEnd();
     void showCautions();
+    void buildHelp();
+    void toggleHelp();
     bool passCautions();
     void checkSound();
     void prepare();

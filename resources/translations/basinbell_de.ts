@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>Die Gebrauchsanweisung des Produkts geht vor. Wo sie von diesem Plan abweicht, hat sie recht: Ändern Sie den Auftrag und planen Sie neu.</translation>
     </message>
     <message>
@@ -538,7 +538,7 @@
         <translation>Der Auftrag, der geöffnet wird; mehrere werden zusammen geplant, je ein Kopf.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <source>Keep the journal and the window's state in DIR.</source>
         <translation>Das Protokoll und den Zustand des Fensters in DIR aufbewahren.</translation>
     </message>
     <message>
@@ -774,15 +774,15 @@
         <translation>Spielen Sie jeden Alarm ab und hören Sie von Ihrem Arbeitsplatz aus zu. Solange niemand sie gehört hat, füllt jeder fällige Schritt sofort den Bildschirm.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Welche Tests es gibt, wann sie gemacht werden und wer sie abliest, sagen die Gebrauchsanweisung des Produkts, örtliche Vorschriften und die zugelassene Berufspraxis. Dass sie hier stehen, macht nichts sicher.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
         <translation>Probieren Sie die Mischung zuerst an einer Strähne dieses Haars, wie es die Gebrauchsanweisung des Produkts sagt.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
         <translation>Handschuhe und Schürze an, frische Luft im Raum und Augenschutz, solange Pulver gemischt wird. Was sonst noch nötig ist, sagen die Gebrauchsanweisung des Produkts und örtliche Vorschriften.</translation>
     </message>
     <message>
@@ -1225,7 +1225,7 @@
         <translation>Die Uhr dieses Rechners zeigt eine frühere Zeit als bei der letzten Antwort dieses Laufs. Stellen Sie die Uhr richtig und starten Sie neu, sonst ist jede gezeigte Zeit falsch.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Dieser Rechner wurde seit diesem Lauf neu gestartet, daher geht der Lauf wieder nach der Uhr des Rechners. Geht sie falsch, ist auch jede gezeigte Zeit falsch.</translation>
     </message>
     <message numerus="yes">
@@ -1390,7 +1390,7 @@
         <translation>Farbe ganzer Kopf</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <source>Times are common practice: put in those of the product's leaflet.</source>
         <translation>Die Zeiten sind gängige Praxis: Tragen Sie die der Gebrauchsanweisung ein.</translation>
     </message>
     <message>
@@ -1989,7 +1989,7 @@
         <translation>&amp;Fertig um</translation>
     </message>
     <message>
-        <source>the service&apos;s name</source>
+        <source>the service's name</source>
         <translation>Name des Auftrags</translation>
     </message>
     <message>
@@ -2351,7 +2351,7 @@
         <translation>Diesen Kopf entfernen</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
         <translation>Diese Zeiten sind gängige Praxis, nicht die eines Produkts. Tragen Sie ein, was die Gebrauchsanweisung sagt, und vermerken Sie es bei der Schale.</translation>
     </message>
     <message>
@@ -2375,7 +2375,7 @@
         <translation>H&amp;eißt</translation>
     </message>
     <message>
-        <source>the head&apos;s name</source>
+        <source>the head's name</source>
         <translation>Name des Kopfes</translation>
     </message>
     <message>
@@ -2488,7 +2488,7 @@
         <translation>%1 ist aufgegeben.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
         <translation>Wärme ist an. Was sie mit den Mischungen macht, sagt nur die Gebrauchsanweisung.</translation>
     </message>
     <message>
@@ -3086,7 +3086,7 @@
         <translation>%1 von %2 auf %3</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <source>%1: '%2' was not understood. %3</source>
         <translation>%1: „%2“ wurde nicht verstanden. %3</translation>
     </message>
 </context>
@@ -3186,7 +3186,7 @@
         <translation>Keine bekannte Änderung macht es passend, auch nicht zwei zusammen.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend: Es wurde mit der Änderung geplant. Die kleinste kommt zuerst; die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -3194,7 +3194,7 @@
         <translation>Die Zeit reichte nicht, um zu finden, womit es passen würde.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend; es kann mehr geben. Die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -3736,11 +3736,11 @@ gelöscht</translation>
         <translation>Was später geändert wurde, baut darauf auf. Machen Sie zuerst die spätere Änderung rückgängig.</translation>
     </message>
     <message>
-        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
+        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
         <translation>Was über „%1“ gesagt wurde, kam nach dieser Änderung, die es gebracht hat. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has begun since. Undo that first.</source>
+        <source>'%1' has begun since. Undo that first.</source>
         <translation>„%1“ hat seitdem begonnen. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
@@ -3804,7 +3804,7 @@ gelöscht</translation>
         <translation>Das ist keine Kontrolle. Wählen Sie die Kontrolle, die gemacht wurde.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
+        <source>'%1' was answered already. To put that right, undo it.</source>
         <translation>„%1“ wurde schon beantwortet. Um das zu berichtigen, machen Sie es rückgängig.</translation>
     </message>
     <message>
@@ -3836,7 +3836,7 @@ gelöscht</translation>
         <translation>Was zu sehen war, gehört zu einer Kontrolle. Beantworten Sie damit die Kontrolle dieser Zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
+        <source>That zone has nothing like '%1' that could have been done.</source>
         <translation>Diese Zone hat nichts wie „%1“, das hätte getan werden können.</translation>
     </message>
     <message>
@@ -3856,7 +3856,7 @@ gelöscht</translation>
         <translation>Sie betrifft diese Zone schon.</translation>
     </message>
     <message>
-        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
+        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
         <translation>Für „%1“ ist keine Zone übrig: Alle wurden allein ausgespült oder ausgelassen.</translation>
     </message>
     <message>
@@ -3864,7 +3864,7 @@ gelöscht</translation>
         <translation>%1 ist nicht aufgetragen. Lassen Sie es zuerst aus, oder spülen Sie die anderen Zonen allein aus.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>„%1“ hat begonnen, es kann also nichts mehr dafür aufgetragen werden. Machen Sie das rückgängig, wenn es ein Irrtum war.</translation>
     </message>
     <message>
@@ -3944,7 +3944,7 @@ gelöscht</translation>
         <translation>%1 bis zu %2 nach dem Mischen verwenden (jetzt %3)</translation>
     </message>
     <message>
-        <source>Only if the product&apos;s leaflet allows it.</source>
+        <source>Only if the product's leaflet allows it.</source>
         <translation>Nur wenn die Gebrauchsanweisung es erlaubt.</translation>
     </message>
     <message>
@@ -4252,7 +4252,7 @@ gelöscht</translation>
         <translation>liegt vor dem Frühesten; vertauschen Sie sie</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
+        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
         <translation>ist leer; nennen Sie mindestens eine Spülgruppe</translation>
     </message>
     <message>
@@ -4328,7 +4328,7 @@ gelöscht</translation>
         <translation>%1 ist mehr als 1440 (24 h), mehr wird nicht angenommen</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
+        <source>0 is too short; write at least one second, "0:01"</source>
         <translation>0 ist zu kurz; schreiben Sie mindestens eine Sekunde, „0:01“</translation>
     </message>
     <message>
@@ -4412,11 +4412,11 @@ gelöscht</translation>
         <translation>Durchgang</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
+        <source>is empty; use an IANA name such as "Europe/London"</source>
         <translation>ist leer; verwenden Sie einen IANA-Namen wie „Europe/London“</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
+        <source>only wefts come apart; make it false, or the kind "wefts"</source>
         <translation>nur Tressen gehen auseinander; machen Sie es falsch, oder die Art zu Tressen</translation>
     </message>
     <message>
@@ -4526,6 +4526,252 @@ gelöscht</translation>
     <message>
         <source>Say how %1 turned out.</source>
         <translation>Sagen Sie, wie %1 geworden ist.</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>Hatched: the mixture is being applied.</source>
+        <translation>Schraffiert: Die Mischung wird aufgetragen.</translation>
+    </message>
+    <message>
+        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
+        <translation>Die Spüllinie: Wasser. Zonen, die zusammen ausgespült werden, enden am selben Ufer.</translation>
+    </message>
+    <message>
+        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
+        <translation>Unter jeder Strähne ihre Grenzen: Die Klammer ist die kürzeste Einwirkzeit, der Keil das Ziel, der Balken die längste.</translation>
+    </message>
+    <message>
+        <source>Set-up: what is wanted, and the plan that comes of it</source>
+        <translation>Vorbereitung: was gewünscht ist, und der Plan dazu</translation>
+    </message>
+    <message>
+        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
+        <translation>In der Tabelle: was auf welche Zone kommt, wie lange Sie zum Auftragen brauchen, und wie lange jede Zone einwirken darf. Nehmen Sie die Zeiten aus der Gebrauchsanweisung des Produkts.</translation>
+    </message>
+    <message>
+        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
+        <translation>Darunter: der Plan. Er sagt, wann jede Zone zu beginnen ist, damit alle rechtzeitig ans Waschbecken kommen und eine Person das schafft. Nach jeder Änderung wird er neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
+        <translation>Danach: Wenn der Plan stimmt, starten Sie die Bahnen. Sie sagen Ihnen, was wann zu tun ist. Bis dahin ertönt nichts, und alles lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>A strand with fibres: the zone develops. It swells until the target.</source>
+        <translation>Eine Strähne mit Fasern: Die Zone wirkt ein. Bis zum Ziel wird sie dicker.</translation>
+    </message>
+    <message>
+        <source>Dashed: that limit is not kept.</source>
+        <translation>Gestrichelt: Diese Grenze wird nicht eingehalten.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair, a strand test.</source>
+        <translation>Ein Auge: das Haar ansehen, ein Strähnentest.</translation>
+    </message>
+    <message>
+        <source>A box with a wave: a late job, such as emulsifying.</source>
+        <translation>Ein Kasten mit Welle: eine späte Arbeit, etwa Emulgieren.</translation>
+    </message>
+    <message>
+        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
+        <translation>Ein Strich mit zwei Enden: In neun von zehn Läufen kommt Wasser dazwischen.</translation>
+    </message>
+    <message>
+        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
+        <translation>Kästen an einem Namen: was diese Person tut. Gestrichelt heißt: an einem anderen Kopf.</translation>
+    </message>
+    <message>
+        <source>start the lanes</source>
+        <translation>Bahnen starten</translation>
+    </message>
+    <message>
+        <source>change the cell, go to the next</source>
+        <translation>Zelle ändern, zur nächsten</translation>
+    </message>
+    <message>
+        <source>undo the last change</source>
+        <translation>letzte Änderung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>before the start: what is open</source>
+        <translation>vor dem Start: was offen ist</translation>
+    </message>
+    <message>
+        <source>sound check</source>
+        <translation>Tonprobe</translation>
+    </message>
+    <message>
+        <source>new, open, save</source>
+        <translation>neu, öffnen, speichern</translation>
+    </message>
+    <message>
+        <source>print the plan</source>
+        <translation>Plan drucken</translation>
+    </message>
+    <message>
+        <source>record cards</source>
+        <translation>Karteikarten</translation>
+    </message>
+    <message>
+        <source>to Set-up, to Lanes</source>
+        <translation>zur Vorbereitung, zu den Bahnen</translation>
+    </message>
+    <message>
+        <source>the cautions</source>
+        <translation>die Warnhinweise</translation>
+    </message>
+    <message>
+        <source>it is done: answer the one thing to do</source>
+        <translation>es ist getan: beantwortet, was zu tun ist</translation>
+    </message>
+    <message>
+        <source>a look: leave it on, look again, rinse this zone</source>
+        <translation>eine Kontrolle: drauf lassen, nochmals ansehen, diese Zone ausspülen</translation>
+    </message>
+    <message>
+        <source>look again a minute sooner, later</source>
+        <translation>eine Minute früher, später nochmals ansehen</translation>
+    </message>
+    <message>
+        <source>leave all that were looked at together</source>
+        <translation>alle drauf lassen, die zusammen kontrolliert wurden</translation>
+    </message>
+    <message>
+        <source>the tone seen</source>
+        <translation>der gesehene Ton</translation>
+    </message>
+    <message>
+        <source>skip this look or late job</source>
+        <translation>diese Kontrolle oder späte Arbeit auslassen</translation>
+    </message>
+    <message>
+        <source>quiet for a while; let it sound again</source>
+        <translation>eine Weile still; wieder ertönen lassen</translation>
+    </message>
+    <message>
+        <source>the last answer was earlier</source>
+        <translation>die letzte Antwort war früher</translation>
+    </message>
+    <message>
+        <source>undo the last answer</source>
+        <translation>letzte Antwort zurücknehmen</translation>
+    </message>
+    <message>
+        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
+        <translation>mehr: jemand geht oder kommt, Wärme, eine Zone mehr, eine frühere Antwort</translation>
+    </message>
+    <message>
+        <source>what can be chosen, where not every limit can hold</source>
+        <translation>was gewählt werden kann, wenn nicht jede Grenze halten kann</translation>
+    </message>
+    <message>
+        <source>how it turned out</source>
+        <translation>wie es geworden ist</translation>
+    </message>
+    <message>
+        <source>to be read from afar, and back</source>
+        <translation>von weitem zu lesen, und zurück</translation>
+    </message>
+    <message>
+        <source>print the run as it stands</source>
+        <translation>den Lauf drucken, wie er steht</translation>
+    </message>
+    <message>
+        <source>Lanes: what to do now, and how long is left</source>
+        <translation>Bahnen: was jetzt zu tun ist, und wie lange noch</translation>
+    </message>
+    <message>
+        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
+        <translation>Oben steht das eine, was zu tun ist. Tun Sie es, dann drücken Sie den großen Knopf oder Enter. Die Zeiten zählen ab dem Drücken.</translation>
+    </message>
+    <message>
+        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
+        <translation>Jede Bahn ist eine Zone. Die großen Ziffern zählen herunter bis zu dem, was für sie als Nächstes kommt; mit einem Plus zählen sie, wie lange es überfällig ist.</translation>
+    </message>
+    <message>
+        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
+        <translation>Wenn ein Alarm das Fenster füllt: Tun Sie, was er sagt, dann beantworten Sie ihn. Bis dahin ertönt er. Zu spät oder aus Versehen gedrückt? Sagen Sie, dass es früher war, oder nehmen Sie es zurück; der Plan wird neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
+        <translation>Danach: Wenn alles ausgespült und trocken ist, sagen Sie, wie es geworden ist, und legen Sie den Lauf weg. Seine Karteikarte bleibt.</translation>
+    </message>
+    <message>
+        <source>Filled as far as it has developed. The upright line is now.</source>
+        <translation>Gefüllt, so weit es eingewirkt hat. Die senkrechte Linie ist jetzt.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair. With a tick: done.</source>
+        <translation>Ein Auge: das Haar ansehen. Mit Haken: erledigt.</translation>
+    </message>
+    <message>
+        <source>Record cards: what was done, and how it turned out</source>
+        <translation>Karteikarten: was getan wurde, und wie es geworden ist</translation>
+    </message>
+    <message>
+        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
+        <translation>Jeder beendete Lauf hat eine Karte: was jede Zone bekam, wann es aufgetragen wurde und wann Wasser kam, was gesehen wurde, und wie es geworden ist.</translation>
+    </message>
+    <message>
+        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
+        <translation>Danach: Beginnen Sie den nächsten Durchgang mit einer Karte. Was für das nächste Mal notiert wurde, bleibt dort im Blick.</translation>
+    </message>
+    <message>
+        <source>The strands as they really went.</source>
+        <translation>Die Strähnen, wie sie wirklich verliefen.</translation>
+    </message>
+    <message>
+        <source>Dashes: where the first plan had them.</source>
+        <translation>Striche: wo der erste Plan sie hatte.</translation>
+    </message>
+    <message>
+        <source>start the next coat from it</source>
+        <translation>den nächsten Durchgang damit beginnen</translation>
+    </message>
+    <message>
+        <source>print it, save it as a PDF</source>
+        <translation>drucken, als PDF speichern</translation>
+    </message>
+    <message>
+        <source>another card</source>
+        <translation>eine andere Karte</translation>
+    </message>
+    <message>
+        <source>read on in this help, and back</source>
+        <translation>in dieser Hilfe weiterlesen, und zurück</translation>
+    </message>
+    <message>
+        <source>this help, and away with it</source>
+        <translation>diese Hilfe, und wieder weg</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpMenu</name>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>This &amp;page</source>
+        <translation>Diese &amp;Seite</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Warnhinweise</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpSheet</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Schließen  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>keys</comment>
+        <translation>%1</translation>
     </message>
 </context>
 </TS>

@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>El prospecto del producto es lo primero. Donde difiera de este plan, tiene razón el prospecto: cambie el servicio y planifique de nuevo.</translation>
     </message>
     <message>
@@ -538,7 +538,7 @@
         <translation>El servicio que se abre; varios se planifican juntos, una cabeza cada uno.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <source>Keep the journal and the window's state in DIR.</source>
         <translation>Guardar el diario y el estado de la ventana en DIR.</translation>
     </message>
     <message>
@@ -774,15 +774,15 @@
         <translation>Haga sonar cada alarma y escuche desde donde trabaja. Mientras nadie las haya oído, cada paso que toca llena la pantalla enseguida.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Qué pruebas hay, cuándo se hacen y quién las lee lo dicen el prospecto del producto, las normas locales y la práctica autorizada. Anotarlas aquí no hace nada seguro.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
         <translation>Pruebe antes la mezcla en un mechón de este pelo, como dice el prospecto del producto.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
         <translation>Guantes y delantal puestos, aire fresco en la sala y ojos protegidos mientras se mezcla polvo. El prospecto del producto y las normas locales dicen qué más hace falta.</translation>
     </message>
     <message>
@@ -1225,7 +1225,7 @@
         <translation>El reloj de este equipo marca una hora anterior a la última respuesta de esta sesión. Ponga el reloj bien y empiece de nuevo, o toda hora que se muestre estará mal.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Este equipo se reinició desde esta sesión, así que la sesión vuelve a guiarse por el reloj del equipo. Si ese reloj va mal, también toda hora que se muestre.</translation>
     </message>
     <message numerus="yes">
@@ -1390,7 +1390,7 @@
         <translation>Color toda la cabeza</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <source>Times are common practice: put in those of the product's leaflet.</source>
         <translation>Los tiempos son práctica común: ponga los del prospecto del producto.</translation>
     </message>
     <message>
@@ -1989,7 +1989,7 @@
         <translation>&amp;Listo a las</translation>
     </message>
     <message>
-        <source>the service&apos;s name</source>
+        <source>the service's name</source>
         <translation>el nombre del servicio</translation>
     </message>
     <message>
@@ -2351,7 +2351,7 @@
         <translation>Quitar esta cabeza</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
         <translation>Estos tiempos son práctica común, no los de un producto. Ponga lo que dice el prospecto y anótelo en su bol.</translation>
     </message>
     <message>
@@ -2375,7 +2375,7 @@
         <translation>N&amp;ombre</translation>
     </message>
     <message>
-        <source>the head&apos;s name</source>
+        <source>the head's name</source>
         <translation>el nombre de la cabeza</translation>
     </message>
     <message>
@@ -2488,7 +2488,7 @@
         <translation>%1 se abandona.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
         <translation>El calor está puesto. Qué les hace a las mezclas solo lo dice el prospecto.</translation>
     </message>
     <message>
@@ -3086,7 +3086,7 @@
         <translation>%1 de %2 a %3</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <source>%1: '%2' was not understood. %3</source>
         <translation>%1: «%2» no se entendió. %3</translation>
     </message>
 </context>
@@ -3186,7 +3186,7 @@
         <translation>Ningún cambio conocido hace que quepa, ni dos juntos.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa: se planificó con el cambio. El menor va primero; el prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -3194,7 +3194,7 @@
         <translation>No hubo tiempo de encontrar qué haría que cupiera.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa; puede haber más. El prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -3736,11 +3736,11 @@ borrada</translation>
         <translation>Lo que se cambió después se apoya en eso. Deshaga primero el cambio posterior.</translation>
     </message>
     <message>
-        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
+        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
         <translation>Lo que se dijo de «%1» vino después de ese cambio, que lo trajo. Deshaga eso primero.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has begun since. Undo that first.</source>
+        <source>'%1' has begun since. Undo that first.</source>
         <translation>«%1» ha empezado desde entonces. Deshaga eso primero.</translation>
     </message>
     <message>
@@ -3804,7 +3804,7 @@ borrada</translation>
         <translation>Eso no es una revisión. Elija la revisión que se hizo.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
+        <source>'%1' was answered already. To put that right, undo it.</source>
         <translation>«%1» ya se respondió. Para corregirlo, deshágalo.</translation>
     </message>
     <message>
@@ -3836,7 +3836,7 @@ borrada</translation>
         <translation>Lo que se vio va con una revisión. Responda con ello la revisión de esta zona.</translation>
     </message>
     <message>
-        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
+        <source>That zone has nothing like '%1' that could have been done.</source>
         <translation>Esa zona no tiene nada como «%1» que se pudiera haber hecho.</translation>
     </message>
     <message>
@@ -3856,7 +3856,7 @@ borrada</translation>
         <translation>Ya trata de esa zona.</translation>
     </message>
     <message>
-        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
+        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
         <translation>No queda ninguna zona para «%1»: todas se enjuagaron por separado o se omitieron.</translation>
     </message>
     <message>
@@ -3864,7 +3864,7 @@ borrada</translation>
         <translation>%1 no se ha aplicado. Omítalo primero, o enjuague las otras zonas por separado.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>«%1» ha empezado, así que ya no se puede aplicar nada para ello. Deshágalo si fue un error.</translation>
     </message>
     <message>
@@ -3944,7 +3944,7 @@ borrada</translation>
         <translation>Usar %1 hasta %2 después de mezclarlo (ahora %3)</translation>
     </message>
     <message>
-        <source>Only if the product&apos;s leaflet allows it.</source>
+        <source>Only if the product's leaflet allows it.</source>
         <translation>Solo si el prospecto del producto lo permite.</translation>
     </message>
     <message>
@@ -4252,7 +4252,7 @@ borrada</translation>
         <translation>es antes de lo más temprano; intercámbielos</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
+        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
         <translation>está vacío; indique al menos un grupo de enjuague</translation>
     </message>
     <message>
@@ -4328,7 +4328,7 @@ borrada</translation>
         <translation>%1 es más de 1440 (24 h), lo más largo que se acepta</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
+        <source>0 is too short; write at least one second, "0:01"</source>
         <translation>0 es muy corto; ponga al menos un segundo, «0:01»</translation>
     </message>
     <message>
@@ -4412,11 +4412,11 @@ borrada</translation>
         <translation>pasada</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
+        <source>is empty; use an IANA name such as "Europe/London"</source>
         <translation>está vacío; use un nombre IANA como «Europe/London»</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
+        <source>only wefts come apart; make it false, or the kind "wefts"</source>
         <translation>solo las tramas se separan; póngalo en falso, o el tipo en tramas</translation>
     </message>
     <message>
@@ -4526,6 +4526,252 @@ borrada</translation>
     <message>
         <source>Say how %1 turned out.</source>
         <translation>Diga cómo ha quedado %1.</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>Hatched: the mixture is being applied.</source>
+        <translation>Rayado: se está aplicando la mezcla.</translation>
+    </message>
+    <message>
+        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
+        <translation>La línea de enjuague: el agua. Las zonas que se enjuagan juntas acaban en la misma orilla.</translation>
+    </message>
+    <message>
+        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
+        <translation>Debajo de cada mechón, sus límites: el corchete es la exposición mínima, la cuña el objetivo, la barra la máxima.</translation>
+    </message>
+    <message>
+        <source>Set-up: what is wanted, and the plan that comes of it</source>
+        <translation>Preparación: lo que se quiere, y el plan que resulta</translation>
+    </message>
+    <message>
+        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
+        <translation>En la tabla: qué va en cada zona, cuánto tarda usted en aplicar, y cuánto puede estar expuesta cada zona. Tome los tiempos del prospecto del producto.</translation>
+    </message>
+    <message>
+        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
+        <translation>Debajo: el plan. Dice cuándo empezar cada zona para que todas lleguen a tiempo al lavacabezas con una sola persona. Se rehace tras cada cambio.</translation>
+    </message>
+    <message>
+        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
+        <translation>Después: cuando el plan esté bien, inicie los carriles. Le dicen qué hacer y cuándo. Hasta entonces no suena nada y todo se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>A strand with fibres: the zone develops. It swells until the target.</source>
+        <translation>Un mechón con fibras: la zona está en exposición. Engorda hasta el objetivo.</translation>
+    </message>
+    <message>
+        <source>Dashed: that limit is not kept.</source>
+        <translation>Discontinuo: ese límite no se cumple.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair, a strand test.</source>
+        <translation>Un ojo: mirar el pelo, una prueba de mechón.</translation>
+    </message>
+    <message>
+        <source>A box with a wave: a late job, such as emulsifying.</source>
+        <translation>Una caja con una onda: una tarea final, como emulsionar.</translation>
+    </message>
+    <message>
+        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
+        <translation>Una raya con dos extremos: el agua llega entre ellos nueve de cada diez veces.</translation>
+    </message>
+    <message>
+        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
+        <translation>Cajas en un nombre: lo que hace esa persona. Discontinuo: en otra cabeza.</translation>
+    </message>
+    <message>
+        <source>start the lanes</source>
+        <translation>iniciar los carriles</translation>
+    </message>
+    <message>
+        <source>change the cell, go to the next</source>
+        <translation>cambiar la celda, ir a la siguiente</translation>
+    </message>
+    <message>
+        <source>undo the last change</source>
+        <translation>deshacer el último cambio</translation>
+    </message>
+    <message>
+        <source>before the start: what is open</source>
+        <translation>antes de empezar: lo que está abierto</translation>
+    </message>
+    <message>
+        <source>sound check</source>
+        <translation>prueba de sonido</translation>
+    </message>
+    <message>
+        <source>new, open, save</source>
+        <translation>nuevo, abrir, guardar</translation>
+    </message>
+    <message>
+        <source>print the plan</source>
+        <translation>imprimir el plan</translation>
+    </message>
+    <message>
+        <source>record cards</source>
+        <translation>fichas</translation>
+    </message>
+    <message>
+        <source>to Set-up, to Lanes</source>
+        <translation>a la preparación, a los carriles</translation>
+    </message>
+    <message>
+        <source>the cautions</source>
+        <translation>las advertencias</translation>
+    </message>
+    <message>
+        <source>it is done: answer the one thing to do</source>
+        <translation>está hecho: contesta a lo que hay que hacer</translation>
+    </message>
+    <message>
+        <source>a look: leave it on, look again, rinse this zone</source>
+        <translation>una revisión: dejarlo, volver a mirar, enjuagar esta zona</translation>
+    </message>
+    <message>
+        <source>look again a minute sooner, later</source>
+        <translation>volver a mirar un minuto antes, después</translation>
+    </message>
+    <message>
+        <source>leave all that were looked at together</source>
+        <translation>dejar todo lo que se revisó a la vez</translation>
+    </message>
+    <message>
+        <source>the tone seen</source>
+        <translation>el tono visto</translation>
+    </message>
+    <message>
+        <source>skip this look or late job</source>
+        <translation>omitir esta revisión o tarea final</translation>
+    </message>
+    <message>
+        <source>quiet for a while; let it sound again</source>
+        <translation>silencio un rato; dejar que vuelva a sonar</translation>
+    </message>
+    <message>
+        <source>the last answer was earlier</source>
+        <translation>la última respuesta fue antes</translation>
+    </message>
+    <message>
+        <source>undo the last answer</source>
+        <translation>deshacer la última respuesta</translation>
+    </message>
+    <message>
+        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
+        <translation>más: alguien se va o viene, calor, una zona más, una respuesta anterior</translation>
+    </message>
+    <message>
+        <source>what can be chosen, where not every limit can hold</source>
+        <translation>qué se puede elegir, si no se pueden cumplir todos los límites</translation>
+    </message>
+    <message>
+        <source>how it turned out</source>
+        <translation>cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>to be read from afar, and back</source>
+        <translation>para leer desde lejos, y volver</translation>
+    </message>
+    <message>
+        <source>print the run as it stands</source>
+        <translation>imprimir la sesión tal como está</translation>
+    </message>
+    <message>
+        <source>Lanes: what to do now, and how long is left</source>
+        <translation>Carriles: qué hacer ahora, y cuánto queda</translation>
+    </message>
+    <message>
+        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
+        <translation>Arriba está lo único que hay que hacer. Hágalo y pulse el botón grande o Intro. Los tiempos cuentan desde que pulsa.</translation>
+    </message>
+    <message>
+        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
+        <translation>Cada carril es una zona. Las cifras grandes cuentan hacia atrás hasta lo siguiente que le toca; con un más cuentan el retraso.</translation>
+    </message>
+    <message>
+        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
+        <translation>Cuando una alarma llena la ventana: haga lo que dice y contéstela. Suena hasta entonces. ¿Pulsó tarde o por error? Diga que fue antes, o deshágalo; el plan se rehace.</translation>
+    </message>
+    <message>
+        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
+        <translation>Después: cuando todo esté enjuagado y seco, diga cómo ha quedado y guarde la sesión. Su ficha se conserva.</translation>
+    </message>
+    <message>
+        <source>Filled as far as it has developed. The upright line is now.</source>
+        <translation>Relleno hasta donde ha llegado la exposición. La línea vertical es ahora.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair. With a tick: done.</source>
+        <translation>Un ojo: mirar el pelo. Con una marca: hecho.</translation>
+    </message>
+    <message>
+        <source>Record cards: what was done, and how it turned out</source>
+        <translation>Fichas: lo que se hizo, y cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
+        <translation>Cada sesión terminada tiene una ficha: lo que recibió cada zona, cuándo se aplicó y cuándo llegó el agua, lo que se vio, y cómo ha quedado.</translation>
+    </message>
+    <message>
+        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
+        <translation>Después: empiece la pasada siguiente desde una ficha. Lo que se anotó para la próxima vez queda allí a la vista.</translation>
+    </message>
+    <message>
+        <source>The strands as they really went.</source>
+        <translation>Los mechones tal como fueron de verdad.</translation>
+    </message>
+    <message>
+        <source>Dashes: where the first plan had them.</source>
+        <translation>Discontinuo: donde los tenía el primer plan.</translation>
+    </message>
+    <message>
+        <source>start the next coat from it</source>
+        <translation>empezar la pasada siguiente desde ella</translation>
+    </message>
+    <message>
+        <source>print it, save it as a PDF</source>
+        <translation>imprimir, guardar como PDF</translation>
+    </message>
+    <message>
+        <source>another card</source>
+        <translation>otra ficha</translation>
+    </message>
+    <message>
+        <source>read on in this help, and back</source>
+        <translation>seguir leyendo esta ayuda, y volver</translation>
+    </message>
+    <message>
+        <source>this help, and away with it</source>
+        <translation>esta ayuda, y quitarla</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpMenu</name>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Ay&amp;uda</translation>
+    </message>
+    <message>
+        <source>This &amp;page</source>
+        <translation>Esta &amp;página</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Advertencias</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpSheet</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Cerrar  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>keys</comment>
+        <translation>%1</translation>
     </message>
 </context>
 </TS>

@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>La notice du produit passe avant tout. Là où elle diffère de ce plan, c’est elle qui a raison : modifiez la prestation et planifiez à nouveau.</translation>
     </message>
     <message>
@@ -538,7 +538,7 @@
         <translation>La prestation à ouvrir ; plusieurs sont planifiées ensemble, une tête chacune.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window&apos;s state in DIR.</source>
+        <source>Keep the journal and the window's state in DIR.</source>
         <translation>Garder le journal et l’état de la fenêtre dans DIR.</translation>
     </message>
     <message>
@@ -774,15 +774,15 @@
         <translation>Faites sonner chaque alarme et écoutez depuis l’endroit où vous travaillez. Tant que personne ne les a entendues, chaque étape due remplit aussitôt l’écran.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Quels tests il y a, quand ils se font et qui les lit, c’est la notice du produit, les règles locales et la pratique agréée qui le disent. Les noter ici ne rend rien sûr.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
         <translation>Essayez d’abord le mélange sur une mèche de ces cheveux, comme le dit la notice du produit.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
         <translation>Gants et tablier mis, air frais dans la pièce, et yeux protégés pendant qu’on mélange de la poudre. La notice du produit et les règles locales disent ce qu’il faut encore.</translation>
     </message>
     <message>
@@ -1225,7 +1225,7 @@
         <translation>L’horloge de cette machine montre une heure antérieure à la dernière réponse de cette séance. Réglez l’horloge et redémarrez, sinon toute heure affichée sera fausse.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Cette machine a redémarré depuis cette séance, qui suit donc de nouveau l’horloge de la machine. Si cette horloge est fausse, toute heure affichée l’est aussi.</translation>
     </message>
     <message numerus="yes">
@@ -1390,7 +1390,7 @@
         <translation>Couleur toute la tête</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
+        <source>Times are common practice: put in those of the product's leaflet.</source>
         <translation>Les temps sont d’usage courant : mettez ceux de la notice du produit.</translation>
     </message>
     <message>
@@ -1989,7 +1989,7 @@
         <translation>Prêt p&amp;our</translation>
     </message>
     <message>
-        <source>the service&apos;s name</source>
+        <source>the service's name</source>
         <translation>le nom de la prestation</translation>
     </message>
     <message>
@@ -2351,7 +2351,7 @@
         <translation>Retirer cette tête</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
         <translation>Ces temps sont d’usage courant, non ceux d’un produit. Mettez ce que dit la notice, et notez-le auprès du bol.</translation>
     </message>
     <message>
@@ -2375,7 +2375,7 @@
         <translation>&amp;Nom</translation>
     </message>
     <message>
-        <source>the head&apos;s name</source>
+        <source>the head's name</source>
         <translation>le nom de la tête</translation>
     </message>
     <message>
@@ -2488,7 +2488,7 @@
         <translation>%1 est abandonné.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
         <translation>La chaleur est mise. Ce qu’elle fait aux mélanges, seule la notice le dit.</translation>
     </message>
     <message>
@@ -3086,7 +3086,7 @@
         <translation>%1 de %2 à %3</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; was not understood. %3</source>
+        <source>%1: '%2' was not understood. %3</source>
         <translation>%1 : « %2 » n’a pas été compris. %3</translation>
     </message>
 </context>
@@ -3186,7 +3186,7 @@
         <translation>Aucun changement connu ne suffit, ni deux ensemble.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit : le plan a été fait avec ce changement. Le moindre vient en premier ; la notice passe avant tous.</translation>
     </message>
     <message>
@@ -3194,7 +3194,7 @@
         <translation>Le temps a manqué pour trouver ce qui ferait tenir le tout.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit ; il peut y en avoir d’autres. La notice passe avant tous.</translation>
     </message>
     <message>
@@ -3736,11 +3736,11 @@ effacée</translation>
         <translation>Ce qui a été changé plus tard s’appuie là-dessus. Annulez d’abord le changement plus récent.</translation>
     </message>
     <message>
-        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
+        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
         <translation>Ce qui a été dit de « %1 » est venu après ce changement, qui l’a apporté. Annulez-le d’abord.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has begun since. Undo that first.</source>
+        <source>'%1' has begun since. Undo that first.</source>
         <translation>« %1 » a commencé depuis. Annulez cela d’abord.</translation>
     </message>
     <message>
@@ -3804,7 +3804,7 @@ effacée</translation>
         <translation>Ce n’est pas un contrôle. Choisissez le contrôle qui a été fait.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
+        <source>'%1' was answered already. To put that right, undo it.</source>
         <translation>« %1 » a déjà sa réponse. Pour la corriger, annulez-la.</translation>
     </message>
     <message>
@@ -3836,7 +3836,7 @@ effacée</translation>
         <translation>Ce qui a été vu va avec un contrôle. Répondez-le au contrôle de cette zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
+        <source>That zone has nothing like '%1' that could have been done.</source>
         <translation>Cette zone n’a rien comme « %1 » qui ait pu être fait.</translation>
     </message>
     <message>
@@ -3856,7 +3856,7 @@ effacée</translation>
         <translation>Elle porte déjà sur cette zone.</translation>
     </message>
     <message>
-        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
+        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
         <translation>Il ne reste aucune zone pour « %1 » : toutes ont été rincées à part ou laissées de côté.</translation>
     </message>
     <message>
@@ -3864,7 +3864,7 @@ effacée</translation>
         <translation>%1 n’est pas appliqué. Laissez-le d’abord de côté, ou rincez les autres zones à part.</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>« %1 » a commencé, rien ne peut donc plus être appliqué pour cela. Annulez-le si c’était une erreur.</translation>
     </message>
     <message>
@@ -3944,7 +3944,7 @@ effacée</translation>
         <translation>Employer %1 jusqu’à %2 après le mélange (maintenant %3)</translation>
     </message>
     <message>
-        <source>Only if the product&apos;s leaflet allows it.</source>
+        <source>Only if the product's leaflet allows it.</source>
         <translation>Seulement si la notice du produit le permet.</translation>
     </message>
     <message>
@@ -4252,7 +4252,7 @@ effacée</translation>
         <translation>est avant le plus tôt ; échangez-les</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
+        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
         <translation>est vide ; indiquez au moins un groupe de rinçage</translation>
     </message>
     <message>
@@ -4328,7 +4328,7 @@ effacée</translation>
         <translation>%1 dépasse 1440 (24 h), le plus long accepté</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
+        <source>0 is too short; write at least one second, "0:01"</source>
         <translation>0 est trop court ; mettez au moins une seconde, « 0:01 »</translation>
     </message>
     <message>
@@ -4412,11 +4412,11 @@ effacée</translation>
         <translation>passage</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
+        <source>is empty; use an IANA name such as "Europe/London"</source>
         <translation>est vide ; employez un nom IANA tel que « Europe/London »</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
+        <source>only wefts come apart; make it false, or the kind "wefts"</source>
         <translation>seuls des tissages se séparent ; mettez faux, ou la sorte tissages</translation>
     </message>
     <message>
@@ -4526,6 +4526,252 @@ effacée</translation>
     <message>
         <source>Say how %1 turned out.</source>
         <translation>Dites quel est le résultat pour %1.</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>Hatched: the mixture is being applied.</source>
+        <translation>Hachures : le mélange est en cours d’application.</translation>
+    </message>
+    <message>
+        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
+        <translation>La ligne de rinçage : l’eau. Les zones rincées ensemble finissent sur la même rive.</translation>
+    </message>
+    <message>
+        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
+        <translation>Sous chaque mèche, ses limites : le crochet est la pose au moins, le coin la cible, la barre la pose au plus.</translation>
+    </message>
+    <message>
+        <source>Set-up: what is wanted, and the plan that comes of it</source>
+        <translation>Préparation : ce qui est voulu, et le plan qui en résulte</translation>
+    </message>
+    <message>
+        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
+        <translation>Dans le tableau : ce qui va sur quelle zone, le temps qu’il vous faut pour appliquer, et la pose permise à chaque zone. Prenez les temps dans la notice du produit.</translation>
+    </message>
+    <message>
+        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
+        <translation>En dessous : le plan. Il dit quand commencer chaque zone, pour que toutes arrivent au bac à temps avec une seule personne. Il est refait après chaque changement.</translation>
+    </message>
+    <message>
+        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
+        <translation>Ensuite : quand le plan convient, lancez les couloirs. Ils vous disent quoi faire et quand. Jusque-là rien ne sonne, et tout peut être annulé.</translation>
+    </message>
+    <message>
+        <source>A strand with fibres: the zone develops. It swells until the target.</source>
+        <translation>Une mèche avec des fibres : la zone est en pose. Elle s’épaissit jusqu’à la cible.</translation>
+    </message>
+    <message>
+        <source>Dashed: that limit is not kept.</source>
+        <translation>Tirets : cette limite n’est pas tenue.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair, a strand test.</source>
+        <translation>Un œil : regarder les cheveux, un test de mèche.</translation>
+    </message>
+    <message>
+        <source>A box with a wave: a late job, such as emulsifying.</source>
+        <translation>Une case avec une vague : un dernier geste, comme émulsionner.</translation>
+    </message>
+    <message>
+        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
+        <translation>Un trait à deux bouts : l’eau vient entre eux neuf fois sur dix.</translation>
+    </message>
+    <message>
+        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
+        <translation>Des cases sur un nom : ce que fait cette personne. En tirets : sur une autre tête.</translation>
+    </message>
+    <message>
+        <source>start the lanes</source>
+        <translation>lancer les couloirs</translation>
+    </message>
+    <message>
+        <source>change the cell, go to the next</source>
+        <translation>changer la case, aller à la suivante</translation>
+    </message>
+    <message>
+        <source>undo the last change</source>
+        <translation>annuler le dernier changement</translation>
+    </message>
+    <message>
+        <source>before the start: what is open</source>
+        <translation>avant le départ : ce qui reste ouvert</translation>
+    </message>
+    <message>
+        <source>sound check</source>
+        <translation>essai du son</translation>
+    </message>
+    <message>
+        <source>new, open, save</source>
+        <translation>nouveau, ouvrir, enregistrer</translation>
+    </message>
+    <message>
+        <source>print the plan</source>
+        <translation>imprimer le plan</translation>
+    </message>
+    <message>
+        <source>record cards</source>
+        <translation>fiches</translation>
+    </message>
+    <message>
+        <source>to Set-up, to Lanes</source>
+        <translation>à la préparation, aux couloirs</translation>
+    </message>
+    <message>
+        <source>the cautions</source>
+        <translation>les précautions</translation>
+    </message>
+    <message>
+        <source>it is done: answer the one thing to do</source>
+        <translation>c’est fait : répond à la chose à faire</translation>
+    </message>
+    <message>
+        <source>a look: leave it on, look again, rinse this zone</source>
+        <translation>un contrôle : laisser poser, revoir, rincer cette zone</translation>
+    </message>
+    <message>
+        <source>look again a minute sooner, later</source>
+        <translation>revoir une minute plus tôt, plus tard</translation>
+    </message>
+    <message>
+        <source>leave all that were looked at together</source>
+        <translation>laisser poser tout ce qui a été contrôlé ensemble</translation>
+    </message>
+    <message>
+        <source>the tone seen</source>
+        <translation>le ton vu</translation>
+    </message>
+    <message>
+        <source>skip this look or late job</source>
+        <translation>passer ce contrôle ou ce dernier geste</translation>
+    </message>
+    <message>
+        <source>quiet for a while; let it sound again</source>
+        <translation>silence un moment ; laisser sonner de nouveau</translation>
+    </message>
+    <message>
+        <source>the last answer was earlier</source>
+        <translation>la dernière réponse était plus tôt</translation>
+    </message>
+    <message>
+        <source>undo the last answer</source>
+        <translation>annuler la dernière réponse</translation>
+    </message>
+    <message>
+        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
+        <translation>plus : quelqu’un part ou vient, chaleur, une zone de plus, une réponse antérieure</translation>
+    </message>
+    <message>
+        <source>what can be chosen, where not every limit can hold</source>
+        <translation>ce qui peut être choisi, quand toutes les limites ne peuvent tenir</translation>
+    </message>
+    <message>
+        <source>how it turned out</source>
+        <translation>le résultat</translation>
+    </message>
+    <message>
+        <source>to be read from afar, and back</source>
+        <translation>pour lire de loin, et retour</translation>
+    </message>
+    <message>
+        <source>print the run as it stands</source>
+        <translation>imprimer la séance telle qu’elle est</translation>
+    </message>
+    <message>
+        <source>Lanes: what to do now, and how long is left</source>
+        <translation>Couloirs : quoi faire maintenant, et le temps qui reste</translation>
+    </message>
+    <message>
+        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
+        <translation>En haut, la seule chose à faire. Faites-la, puis appuyez sur le grand bouton ou sur Entrée. Les temps comptent à partir de là.</translation>
+    </message>
+    <message>
+        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
+        <translation>Chaque couloir est une zone. Les grands chiffres comptent le temps jusqu’à ce qui vient ensuite pour elle ; avec un plus, ils comptent le retard.</translation>
+    </message>
+    <message>
+        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
+        <translation>Quand une alarme remplit la fenêtre : faites ce qu’elle dit, puis répondez. Elle sonne jusque-là. Appuyé trop tard ou par erreur ? Dites que c’était plus tôt, ou annulez ; le plan est refait.</translation>
+    </message>
+    <message>
+        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
+        <translation>Ensuite : quand tout est rincé et sec, dites le résultat et rangez la séance. Sa fiche est gardée.</translation>
+    </message>
+    <message>
+        <source>Filled as far as it has developed. The upright line is now.</source>
+        <translation>Rempli aussi loin que la pose est faite. La ligne verticale est maintenant.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair. With a tick: done.</source>
+        <translation>Un œil : regarder les cheveux. Avec une coche : fait.</translation>
+    </message>
+    <message>
+        <source>Record cards: what was done, and how it turned out</source>
+        <translation>Fiches : ce qui a été fait, et le résultat</translation>
+    </message>
+    <message>
+        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
+        <translation>Chaque séance terminée a une fiche : ce que chaque zone a reçu, quand on l’a appliqué et quand l’eau est venue, ce qui a été vu, et le résultat.</translation>
+    </message>
+    <message>
+        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
+        <translation>Ensuite : commencez le passage suivant à partir d’une fiche. Ce qui a été noté pour la prochaine fois y reste en vue.</translation>
+    </message>
+    <message>
+        <source>The strands as they really went.</source>
+        <translation>Les mèches telles qu’elles se sont passées.</translation>
+    </message>
+    <message>
+        <source>Dashes: where the first plan had them.</source>
+        <translation>Tirets : là où le premier plan les avait.</translation>
+    </message>
+    <message>
+        <source>start the next coat from it</source>
+        <translation>commencer le passage suivant à partir d’elle</translation>
+    </message>
+    <message>
+        <source>print it, save it as a PDF</source>
+        <translation>imprimer, enregistrer en PDF</translation>
+    </message>
+    <message>
+        <source>another card</source>
+        <translation>une autre fiche</translation>
+    </message>
+    <message>
+        <source>read on in this help, and back</source>
+        <translation>lire la suite de cette aide, et revenir</translation>
+    </message>
+    <message>
+        <source>this help, and away with it</source>
+        <translation>cette aide, et la refermer</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpMenu</name>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;ide</translation>
+    </message>
+    <message>
+        <source>This &amp;page</source>
+        <translation>Cette pa&amp;ge</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Précautions</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpSheet</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Fermer  (Échap)</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>keys</comment>
+        <translation>%1</translation>
     </message>
 </context>
 </TS>

@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/lanes_page.h"
 
+#include "app/desktop/help/help_sheet.h"
 #include "app/desktop/lanes/alert_panel.h"
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
@@ -68,6 +69,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_more{new MorePanel}
     , m_outcome{new OutcomePanel}
     , m_corrections{new Corrections{theme}}
+    , m_help{new HelpSheet{theme, HelpFor::Lanes}}
 {
     setObjectName(QStringLiteral("lanesPage"));
     build();
@@ -96,6 +98,7 @@ void LanesPage::build()
     body->addWidget(m_reason);
     body->addWidget(m_lanes, 2);
     body->addWidget(m_strip);
+    body->addWidget(m_help);
     body->addWidget(m_strands, 3);
     m_alert->hide();
     m_strip->hide();
@@ -133,7 +136,8 @@ void LanesPage::connectParts()
     connect(again, &QPushButton::clicked, this, [this] { m_session.unmute({m_session.alarms()}); });
     connect(m_corrections, &Corrections::left, this, &LanesPage::takeFocus);
     connect(m_corrections, &Corrections::farToggled, this, &LanesPage::setFar);
-    const auto* far = new QShortcut{Qt::Key_F, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut};
+    auto* far = new QShortcut{Qt::Key_F, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut};
+    far->setObjectName(QStringLiteral("farKey"));
     connect(far, &QShortcut::activated, this, [this] { setFar(!m_far); });
     connectMore();
     connectOutcome();
@@ -246,7 +250,7 @@ bool LanesPage::pictureIsCurrent() const
 /// How high everything is at least that matters more than lanes and picture.
 int LanesPage::roomTaken() const
 {
-    int taken = 2 * metrics::gapSmall;
+    int taken = 2 * metrics::gapSmall + helpHeight();
     if (!m_corrections->isHidden())
         taken += heightOf(*m_corrections, width());
     for (const QWidget* part : std::initializer_list<const QWidget*>{
@@ -350,13 +354,6 @@ bool LanesPage::answer(const core::run::Answer& answer)
     refresh();
     takeFocus();
     return !refusal;
-}
-
-void LanesPage::undoLast()
-{
-    core::run::Answer undo;
-    undo.kind = core::run::Answer::Kind::UndoLast;
-    answer(undo);
 }
 
 void LanesPage::takeFocus()

@@ -23,6 +23,7 @@ namespace app::desktop {
 
 class AlertPanel;
 class Corrections;
+class HelpSheet;
 class LanesGrid;
 class MorePanel;
 class Notice;
@@ -46,6 +47,9 @@ public:
 
     /// Asks how the coat that is over turned out; nothing where none is.
     void openOutcome();
+
+    /// Opens the help of this page or closes it. An alarm that takes the window closes it too.
+    void toggleHelp();
 
     /// The page came into view though nobody asked for it: what is typed in the next moment was meant for
     /// something else, and answers nothing.
@@ -100,6 +104,9 @@ private:
     void connectFacts();
     void connectOutcome();
     void closeOutcome();
+    void connectHelp();
+    void giveHelpRoom();
+    [[nodiscard]] int helpHeight() const;
     void showOutcome();
     [[nodiscard]] std::vector<view::CoatResult> results() const;
     void showSound();
@@ -134,6 +141,7 @@ private:
     OutcomePanel* m_outcome;
     std::set<view::CoatPlace> m_passedOver;  ///< Coats that nobody wants to be asked about now.
     Corrections* m_corrections;
+    HelpSheet* m_help;
     QString m_chosen;               ///< Said with the change that it made, until something else happens.
     std::size_t m_chosenFacts = 0;  ///< How many facts there were then.
     QElapsedTimer m_cameByItself;

@@ -1,3 +1,4 @@
+#include "app/desktop/help/help_sheet.h"
 #include "app/desktop/lanes/alert_panel.h"
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
@@ -8,6 +9,7 @@
 #include "app/desktop/lanes/now_panel.h"
 #include "app/desktop/lanes/outcome_panel.h"
 #include "app/desktop/lanes/reason_band.h"
+#include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/sentences.h"
 #include "app/desktop/words.h"
@@ -182,8 +184,11 @@ void LanesPage::showReason()
     const bool cramped = isCramped();
     const bool asks = !m_more->isHidden() || !m_outcome->isHidden();
     const bool listed = list != ReasonBand::List::Closed;
-    const bool far = m_far && !alert && !asks && !listed;
-    const bool brief = alert || cramped || far || asks || listed;
+    if (alert || asks || listed)
+        m_help->hide();
+    const bool helped = !m_help->isHidden();
+    const bool far = m_far && !alert && !asks && !listed && !helped;
+    const bool brief = alert || cramped || far || asks || listed || helped;
     m_now->setFar(far && !cramped);
     m_now->setBrief(brief);
     m_now->setTerse(cramped);
@@ -192,10 +197,12 @@ void LanesPage::showReason()
     m_corrections->setVisible(!(alert && cramped));
     m_more->arrange(width());
     const auto roomBeside = [this](const LanesGrid* lanes) {
-        return roomLeft(*lanes) + m_reason->listHeight();
+        return roomLeft(*lanes) + m_reason->listHeight() + helpHeight();
     };
-    const int wanted = list == ReasonBand::List::Open ? ReasonBand::leastListHeight() : 0;
-    const int least = wanted > 0 ? wanted : cramped ? 0 : -mostSqueezed;
+    const int wanted = list == ReasonBand::List::Open ? ReasonBand::leastListHeight()
+        : helped                                      ? HelpSheet::leastHeight() + metrics::gapSmall
+                                                      : 0;
+    const int least = helped ? HelpSheet::easyHeight() : wanted > 0 ? wanted : cramped ? 0 : -mostSqueezed;
     const bool crowded = !alert && (far || roomBeside(m_lanes) < least);
     const bool strip = crowded || alert;
     m_strip->setVisible(strip);
@@ -208,11 +215,21 @@ void LanesPage::showReason()
         m_corrections->setMoreOpen(false);
     }
     for (QWidget* part : std::initializer_list<QWidget*>{m_overNotice, m_changes, m_heat})
-        if ((alert || crowded) && isShort())
+        if ((alert || crowded || helped) && isShort())
             part->hide();
     if ((alert || asks) && isShort())
         m_now->hide();
+    if (helped && isShort())
+        m_strip->hide();
     m_reason->giveListRoom(roomBeside(strip ? m_strip : m_lanes));
+    giveHelpRoom();
+}
+
+void LanesPage::undoLast()
+{
+    core::run::Answer undo;
+    undo.kind = core::run::Answer::Kind::UndoLast;
+    answer(undo);
 }
 
 void LanesPage::setFar(bool far)

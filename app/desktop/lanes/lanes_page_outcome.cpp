@@ -24,8 +24,10 @@ void LanesPage::connectOutcome()
         refresh();
         takeFocus();
     });
-    connect(new QShortcut{QKeySequence{Qt::Key_O}, this}, &QShortcut::activated, this,
-            &LanesPage::openOutcome);
+    auto* key = new QShortcut{QKeySequence{Qt::Key_O}, this};
+    key->setObjectName(QStringLiteral("outcomeKey"));
+    connect(key, &QShortcut::activated, this, &LanesPage::openOutcome);
+    connectHelp();
     connect(m_outcome, &OutcomePanel::answered, this, &LanesPage::answer);
     connect(m_outcome, &OutcomePanel::closed, this, &LanesPage::closeOutcome);
 }

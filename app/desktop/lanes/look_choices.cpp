@@ -91,6 +91,7 @@ void LookChoices::buildTone()
     connect(m_tone, &QComboBox::activated, this, backToAnswers);
     connect(m_tone->lineEdit(), &QLineEdit::returnPressed, this, backToAnswers);
     auto* key = new QShortcut{QKeySequence{Qt::Key_T}, this};
+    key->setObjectName(QStringLiteral("toneKey"));
     connect(key, &QShortcut::activated, this, [this] {
         m_tone->setFocus(Qt::ShortcutFocusReason);
         m_tone->showPopup();

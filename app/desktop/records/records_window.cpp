@@ -1,5 +1,6 @@
 #include "app/desktop/records/records_window.h"
 
+#include "app/desktop/help/help_sheet.h"
 #include "app/desktop/lanes/outcome_panel.h"
 #include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
@@ -21,6 +22,7 @@
 #include <QPushButton>
 #include <QResizeEvent>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QSplitter>
 
 #include <algorithm>
@@ -66,6 +68,7 @@ RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
     , m_empty{makeText("recordsEmpty")}
     , m_wrong{makeText("recordsWrong")}
     , m_outcome{new OutcomePanel}
+    , m_help{new HelpSheet{theme, HelpFor::Records}}
 {
     setObjectName(QStringLiteral("records"));
     setWindowTitle(tr("Record cards – Basinbell"));
@@ -78,7 +81,7 @@ RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
     m_parts->addWidget(makeCard());
     m_parts->setStretchFactor(1, 1);
     m_parts->setSizes({Theme::scaled(listWidth), 760});
-    layout->addWidget(m_parts, 1);
+    layout->addWidget(makeHelp(), 1);
     layout->addWidget(m_wrong);
     layout->addWidget(m_outcome);
     layout->addWidget(makeFoot());
@@ -88,14 +91,43 @@ RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
     readRuns();
 }
 
-/// The list stands above the card where both have no room beside each other.
 void RecordsWindow::resizeEvent(QResizeEvent* event)
 {
-    const bool narrow = event->size().width()
-        < Theme::scaled(listWidth) + m_card->minimumSizeHint().width() + 4 * metrics::gapLarge;
-    m_parts->setOrientation(narrow ? Qt::Vertical : Qt::Horizontal);
-    m_list->setMaximumHeight(narrow ? Theme::scaled(listHeight) : QWIDGETSIZE_MAX);
+    arrange(event->size().width());
     QDialog::resizeEvent(event);
+}
+
+/// The list stands above the card where both have no room beside each other, or beside the help.
+void RecordsWindow::arrange(int width)
+{
+    m_help->share(*m_parts, width - 2 * metrics::gap, m_card->minimumSizeHint().width() + listMargin);
+    const int left = m_help->isHidden() ? width : width - m_help->minimumWidth();
+    const bool narrow =
+        left < Theme::scaled(listWidth) + m_card->minimumSizeHint().width() + 4 * metrics::gapLarge;
+    m_list->setMaximumHeight(narrow ? Theme::scaled(listHeight) : QWIDGETSIZE_MAX);
+    if (narrow == (m_parts->orientation() == Qt::Vertical))
+        return;
+    m_parts->setOrientation(narrow ? Qt::Vertical : Qt::Horizontal);
+    m_parts->setSizes({Theme::scaled(narrow ? listHeight : listWidth), 760});
+}
+
+/// The cards, and beside them what is to be known of them, or in their place.
+QWidget* RecordsWindow::makeHelp()
+{
+    auto* both = new QWidget;
+    auto* row = new QHBoxLayout{both};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(metrics::gapSmall);
+    row->addWidget(m_parts, 1);
+    row->addWidget(m_help, 1);
+    auto* key = new QShortcut{QKeySequence{Qt::Key_F1}, this};
+    key->setObjectName(QStringLiteral("pageHelp"));
+    connect(key, &QShortcut::activated, this, [this] {
+        m_help->toggle();
+        arrange(width());
+    });
+    connect(m_help, &HelpSheet::closed, this, [this] { arrange(width()); });
+    return both;
 }
 
 QWidget* RecordsWindow::makeList()

@@ -15,6 +15,7 @@ class QSplitter;
 namespace app::desktop {
 
 class CardView;
+class HelpSheet;
 class OutcomePanel;
 class Theme;
 
@@ -45,6 +46,8 @@ private:
     QWidget* makeList();
     QWidget* makeCard();
     QWidget* makeFoot();
+    QWidget* makeHelp();
+    void arrange(int width);
     void addRun(const QString& text);
     void choose(int row);
     void showCard();
@@ -72,6 +75,7 @@ private:
     QLabel* m_empty;
     QLabel* m_wrong;
     OutcomePanel* m_outcome;
+    HelpSheet* m_help;
     QPushButton* m_print = nullptr;
     QPushButton* m_pdf = nullptr;
     QPushButton* m_turnedOut = nullptr;

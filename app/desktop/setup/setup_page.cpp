@@ -1,5 +1,6 @@
 #include "app/desktop/setup/setup_page.h"
 
+#include "app/desktop/help/help_sheet.h"
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
@@ -14,6 +15,8 @@
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace app::desktop {
 namespace {
@@ -70,7 +73,13 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     scroll->viewport()->setAutoFillBackground(false);
     scroll->widget()->setAutoFillBackground(false);
     m_scroll = scroll;
-    layout->addWidget(scroll, 1);
+    m_help = new HelpSheet{theme, HelpFor::Setup};
+    auto* row = new QHBoxLayout;
+    row->setSpacing(metrics::gapSmall);
+    row->addWidget(scroll, 1);
+    row->addWidget(m_help, 1);
+    layout->addLayout(row, 1);
+    connect(m_help, &HelpSheet::closed, this, &SetupPage::arrangeHelp);
 
     auto* outer = new QVBoxLayout{this};
     outer->setContentsMargins(0, 0, 0, 0);
@@ -82,6 +91,26 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     connect(m_plan, &PlanPanel::standingChanged, this, &SetupPage::followStanding);
     connect(m_plan, &PlanPanel::problemChosen, this, &SetupPage::goTo);
     follow();
+}
+
+void SetupPage::toggleHelp()
+{
+    m_help->toggle();
+    arrangeHelp();
+}
+
+/// Where both have no room the tables give way to what is read about them; what starts the lanes does not.
+void SetupPage::arrangeHelp()
+{
+    const int tables = m_parts->tabBar()->sizeHint().width() + m_coats->sizeHint().width();
+    m_help->share(*m_scroll, width() - 2 * metrics::gapLarge,
+                  std::max(tables, m_scroll->widget()->minimumSizeHint().width()));
+}
+
+void SetupPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    arrangeHelp();
 }
 
 void SetupPage::sayLastTime(const QString& text)

@@ -17,6 +17,7 @@ class QTabWidget;
 namespace app::desktop {
 
 class HeadPanel;
+class HelpSheet;
 class Notice;
 
 /// Set-up: what is asked, and the stagger that comes of it. One main action: start.
@@ -48,9 +49,14 @@ public:
     /// The list before the start: to what is open in it.
     void goToPreparation();
 
+    void toggleHelp();
+
 Q_SIGNALS:
     void startRequested();
     void soundCheckRequested();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     QWidget* withListBelow(QWidget* rest);
@@ -62,6 +68,7 @@ private:
     void goTo(std::size_t head, const std::string& place);
     void followStanding();
     void followPreparation();
+    void arrangeHelp();
     [[nodiscard]] QString hint() const;
 
     ServiceDocument& m_document;
@@ -76,6 +83,7 @@ private:
     bool m_running = false;
     PreparationPanel* m_before = nullptr;
     QScrollArea* m_scroll = nullptr;
+    HelpSheet* m_help = nullptr;
     QLabel* m_hint = nullptr;
     QPushButton* m_start = nullptr;
 };

@@ -6,6 +6,7 @@
 #include <QDialog>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QTabWidget>
 
 #include <algorithm>
@@ -165,6 +166,39 @@ void placeOnHead(Rig& rig)
     parts->setCurrentWidget(rig.find<QWidget>("headPanel"));
 }
 
+/// What F1 shows, wherever it is pressed.
+void openHelp(const Rig& rig)
+{
+    rig.find<QAction>("pageHelp")->trigger();
+}
+
+std::vector<Scene> scenesOfHelp()
+{
+    return {
+        {QStringLiteral("help-setup"),
+         [](Rig& rig) {
+             openDemo(rig);
+             openHelp(rig);
+         }},
+        {QStringLiteral("help-lanes"),
+         [](Rig& rig) {
+             runDemo(rig, 5);
+             openHelp(rig);
+         }},
+        {QStringLiteral("help-heads"),
+         [](Rig& rig) {
+             runPremiere(rig);
+             openHelp(rig);
+         }},
+        {QStringLiteral("help-card"),
+         [](Rig& rig) {
+             showCard(rig);
+             QWidget& records = shownBy(rig);
+             Q_EMIT records.findChild<QShortcut*>(QStringLiteral("pageHelp"))->activated();
+         }},
+    };
+}
+
 /// The list before the start: heard, tests skipped, and what the bowls' line says.
 void prepareInPart(Rig& rig)
 {
@@ -234,6 +268,7 @@ std::vector<Scene> scenes()
          }},
     };
     std::ranges::copy(scenesOfWhatIsOver(), std::back_inserter(all));
+    std::ranges::copy(scenesOfHelp(), std::back_inserter(all));
     return all;
 }
 
