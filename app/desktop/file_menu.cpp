@@ -111,6 +111,12 @@ void FileMenu::fillAdd()
               [this](const QString& name) { takeBeside(read(demoPath(name), {})); });
 }
 
+std::optional<core::service::Service> FileMenu::readDemo(const QString& name)
+{
+    const auto opened = read(demoPath(name), {});
+    return opened ? std::optional{opened->service} : std::nullopt;
+}
+
 QStringList FileMenu::demoNames()
 {
     const QString first = QStringLiteral("wig-room-three-zones");

@@ -42,6 +42,9 @@ public:
     /// Opens a demo by its name in resources/demo, such as "wig-room-three-zones".
     bool openDemo(const QString& name);
 
+    /// A demo by its name, without opening it.
+    [[nodiscard]] std::optional<core::service::Service> readDemo(const QString& name);
+
     /// The demo with several heads.
     bool openPremiere();
 

@@ -1,5 +1,6 @@
 #include "app/desktop/main_window.h"
 
+#include "app/desktop/help/help_menu.h"
 #include "app/desktop/lanes/lanes_page.h"
 #include "app/desktop/sentences.h"
 #include "app/desktop/setup/edits.h"
@@ -79,6 +80,7 @@ void MainWindow::buildPages()
     m_lanes->setFar(ViewMenu::isFar(m_settings));
     connect(m_lanes, &LanesPage::farChanged, this, [this](bool far) { m_view->setFar(far); });
     connect(m_setup, &SetupPage::soundCheckRequested, this, &MainWindow::checkSound);
+    connectTour();
     connect(m_lanes, &LanesPage::stepShown, this, [this](const QString& step) {
         if (m_pages->currentWidget() == m_lanes)
             setWindowTitle(tr("%1 – Basinbell").arg(step));
@@ -138,7 +140,7 @@ void MainWindow::buildMenus()
     QMenu* run = menuBar()->addMenu(tr("&Run"));
     QAction* start = run->addAction(tr("&Start the lanes"), this, &MainWindow::start);
     start->setObjectName(QStringLiteral("runStart"));
-    start->setShortcuts({QKeySequence{Qt::CTRL | Qt::Key_Return}, QKeySequence{Qt::CTRL | Qt::Key_Enter}});
+    start->setShortcuts({QKeySequence{Qt::CTRL | Qt::Key_Enter}, QKeySequence{Qt::CTRL | Qt::Key_Return}});
     QAction* before = run->addAction(tr("&Before the start"), this, &MainWindow::prepare);
     before->setObjectName(QStringLiteral("runBefore"));
     before->setShortcut(QKeySequence{Qt::Key_F4});
@@ -242,6 +244,7 @@ void MainWindow::followRun()
     m_toLanes->setEnabled(m_session.current().has_value());
     m_setup->setRunning(runs());
     m_sound.keepReady(runs());
+    m_help->setRunning(runs());
 }
 
 void MainWindow::undo()

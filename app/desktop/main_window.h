@@ -21,6 +21,7 @@ class QStackedWidget;
 
 namespace app::desktop {
 
+class HelpMenu;
 class LanesPage;
 class SetupPage;
 
@@ -58,6 +59,11 @@ public:
 
     /// Somebody started the program once more and wants to see this window.
     void comeToFront();
+
+    /// A short tour in a window of its own; not while lanes run.
+    void startTour();
+    /// Offers the tour to whoever starts the program for the first time, until they said yes or no.
+    void offerTour();
 
     /// What is due must be seen: the lanes come into view, and the window before others, but the keyboard
     /// stays where it is, and nothing is answered by what was just being typed.
@@ -100,6 +106,7 @@ private:
     void askToEnd();
     void showCautions();
     void buildHelp();
+    void connectTour();
     void toggleHelp();
     bool passCautions();
     void checkSound();
@@ -128,6 +135,7 @@ private:
     QPushButton* m_toLanes = nullptr;
     QLabel* m_fileName = nullptr;
     ViewMenu* m_view = nullptr;
+    HelpMenu* m_help = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
 };

@@ -26,10 +26,12 @@ void openService(MainWindow& window, const Options& options, const QSettings& se
     const QStringList last = settings.value(QStringLiteral("open"), recent).toStringList();
     const bool there = !last.isEmpty()
         && std::ranges::all_of(last, [](const QString& path) { return QFileInfo::exists(path); });
-    if (options.demo || !there)
-        window.files().openDemo(FileMenu::demoNames().value(0));
-    else
+    if (!options.demo && there) {
         window.files().open(last);
+        return;
+    }
+    window.files().openDemo(FileMenu::demoNames().value(0));
+    window.offerTour();
 }
 
 }  // namespace

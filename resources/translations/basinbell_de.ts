@@ -3366,6 +3366,18 @@ gelöscht</translation>
         <source>O&amp;n the head</source>
         <translation>A&amp;m Kopf</translation>
     </message>
+<message>
+        <source>A short tour  (Shift+F1)</source>
+        <translation>Ein kurzer Rundgang  (Umschalt+F1)</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Nicht jetzt</translation>
+    </message>
+    <message>
+        <source>New here? A short tour shows a whole service at high speed. Nothing of it is kept.</source>
+        <translation>Neu hier? Ein kurzer Rundgang zeigt einen ganzen Auftrag in schneller Folge. Nichts davon wird aufbewahrt.</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::SoundCheck</name>
@@ -4746,6 +4758,14 @@ gelöscht</translation>
         <source>this help, and away with it</source>
         <translation>diese Hilfe, und wieder weg</translation>
     </message>
+<message>
+        <source>a short tour on a demo</source>
+        <translation>ein kurzer Rundgang mit einem Beispiel</translation>
+    </message>
+    <message>
+        <source>open, save</source>
+        <translation>öffnen, speichern</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::HelpMenu</name>
@@ -4761,6 +4781,14 @@ gelöscht</translation>
         <source>&amp;Cautions</source>
         <translation>&amp;Warnhinweise</translation>
     </message>
+<message>
+        <source>A short &amp;tour (not while lanes run)</source>
+        <translation>Ein kurzer &amp;Rundgang (nicht während Bahnen laufen)</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour</source>
+        <translation>Ein kurzer &amp;Rundgang</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::HelpSheet</name>
@@ -4772,6 +4800,65 @@ gelöscht</translation>
         <source>%1</source>
         <comment>keys</comment>
         <translation>%1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::TourWindow</name>
+    <message>
+        <source>A short tour – Basinbell</source>
+        <translation>Ein kurzer Rundgang – Basinbell</translation>
+    </message>
+    <message>
+        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
+        <translation>Ein Rundgang: Nichts davon ist echt. Nichts ertönt, und nichts wird aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>Leave the tour  (Esc)</source>
+        <translation>Rundgang verlassen  (Esc)</translation>
+    </message>
+    <message>
+        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
+        <translation>Das ist die Vorbereitung mit einem Beispiel. Jede Strähne ist eine Zone des Haars, und alle enden an der Spüllinie: Sie kommen zusammen zum Wasser. Der Plan sagt, wann jede zu beginnen ist.</translation>
+    </message>
+    <message>
+        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
+        <translation>Jetzt läuft es. Oben steht das eine, was zu tun ist, mit einem großen Knopf: Tun Sie es, und drücken Sie. Hier tut es Enter, und die Zeit vergeht schnell.</translation>
+    </message>
+    <message>
+        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
+        <translation>Das Auftragen hat vier Minuten länger gedauert. Der Plan wurde sofort neu gemacht, und die Zeile oben sagt, was sich geändert hat.</translation>
+    </message>
+    <message>
+        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
+        <translation>Eine Kontrolle ist fällig, ein Strähnentest. Was Sie sehen, beantworten Sie mit einem Druck: drauf lassen, nochmals ansehen oder diese Zone ausspülen. Hier bleibt es drauf.</translation>
+    </message>
+    <message>
+        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
+        <translation>Wasser ist fällig. So ein Alarm füllt das Fenster und ertönt, bis er beantwortet ist; alle Bahnen bleiben darunter im Blick.</translation>
+    </message>
+    <message>
+        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
+        <translation>Alles ist getan. Bei einem echten Lauf sagen Sie jetzt, wie es geworden ist, und seine Karteikarte bleibt. F1 erklärt jede Seite.</translation>
+    </message>
+    <message>
+        <source>Time goes by quickly. What is asked for is answered for you.</source>
+        <translation>Die Zeit vergeht schnell. Was gefragt wird, wird für Sie beantwortet.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Skip ahead  (Enter)</source>
+        <translation>Vorspringen  (Enter)</translation>
+    </message>
+    <message>
+        <source>Close the tour  (Enter)</source>
+        <translation>Rundgang schließen  (Enter)</translation>
+    </message>
+    <message>
+        <source>Go on  (Enter)</source>
+        <translation>Weiter  (Enter)</translation>
     </message>
 </context>
 </TS>

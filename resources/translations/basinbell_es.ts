@@ -3366,6 +3366,18 @@ borrada</translation>
         <source>O&amp;n the head</source>
         <translation>E&amp;n la cabeza</translation>
     </message>
+<message>
+        <source>A short tour  (Shift+F1)</source>
+        <translation>Un breve recorrido  (Mayús+F1)</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
+    </message>
+    <message>
+        <source>New here? A short tour shows a whole service at high speed. Nothing of it is kept.</source>
+        <translation>¿Es nuevo aquí? Un breve recorrido muestra un servicio entero a gran velocidad. Nada de ello se guarda.</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::SoundCheck</name>
@@ -4746,6 +4758,14 @@ borrada</translation>
         <source>this help, and away with it</source>
         <translation>esta ayuda, y quitarla</translation>
     </message>
+<message>
+        <source>a short tour on a demo</source>
+        <translation>un breve recorrido con un ejemplo</translation>
+    </message>
+    <message>
+        <source>open, save</source>
+        <translation>abrir, guardar</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::HelpMenu</name>
@@ -4761,6 +4781,14 @@ borrada</translation>
         <source>&amp;Cautions</source>
         <translation>&amp;Advertencias</translation>
     </message>
+<message>
+        <source>A short &amp;tour (not while lanes run)</source>
+        <translation>Un breve &amp;recorrido (no mientras los carriles están en marcha)</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour</source>
+        <translation>Un breve &amp;recorrido</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::HelpSheet</name>
@@ -4772,6 +4800,65 @@ borrada</translation>
         <source>%1</source>
         <comment>keys</comment>
         <translation>%1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::TourWindow</name>
+    <message>
+        <source>A short tour – Basinbell</source>
+        <translation>Un breve recorrido – Basinbell</translation>
+    </message>
+    <message>
+        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
+        <translation>Un recorrido: nada de esto es real. Nada suena y nada se guarda.</translation>
+    </message>
+    <message>
+        <source>Leave the tour  (Esc)</source>
+        <translation>Dejar el recorrido  (Esc)</translation>
+    </message>
+    <message>
+        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
+        <translation>Esta es la preparación con un ejemplo. Cada mechón es una zona del pelo, y todos acaban en la línea de enjuague: llegan juntos al agua. El plan dice cuándo empezar cada uno.</translation>
+    </message>
+    <message>
+        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
+        <translation>Ahora está en marcha. Arriba está lo único que hay que hacer, con un botón grande: hágalo y pulse. Aquí basta Intro, y el tiempo pasa deprisa.</translation>
+    </message>
+    <message>
+        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
+        <translation>La aplicación duró cuatro minutos más. El plan se rehízo enseguida, y la línea de arriba dice qué ha cambiado.</translation>
+    </message>
+    <message>
+        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
+        <translation>Toca una revisión, una prueba de mechón. A lo que ve contesta con una pulsación: dejarlo, volver a mirar o enjuagar esta zona. Aquí se deja.</translation>
+    </message>
+    <message>
+        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
+        <translation>Toca el agua. Una alarma así llena la ventana y suena hasta que se contesta; todos los carriles quedan a la vista debajo.</translation>
+    </message>
+    <message>
+        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
+        <translation>Todo está hecho. En una sesión real ahora se dice cómo ha quedado, y su ficha se conserva. F1 explica cada página.</translation>
+    </message>
+    <message>
+        <source>Time goes by quickly. What is asked for is answered for you.</source>
+        <translation>El tiempo pasa deprisa. Se contesta por usted a lo que se pide.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Skip ahead  (Enter)</source>
+        <translation>Saltar adelante  (Intro)</translation>
+    </message>
+    <message>
+        <source>Close the tour  (Enter)</source>
+        <translation>Cerrar el recorrido  (Intro)</translation>
+    </message>
+    <message>
+        <source>Go on  (Enter)</source>
+        <translation>Seguir  (Intro)</translation>
     </message>
 </context>
 </TS>

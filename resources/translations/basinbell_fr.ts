@@ -3366,6 +3366,18 @@ effacée</translation>
         <source>O&amp;n the head</source>
         <translation>S&amp;ur la tête</translation>
     </message>
+<message>
+        <source>A short tour  (Shift+F1)</source>
+        <translation>Une courte visite  (Maj+F1)</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
+    <message>
+        <source>New here? A short tour shows a whole service at high speed. Nothing of it is kept.</source>
+        <translation>Nouveau ici ? Une courte visite montre toute une prestation en accéléré. Rien n’en est gardé.</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::SoundCheck</name>
@@ -4746,6 +4758,14 @@ effacée</translation>
         <source>this help, and away with it</source>
         <translation>cette aide, et la refermer</translation>
     </message>
+<message>
+        <source>a short tour on a demo</source>
+        <translation>une courte visite sur un exemple</translation>
+    </message>
+    <message>
+        <source>open, save</source>
+        <translation>ouvrir, enregistrer</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::HelpMenu</name>
@@ -4761,6 +4781,14 @@ effacée</translation>
         <source>&amp;Cautions</source>
         <translation>&amp;Précautions</translation>
     </message>
+<message>
+        <source>A short &amp;tour (not while lanes run)</source>
+        <translation>Une courte &amp;visite (pas pendant que des couloirs sont en marche)</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour</source>
+        <translation>Une courte &amp;visite</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::HelpSheet</name>
@@ -4772,6 +4800,65 @@ effacée</translation>
         <source>%1</source>
         <comment>keys</comment>
         <translation>%1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::TourWindow</name>
+    <message>
+        <source>A short tour – Basinbell</source>
+        <translation>Une courte visite – Basinbell</translation>
+    </message>
+    <message>
+        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
+        <translation>Une visite : rien de ceci n’est réel. Rien ne sonne, et rien n’est gardé.</translation>
+    </message>
+    <message>
+        <source>Leave the tour  (Esc)</source>
+        <translation>Quitter la visite  (Échap)</translation>
+    </message>
+    <message>
+        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
+        <translation>Voici la préparation avec un exemple. Chaque mèche est une zone des cheveux, et toutes finissent à la ligne de rinçage : elles arrivent à l’eau ensemble. Le plan dit quand commencer chacune.</translation>
+    </message>
+    <message>
+        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
+        <translation>Maintenant, c’est en marche. En haut, la seule chose à faire, avec un grand bouton : faites-la, puis appuyez. Ici Entrée suffit, et le temps passe vite.</translation>
+    </message>
+    <message>
+        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
+        <translation>L’application a duré quatre minutes de plus. Le plan a été refait aussitôt, et la ligne du haut dit ce qui a changé.</translation>
+    </message>
+    <message>
+        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
+        <translation>Un contrôle est à faire, un test de mèche. À ce que vous voyez, vous répondez d’une pression : laisser poser, revoir, ou rincer cette zone. Ici on laisse poser.</translation>
+    </message>
+    <message>
+        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
+        <translation>L’eau est à mettre. Une telle alarme remplit la fenêtre et sonne jusqu’à la réponse ; tous les couloirs restent en vue en dessous.</translation>
+    </message>
+    <message>
+        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
+        <translation>Tout est fait. Pour une vraie séance, vous dites maintenant le résultat, et sa fiche est gardée. F1 explique chaque page.</translation>
+    </message>
+    <message>
+        <source>Time goes by quickly. What is asked for is answered for you.</source>
+        <translation>Le temps passe vite. On répond à votre place à ce qui est demandé.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Skip ahead  (Enter)</source>
+        <translation>Sauter plus loin  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Close the tour  (Enter)</source>
+        <translation>Fermer la visite  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Go on  (Enter)</source>
+        <translation>Continuer  (Entrée)</translation>
     </message>
 </context>
 </TS>

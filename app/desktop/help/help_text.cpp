@@ -58,10 +58,11 @@ HelpText setupText()
         {{"undo"}, Text::tr("undo the last change")},
         {{"runBefore"}, Text::tr("before the start: what is open")},
         {{"soundCheckMenu"}, Text::tr("sound check")},
-        {{"fileNew", "fileOpen", "fileSave"}, Text::tr("new, open, save")},
+        {{"fileOpen", "fileSave"}, Text::tr("open, save")},
         {{"filePrint"}, Text::tr("print the plan")},
         {{"fileRecords"}, Text::tr("record cards")},
         {{"toSetup", "toLanes"}, Text::tr("to Set-up, to Lanes")},
+        {{"tourMenu"}, Text::tr("a short tour on a demo")},
         {{"cautionsMenu"}, Text::tr("the cautions")},
     };
     return text;

@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -41,6 +42,7 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     , m_preparation{preparation}
     , m_heads{new HeadsBar{document}}
     , m_lastTime{new Notice{theme, QStringLiteral("notice"), QStringLiteral("assess")}}
+    , m_tour{new Notice{theme, QStringLiteral("notice"), QStringLiteral("start")}}
 {
     setObjectName(QStringLiteral("setupPage"));
     auto* body = new QWidget;
@@ -51,6 +53,8 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     m_lastTime->setObjectName(QStringLiteral("lastTime"));
     connect(m_lastTime->offer(tr("Put it away")), &QPushButton::clicked, this, [this] { sayLastTime({}); });
     layout->addWidget(m_lastTime);
+    layout->addWidget(m_tour);
+    connectTour();
     layout->addWidget(new BasicsPanel{document, zones, now});
     auto* splitter = new QSplitter{Qt::Vertical};
     splitter->setChildrenCollapsible(false);
@@ -91,6 +95,36 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     connect(m_plan, &PlanPanel::standingChanged, this, &SetupPage::followStanding);
     connect(m_plan, &PlanPanel::problemChosen, this, &SetupPage::goTo);
     follow();
+}
+
+void SetupPage::keepPlanInView()
+{
+    QScrollBar* const bar = m_scroll->verticalScrollBar();
+    const auto keep = [this, bar] {
+        m_plan->setMinimumHeight(std::min(m_scroll->viewport()->height(), m_plan->sizeHint().height()));
+        bar->setValue(bar->maximum());
+    };
+    connect(bar, &QScrollBar::rangeChanged, this, keep);
+    connect(m_plan, &PlanPanel::standingChanged, this, keep);
+    keep();
+}
+
+void SetupPage::connectTour()
+{
+    m_tour->setObjectName(QStringLiteral("tourOffer"));
+    const auto put = [this] {
+        m_tour->say({});
+        Q_EMIT tourAnswered();
+    };
+    const auto* take = m_tour->offer(tr("A short tour  (Shift+F1)"));
+    connect(take, &QPushButton::clicked, this, put);
+    connect(take, &QPushButton::clicked, this, &SetupPage::tourWanted);
+    connect(m_tour->offer(tr("Not now")), &QPushButton::clicked, this, put);
+}
+
+void SetupPage::offerTour()
+{
+    m_tour->say(tr("New here? A short tour shows a whole service at high speed. Nothing of it is kept."));
 }
 
 void SetupPage::toggleHelp()

@@ -51,9 +51,18 @@ public:
 
     void toggleHelp();
 
+    /// Where not all of it has room: the plan, and the tables above it are scrolled to.
+    void keepPlanInView();
+
+    /// Offers the tour, until it is answered.
+    void offerTour();
+
 Q_SIGNALS:
     void startRequested();
     void soundCheckRequested();
+    void tourWanted();
+    /// The offer of the tour was taken or put away.
+    void tourAnswered();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -69,12 +78,14 @@ private:
     void followStanding();
     void followPreparation();
     void arrangeHelp();
+    void connectTour();
     [[nodiscard]] QString hint() const;
 
     ServiceDocument& m_document;
     Preparation& m_preparation;
     HeadsBar* m_heads;
     Notice* m_lastTime;
+    Notice* m_tour;
     QTabBar* m_coats = nullptr;
     QTabWidget* m_parts = nullptr;
     std::vector<PartPanel*> m_panels;

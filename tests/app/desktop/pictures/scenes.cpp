@@ -1,6 +1,7 @@
 #include "tests/app/desktop/pictures/scenes.h"
 
 #include "app/desktop/look/strand_widget.h"
+#include "app/desktop/tour/tour_window.h"
 
 #include <QAction>
 #include <QDialog>
@@ -8,6 +9,7 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <QTabWidget>
+#include <QTest>
 
 #include <algorithm>
 #include <iterator>
@@ -172,6 +174,29 @@ void openHelp(const Rig& rig)
     rig.find<QAction>("pageHelp")->trigger();
 }
 
+/// The tour, after so many presses of its one key.
+void tour(Rig& rig, int presses)
+{
+    openDemo(rig);
+    rig.find<QAction>("tourMenu")->trigger();
+    auto* shown = rig.find<app::desktop::TourWindow>("tour");
+    for (int press = 0; press < presses; ++press) {
+        shown->guide().goOn();
+        Rig::wait([&] { return !shown->guide().isGoing(); }, 60'000);
+    }
+    QTest::qWait(500);  // Set-up plans in the background.
+}
+
+std::vector<Scene> scenesOfTour()
+{
+    std::vector<Scene> all;
+    static constexpr const char* names[] = {"plan", "step", "change", "look", "alarm", "end"};
+    for (int stop = 0; stop < app::desktop::TourGuide::stops; ++stop)
+        all.push_back({QStringLiteral("tour-%1").arg(QLatin1String{names[stop]}),
+                       [stop](Rig& rig) { tour(rig, stop); }});
+    return all;
+}
+
 std::vector<Scene> scenesOfHelp()
 {
     return {
@@ -269,11 +294,14 @@ std::vector<Scene> scenes()
     };
     std::ranges::copy(scenesOfWhatIsOver(), std::back_inserter(all));
     std::ranges::copy(scenesOfHelp(), std::back_inserter(all));
+    std::ranges::copy(scenesOfTour(), std::back_inserter(all));
     return all;
 }
 
 QWidget& shownBy(const Rig& rig)
 {
+    if (auto* tour = rig.window->findChild<QWidget*>(QStringLiteral("tour")); tour != nullptr)
+        return *tour;
     auto* records = rig.window->findChild<QDialog*>(QStringLiteral("records"));
     return records != nullptr && records->isVisible() ? static_cast<QWidget&>(*records) : *rig.window;
 }
