@@ -16,12 +16,12 @@ namespace {
 constexpr const char* format = "basinbell_explanation";
 
 /// In the order of `CureKind`.
-constexpr std::array kinds{"use-buffer",      "later-promise",       "start-earlier",       "shorter-least",
-                           "longer-most",     "longer-first-strand", "shorter-last-strand", "looser-looks",
-                           "looser-late-job", "longer-pot-life",     "second-bowl",         "rinse-alone",
-                           "let-go-order",    "longer-blend-gap",    "shorter-coat-gap",    "longer-coat-gap",
-                           "earlier-water",   "later-water",         "leave-later",         "return-earlier",
-                           "another-hands",   "another-basin"};
+constexpr std::array kinds{"use-buffer",      "later-promise",   "start-earlier",       "earlier-apply",
+                           "shorter-least",   "longer-most",     "longer-first-strand", "shorter-last-strand",
+                           "looser-looks",    "looser-late-job", "longer-pot-life",     "second-bowl",
+                           "rinse-alone",     "let-go-order",    "longer-blend-gap",    "shorter-coat-gap",
+                           "longer-coat-gap", "earlier-water",   "later-water",         "leave-later",
+                           "return-earlier",  "another-hands",   "another-basin"};
 static_assert(kinds.size() == static_cast<std::size_t>(core::stagger::CureKind::AnotherBasin) + 1);
 
 WallClock isoClock(const Services& services, const core::measure::TimeZones& zones)

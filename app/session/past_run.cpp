@@ -81,11 +81,14 @@ std::vector<core::service::Service> forNextTime(const PastRun& run)
         service.readyBy.reset();
         for (core::service::Hands& hands : service.crew.hands)
             hands.away.clear();
-        for (core::service::Coat& coat : service.coats)
+        for (core::service::Coat& coat : service.coats) {
+            for (core::service::Zone& zone : coat.zones)
+                zone.notBefore.reset();
             for (core::service::RinseGroup& group : coat.groups) {
                 group.waterEarliest.reset();
                 group.waterLatest.reset();
             }
+        }
     }
     return services;
 }

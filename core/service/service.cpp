@@ -27,6 +27,13 @@ measure::Harm Zone::harmOf(Seconds development) const
     return {past > 0 ? past * over.hundredths : -past * under.hundredths};
 }
 
+bool Coat::namesTimes() const
+{
+    return std::ranges::any_of(
+               groups, [](const RinseGroup& group) { return group.waterEarliest || group.waterLatest; })
+        || std::ranges::any_of(zones, [](const Zone& zone) { return zone.notBefore.has_value(); });
+}
+
 bool Hands::does(Work work) const
 {
     return kinds.empty() || std::ranges::find(kinds, work) != kinds.end();

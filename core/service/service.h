@@ -126,7 +126,8 @@ struct Zone {
     bool alone = false;  ///< It can be rinsed without wetting its neighbours.
     HarmRate under{100};
     HarmRate over{100};
-    std::vector<Place> where{};  ///< On a drawing of the head. Shown, and nothing is planned by it.
+    std::vector<Place> where{};          ///< On a drawing of the head. Shown, and nothing is planned by it.
+    std::optional<Instant> notBefore{};  ///< Somebody wants its application to start then or later.
 
     /// Of developing for so long: of each second short of the target, or past it.
     [[nodiscard]] measure::Harm harmOf(Seconds development) const;
@@ -155,6 +156,9 @@ struct Coat {
     Seconds assess{0};
     std::optional<Seconds> gapLeast;  ///< From this coat's assessment to the next coat's first application.
     std::optional<Seconds> gapMost;
+
+    /// Whether a clock time is set for something of it: water that is booked, or a start that is wanted.
+    [[nodiscard]] bool namesTimes() const;
 
     friend bool operator==(const Coat&, const Coat&) = default;
 };

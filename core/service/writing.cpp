@@ -157,12 +157,14 @@ Value whereValue(const std::vector<Place>& where)
 }
 
 /// The end of a zone: what it waits for, where it is rinsed, what misses cost.
-void addRest(Value& value, const Coat& coat, const Zone& zone)
+void addRest(Value& value, const Coat& coat, const Zone& zone, const MomentWriter& moment)
 {
     if (!zone.late.empty())
         value.add("late", lateValue(zone.late));
     if (!zone.after.empty())
         value.add("after", afterValue(coat, zone.after));
+    if (zone.notBefore)
+        value.add("not_before", moment(*zone.notBefore));
     if (coat.groups.size() > 1 && zone.group < coat.groups.size())
         value.add("group", json::text(coat.groups[zone.group].name));
     addLength(value, "reach", zone.reach, Seconds{0});
@@ -176,7 +178,7 @@ void addRest(Value& value, const Coat& coat, const Zone& zone)
         value.add("where", whereValue(zone.where));
 }
 
-Value zoneValue(const Coat& coat, const Zone& zone)
+Value zoneValue(const Coat& coat, const Zone& zone, const MomentWriter& moment)
 {
     Value value = json::object();
     value.add("name", json::text(zone.name));
@@ -189,7 +191,7 @@ Value zoneValue(const Coat& coat, const Zone& zone)
     addLength(value, "last_strand_least", zone.lastStrandLeast);
     if (zone.looks)
         value.add("looks", looksValue(*zone.looks, zone.develop.target));
-    addRest(value, coat, zone);
+    addRest(value, coat, zone, moment);
     return value;
 }
 
@@ -233,7 +235,7 @@ Value coatValue(const Coat& coat, const MomentWriter& moment)
     value.add("bowls", std::move(bowls));
     Value zones = json::list();
     for (const Zone& zone : coat.zones)
-        zones.add(zoneValue(coat, zone));
+        zones.add(zoneValue(coat, zone, moment));
     value.add("zones", std::move(zones));
     Value groups = json::list();
     for (const RinseGroup& group : coat.groups)

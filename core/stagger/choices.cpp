@@ -34,6 +34,7 @@ Sentence passingText(const Demand& demand, Seconds by)
     case DemandKind::Least:
     case DemandKind::LastStrand:
     case DemandKind::CoatGapLeast: return Sentence::worded("Stay %1 short of: %2", by, demand.what);
+    case DemandKind::NotBefore:
     case DemandKind::WaterEarliest: return Sentence::worded("Go %1 ahead of: %2", by, demand.what);
     case DemandKind::Looks:
     case DemandKind::LateJob: return Sentence::worded("Go %1 off: %2", by, demand.what);

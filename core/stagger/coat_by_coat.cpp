@@ -9,9 +9,7 @@ namespace {
 
 bool tiedToTheClock(const service::Coat& coat)
 {
-    return coat.gapMost || std::ranges::any_of(coat.groups, [](const service::RinseGroup& group) {
-               return group.waterEarliest || group.waterLatest;
-           });
+    return coat.gapMost || coat.namesTimes();
 }
 
 /// Whether a coat can be moved in time as a whole without anything changing.

@@ -14,6 +14,7 @@ enum class CureKind {
     UseBuffer,     ///< Less time to spare before the promise, which stands.
     LaterPromise,  ///< What there was to spare is used up first.
     StartEarlier,  ///< Earlier than `not_before`, not before now.
+    EarlierApply,  ///< Earlier than is wanted for a zone, not before now.
     ShorterLeast,
     LongerMost,
     LongerFirstStrand,

@@ -210,12 +210,7 @@ std::optional<Time> Drafter::earliestStart(const service::Service& service) cons
     std::optional<Time> start = m_now;
     if (service.notBefore)
         start = std::max(start.value_or(timeOf(*service.notBefore)), timeOf(*service.notBefore));
-    const bool anchored =
-        service.readyBy || std::ranges::any_of(service.coats, [](const service::Coat& coat) {
-            return std::ranges::any_of(coat.groups, [](const service::RinseGroup& group) {
-                return group.waterEarliest || group.waterLatest;
-            });
-        });
+    const bool anchored = service.readyBy || std::ranges::any_of(service.coats, &service::Coat::namesTimes);
     if (!start && !anchored)
         start = m_freeStart;
     return start;

@@ -62,6 +62,10 @@ void mention(const Question& question, std::vector<Instant>& instants)
                         instants.push_back(*instant);
                 }
             }
+            for (const service::Zone& zone : coat.zones) {
+                if (zone.notBefore)
+                    instants.push_back(*zone.notBefore);
+            }
         }
     }
     for (const TaskProgress& task : question.progress.tasks)

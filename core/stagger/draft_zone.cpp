@@ -25,6 +25,8 @@ Sentence looksText(const service::Zone& zone)
 constexpr std::int64_t tooLong = 1000;
 constexpr std::int64_t tooShort = 400;
 constexpr std::int64_t wrongMoment = 50;
+/// What somebody would like gives way before anything that the hair or a promise asks for.
+constexpr std::int64_t soonerThanWanted = 25;
 
 }  // namespace
 
@@ -82,11 +84,25 @@ void Drafter::writeApplication(const TaskId& apply, CoatDraft& draft)
             drafted.applicationEnd = applicationEnd(drafted.contact, zone.apply);
         m_draft.busy.back().end = drafted.applicationEnd;
         draft.sources.push_back(drafted.contact);
+        writeWish(drafted);
     }
     drafted.clockStart =
         zone.clock == service::ClockStart::FirstContact ? drafted.contact : drafted.applicationEnd;
     draft.zonePlaces[apply.item] = m_draft.zones.size();
     m_draft.zones.push_back(drafted);
+}
+
+/// A start that is wanted. Once there is another one, as a fact, nothing is left of it.
+void Drafter::writeWish(const DraftedZone& drafted)
+{
+    const service::Zone& zone = zoneOf(drafted.apply);
+    if (!zone.notBefore)
+        return;
+    const std::size_t wanted = demand(
+        DemandKind::NotBefore,
+        named(drafted.apply, Sentence::worded("%1: not applied before the time that was set", zone.name)),
+        drafted.apply, soonerThanWanted);
+    limit(wanted, drafted.contact, {temporal::origin, timeOf(*zone.notBefore)}, 0);
 }
 
 void Drafter::writeBegun(const TaskProgress& progress, DraftedZone& drafted)

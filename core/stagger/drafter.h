@@ -50,6 +50,7 @@ private:
 
     // draft_zone.cpp: a zone and all that is tied to it.
     void writeApplication(const TaskId& apply, CoatDraft& draft);
+    void writeWish(const DraftedZone& drafted);
     void writeBegun(const TaskProgress& progress, DraftedZone& drafted);
     void writeWater(const TaskId& apply, CoatDraft& draft);
     void writeWindow(const DraftedZone& drafted);

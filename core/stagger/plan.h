@@ -129,6 +129,7 @@ enum class DemandKind {
     BlendGap,  ///< The longest gap after a zone that it goes on after.
     CoatGapLeast,
     CoatGapMost,
+    NotBefore,  ///< A start that is wanted for a zone.
     Promise,
     Hands,
     Basins,

@@ -19,6 +19,7 @@ constexpr std::int64_t missedBasin = 100;
 constexpr std::int64_t wrongGap = 100;
 constexpr std::int64_t wrongMoment = 50;
 constexpr std::int64_t brokenPromise = 50;
+constexpr std::int64_t soonerThanWanted = 25;
 
 class Breaches {
 public:
@@ -55,6 +56,8 @@ private:
             if (from.task != nullptr && anyOpen({from.task, zone.apply}))
                 add(staleBowl, zone.apply->end - from.moment - *potLife);
         }
+        if (zone.data->notBefore && anyOpen({zone.apply}))
+            add(soonerThanWanted, *zone.data->notBefore - zone.apply->start);
         addLooks(zone);
         for (std::size_t part = 0; part < zone.data->late.size(); ++part) {
             const service::LateJob& job = zone.data->late[part];

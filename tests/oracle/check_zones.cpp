@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-// Rules 1, 2, 4 and 5: bowls, windows, late jobs, and what comes after what.
+// Rules 1, 2, 4, 5 and 10: bowls, windows, late jobs, what comes after what, and starts that are wanted.
 
 namespace oracle {
 namespace {
@@ -62,6 +62,13 @@ void checkLateJobs(const PlanView& view, const ZoneView& zone, Report& report)
     }
 }
 
+/// Of what has begun nothing is wanted any more.
+void checkWanted(const ZoneView& zone, Report& report)
+{
+    if (zone.data->notBefore && anyOpen({zone.apply}) && zone.apply->start < *zone.data->notBefore)
+        report.passedLimit("rule 10", {zone.apply->id}, text(zone, "applied before it was wanted"));
+}
+
 void checkAfter(const PlanView& view, const ZoneView& zone, Report& report)
 {
     for (const service::After& after : zone.data->after) {
@@ -85,6 +92,7 @@ void checkZones(const PlanView& view, Report& report)
         checkWindow(zone, report);
         checkLateJobs(view, zone, report);
         checkAfter(view, zone, report);
+        checkWanted(zone, report);
     }
 }
 

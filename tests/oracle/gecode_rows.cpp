@@ -131,8 +131,9 @@ bool Rows::canBePushed() const
     const auto isBooked = [](const core::service::RinseGroup& group) {
         return group.waterEarliest || group.waterLatest;
     };
+    const auto isWanted = [](const core::service::Zone& zone) { return zone.notBefore.has_value(); };
     for (const core::service::Coat& coat : m_question.services[0].coats)
-        if (std::ranges::any_of(coat.groups, isBooked))
+        if (std::ranges::any_of(coat.groups, isBooked) || std::ranges::any_of(coat.zones, isWanted))
             return false;
     return std::ranges::all_of(crew().hands,
                                [](const core::service::Hands& hands) { return hands.away.empty(); });
@@ -153,6 +154,9 @@ std::vector<Instant> Rows::moments() const
                 add(group.waterEarliest);
                 add(group.waterLatest);
             }
+        for (const core::service::Coat& coat : m_question.services[head].coats)
+            for (const core::service::Zone& zone : coat.zones)
+                add(zone.notBefore);
     }
     for (const core::stagger::TaskProgress& fact : m_question.progress.tasks) {
         add(fact.start);

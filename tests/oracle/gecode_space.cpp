@@ -127,7 +127,7 @@ void GecodeSpace::postFacts()
             rel(*this, m_start[place], IRT_EQ, row(place).begun);
 }
 
-// Rule 9, and where the basin is booked.
+// Rules 9 and 10, and where the basin is booked.
 void GecodeSpace::postBounds()
 {
     for (int place = 0; place < count(); ++place) {
@@ -140,6 +140,10 @@ void GecodeSpace::postBounds()
             rel(*this, m_done[place] >> (m_start[place] >= m_rows->unitsAt(*from)));
         if (const auto until = m_rows->aimedEnd(id.service))
             rel(*this, m_done[place] >> (end(place) + unattended <= m_rows->unitsAt(*until)));
+        if (id.kind == TaskKind::Apply) {
+            if (const auto from = m_rows->zoneOf(row(place)).notBefore)
+                rel(*this, m_start[place] >= m_rows->unitsAt(*from));
+        }
         if (id.kind != TaskKind::Rinse)
             continue;
         if (const auto from = coat.groups[id.item].waterEarliest)

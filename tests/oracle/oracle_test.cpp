@@ -1,4 +1,5 @@
 #include "tests/oracle/checker.h"
+#include "tests/oracle/dice.h"
 #include "tests/oracle/random_facts.h"
 #include "tests/oracle/second_opinion.h"
 
@@ -7,8 +8,9 @@
 
 // The planner against a model of the same rules in Gecode, on 400 random services, 360 random sets of two or
 // three heads, 240 of one to three whose lengths are uncertain, and 780 of one to three that are under way,
-// 180 of them with uncertain lengths; with fixed seeds. The give and levels 2, 3 and 4 of what is best must
-// be the same to the second, on small ones every start, and so must the answer that nothing fits.
+// 180 of them with uncertain lengths, and 180 of which starts are wanted; with fixed seeds. The give and
+// levels 2, 3 and 4 of what is best must be the same to the second, on small ones every start, and so must
+// the answer that nothing fits.
 
 namespace oracle {
 namespace {
@@ -132,6 +134,39 @@ TEST(Oracle, PlansThatBreakLimitsSayByHowMuch)
             << questionText(question) << planText(question, plan->data());
     }
     EXPECT_GT(broken, 100);
+}
+
+/// The question with starts that are wanted of some zones, around where its plan has them.
+core::stagger::Question withWishes(core::stagger::Question question, const core::stagger::Plan& plan,
+                                   std::uint64_t seed)
+{
+    Dice dice{seed};
+    for (const core::stagger::PlannedZone& zone : plan->zones) {
+        if (dice.inHundred(50))
+            question.services[zone.service].coats[zone.coat].zones[zone.zone].notBefore =
+                zone.firstContact + Seconds{dice.number(-3, 8)};
+    }
+    return question;
+}
+
+TEST_P(OracleGive, PlannerAndGecodeAgreeOnStartsThatAreWanted)
+{
+    Opinions opinions;
+    Sizes sizes = uncertainLengths;
+    sizes.mostTasks = 8;
+    for (std::uint64_t seed = 40'000 + GetParam() * 60; seed < 40'060 + GetParam() * 60; ++seed) {
+        sizes.uncertain = seed % 2 == 0;
+        const core::stagger::Question question = randomQuestion(seed, sizes);
+        const auto plan = core::stagger::plan(question);
+        if (!plan)
+            continue;
+        const core::stagger::Question wished = withWishes(question, *plan, seed);
+        SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << questionText(wished));
+        opinions += expectSameOpinion(wished, Compare::EveryStart);
+    }
+    EXPECT_GT(opinions.planned, 15) << textOf(opinions);
+    EXPECT_GT(opinions.refused, 0) << textOf(opinions);
+    EXPECT_LT(opinions.open, 3);
 }
 
 INSTANTIATE_TEST_SUITE_P(Blocks, OracleGive, testing::Range<std::uint64_t>(0, 3));

@@ -131,13 +131,15 @@ private:
             atLeast(endOf(id), waterOf(id), Seconds{0});
     }
 
-    /// Rules 8 and 9.
+    /// Rules 8, 9 and 10.
     void writeTask(const TaskId& id)
     {
         const service::Service& head = m_points.question().services[id.service];
         const auto& now = m_points.question().now;
         if (now)
             atLeast(at(*now), startOf(id), Seconds{0});
+        if (id.kind == TaskKind::Apply && zoneOf(id).notBefore)
+            atLeast(at(*zoneOf(id).notBefore), startOf(id), Seconds{0});
         if (head.notBefore)
             atLeast(at(*head.notBefore), startOf(id), Seconds{0});
         if (head.readyBy)

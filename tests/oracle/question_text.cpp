@@ -38,6 +38,8 @@ void write(std::ostream& out, const service::Zone& zone)
             << text(job.tolerance) << '\n';
     for (const service::After& after : zone.after)
         out << "      after: zone " << after.zone << ", longest gap " << text(after.longestGap) << '\n';
+    if (zone.notBefore)
+        out << "      wanted not before " << at(zone.notBefore) << '\n';
 }
 
 void write(std::ostream& out, const service::Coat& coat)

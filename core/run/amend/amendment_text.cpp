@@ -78,7 +78,7 @@ private:
             if (place >= before.zones.size())
                 m_all.push_back(Sentence::worded("%1 is a zone more", after.zones[place].name));
             else
-                zone(after, before.zones[place], after.zones[place]);
+                zone(service, after, before.zones[place], after.zones[place]);
         }
         for (std::size_t place = 0; place < std::min(before.bowls.size(), after.bowls.size()); ++place) {
             const auto& pot = after.bowls[place].potLife;
@@ -99,7 +99,7 @@ private:
                 Sentence::worded("water of %1 until %2", after.name, clock(service, *after.waterLatest)));
     }
 
-    void zone(const Coat& coat, const Zone& before, const Zone& after)
+    void zone(const Service& service, const Coat& coat, const Zone& before, const Zone& after)
     {
         const auto length = [&](const Sentence& what, std::optional<Seconds> was, std::optional<Seconds> is) {
             if (was == is || !is)
@@ -107,6 +107,10 @@ private:
             m_all.push_back(was ? Sentence::worded("%1: %2 %3 instead of %4", after.name, what, *is, *was)
                                 : Sentence::worded("%1: %2 %3", after.name, what, *is));
         };
+        if (before.notBefore != after.notBefore)
+            m_all.push_back(after.notBefore ? Sentence::worded("%1 not before %2", after.name,
+                                                               clock(service, *after.notBefore))
+                                            : Sentence::worded("%1 as soon as it is best", after.name));
         if (before.group != after.group)
             m_all.push_back(
                 Sentence::worded("%1 is rinsed as %2", after.name, coat.groups.at(after.group).name));

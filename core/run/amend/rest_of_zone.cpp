@@ -38,6 +38,7 @@ std::vector<service::Service> withRestOf(std::vector<service::Service> services,
     rest.apply = leftOf(rest.apply, begun ? until - begun->start : Seconds{0});
     rest.after = {{.zone = apply.item, .longestGap = {}}};
     rest.late.clear();
+    rest.notBefore.reset();  // It has been begun.
     coat.zones.push_back(std::move(rest));
     return services;
 }

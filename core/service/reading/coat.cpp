@@ -120,7 +120,7 @@ Coat readCoat(const json::Value& value, const std::string& place, bool isOnly, c
     readGroups(value, fields, coat, clock, findings);
     const CoatNames names = namesOf(value, coat);
     fields.each("zones", [&](const json::Value& item, const std::string& at) {
-        coat.zones.push_back(readZone(item, at, names, findings));
+        coat.zones.push_back(readZone(item, at, names, clock, findings));
     });
     if (const auto* dry = fields.optional("dry"))
         readDry(*dry, fields.placeOf("dry"), coat, findings);

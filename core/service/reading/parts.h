@@ -28,6 +28,7 @@ struct CoatNames {
     std::vector<std::string> groups;
 };
 
-Zone readZone(const json::Value& value, const std::string& place, const CoatNames& names, Findings& findings);
+Zone readZone(const json::Value& value, const std::string& place, const CoatNames& names, const Clock& clock,
+              Findings& findings);
 
 }  // namespace core::service::reading

@@ -106,7 +106,8 @@ std::size_t readReference(Fields& zone, const char* key, const std::vector<std::
 
 }  // namespace
 
-Zone readZone(const json::Value& value, const std::string& place, const CoatNames& names, Findings& findings)
+Zone readZone(const json::Value& value, const std::string& place, const CoatNames& names, const Clock& clock,
+              Findings& findings)
 {
     Fields fields{value, place, "a zone", findings};
     Zone zone;
@@ -125,6 +126,8 @@ Zone readZone(const json::Value& value, const std::string& place, const CoatName
     fields.each("after", [&](const json::Value& item, const std::string& at) {
         zone.after.push_back(readAfter(item, at, names, findings));
     });
+    if (const auto* wish = fields.optional("not_before"))
+        zone.notBefore = readMoment(*wish, clock, fields.placeOf("not_before"), findings);
     zone.group = readReference(fields, "group", names.groups);
     zone.reach = fields.length("reach", Seconds{0});
     zone.alone = fields.truth("alone", false);

@@ -217,6 +217,8 @@ void checkZone(const Coat& coat, const Zone& zone, const std::string& place, Fin
     check.checkLateJobs();
     check.checkRinse();
     check.checkWhere();
+    if (zone.notBefore)
+        checkMoment(findings, inside(place, "not_before"), *zone.notBefore);
     for (std::size_t i = 0; i < zone.after.size(); ++i)
         if (zone.after[i].longestGap)
             checkLength(findings, inside(nth(inside(place, "after"), i), "longest_gap"),

@@ -15,6 +15,8 @@ constexpr std::int64_t shorter = 400;
 constexpr std::int64_t looser = 50;
 /// Going on without waiting counts as much as twenty minutes of a looser gap.
 constexpr std::int64_t outOfOrder = 20 * looser;
+/// What somebody would like is given up before anything else.
+constexpr std::int64_t soonerThanWanted = 25;
 /// A rinse more: what it takes, a minute.
 constexpr std::int64_t moreWork = 100;
 
@@ -194,6 +196,30 @@ Edit aloneEdit(const Question& question, const TaskId& zone)
         });
 }
 
+/// Nothing where the time has come already: then it holds nothing up.
+std::optional<Edit> wishEdit(const Question& question, const TaskId& zone)
+{
+    constexpr std::chrono::hours furthest{24};
+    const service::Zone& asked = zoneIn(question.services, zone);
+    if (question.now && *question.now >= *asked.notBefore)
+        return std::nullopt;
+    Edit edit;
+    edit.most =
+        question.now ? std::min<Seconds>(*asked.notBefore - *question.now, furthest) : Seconds{furthest};
+    edit.apply = [zone](Services& services, Seconds by) { *zoneIn(services, zone).notBefore -= by; };
+    edit.change = [](Seconds by) { return perMinute(soonerThanWanted, by); };
+    edit.step = [zone, services = question.services, name = asked.name](Seconds by) {
+        return CureStep{.kind = CureKind::EarlierApply,
+                        .service = zone.service,
+                        .task = zone,
+                        .what =
+                            placed(services, zone,
+                                   Sentence::worded("Let %1 start %2 earlier than was set for it", name, by)),
+                        .by = by};
+    };
+    return edit;
+}
+
 }  // namespace
 
 void addZoneEdits(const Question& question, const Demand& demand, std::vector<Edit>& edits)
@@ -214,6 +240,10 @@ void addZoneEdits(const Question& question, const Demand& demand, std::vector<Ed
     case DemandKind::LateJob: edits.push_back(lateEdit(question, id)); break;
     case DemandKind::Order: edits.push_back(orderEdit(question, id, demand.place)); return;
     case DemandKind::BlendGap: edits.push_back(gapEdit(question, id, demand.place)); return;
+    case DemandKind::NotBefore:
+        if (auto edit = wishEdit(question, id))
+            edits.push_back(*std::move(edit));
+        return;
     default: return;
     }
     if (canBeRinsedAlone(question, applyOf(id)))

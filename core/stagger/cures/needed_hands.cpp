@@ -14,13 +14,8 @@ constexpr std::size_t mostTasksTried = 6;
 bool isTiedToTheClock(const Question& question)
 {
     return question.now || std::ranges::any_of(question.services, [](const service::Service& service) {
-               const auto isBooked = [](const service::RinseGroup& group) {
-                   return group.waterEarliest || group.waterLatest;
-               };
                return service.notBefore || service.readyBy
-                   || std::ranges::any_of(service.coats, [&](const service::Coat& coat) {
-                          return std::ranges::any_of(coat.groups, isBooked);
-                      });
+                   || std::ranges::any_of(service.coats, &service::Coat::namesTimes);
            });
 }
 

@@ -17,11 +17,7 @@ namespace {
 bool isTied(const service::Service& service)
 {
     return service.notBefore || service.readyBy
-        || std::ranges::any_of(service.coats, [](const service::Coat& coat) {
-               return std::ranges::any_of(coat.groups, [](const service::RinseGroup& group) {
-                   return group.waterEarliest || group.waterLatest;
-               });
-           });
+        || std::ranges::any_of(service.coats, &service::Coat::namesTimes);
 }
 
 /// Heads that may start whenever they like start from where the whole question counts,

@@ -117,11 +117,8 @@ bool canBeMoved(const Question& question, std::size_t head)
     const bool changed =
         std::ranges::any_of(question.progress.dropped, [&](const TaskId& id) { return id.service == head; });
     return !begun && !changed
-        && std::ranges::none_of(question.services[head].coats, [](const service::Coat& coat) {
-               return coat.gapMost || std::ranges::any_of(coat.groups, [](const service::RinseGroup& group) {
-                          return group.waterEarliest || group.waterLatest;
-                      });
-           });
+        && std::ranges::none_of(question.services[head].coats,
+                                [](const service::Coat& coat) { return coat.gapMost || coat.namesTimes(); });
 }
 
 std::vector<Pattern> patternsOf(const Question& question, std::size_t head, Meter& meter)

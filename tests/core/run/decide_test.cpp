@@ -41,6 +41,20 @@ TEST(Decide, RefusesWhatCannotBe)
     EXPECT_EQ(teller.facts.size(), 1u);
 }
 
+// What is wanted is for the plan; who has the mixture in hand decides.
+TEST(Decide, AZoneCanBeBegunBeforeItIsWanted)
+{
+    Service wanted = wig();
+    wanted.coats[0].zones[0].notBefore = clockAt(20);
+    Teller teller{wanted};
+    teller.setup.planner = stagger::plan;
+    teller.mustTell(Kind::Start, apply(0), clockAt(5));
+    EXPECT_EQ(teller.facts.size(), 1u);
+    const State state = teller.at(clockAt(6));
+    ASSERT_TRUE(state.plan);
+    EXPECT_TRUE((*state.plan)->broken.empty());
+}
+
 TEST(Decide, AnExtremeAgoIsRefusedAndNotReckonedWith)
 {
     Teller teller{wig()};

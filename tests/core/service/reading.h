@@ -37,7 +37,7 @@ inline const char* const richText = R"({
           "late": [{ "name": "Emulsify", "before": 3, "length": 3 }] },
         { "name": "Mids", "bowl": "Pale", "group": "Left", "apply": { "quickest": 8, "usual": 10, "slowest": 12 }, "clock": "first",
           "develop": { "least": 15, "target": 20, "most": 25 }, "looks": { "first": 5, "every": 5, "length": 1 },
-          "after": ["Root"], "reach": 2, "alone": true, "under": 2, "over": 0.5,
+          "after": ["Root"], "reach": 2, "alone": true, "under": 2, "over": 0.5, "not_before": "10:00",
           "where": ["crown mids", "piece 2 ends"] },
         { "name": "Ends", "bowl": "Pale", "group": "Right", "apply": 8, "develop": 15,
           "after": [{ "zone": "Mids", "longest_gap": 10 }, "Root"] }

@@ -190,6 +190,11 @@ TEST(Refusals, OfApplicationAndWindow)
         {"/coats/0/zones/1/over", "\"much\"",
          "coats[0].zones[1].over: \"much\" is not a harm; a harm is a number such as 1 or 2.5"},
         {"/coats/0/zones/1/alone", "1", "coats[0].zones[1].alone: 1 is neither true nor false"},
+        {"/coats/0/zones/1/not_before", "\"10 o'clock\"",
+         "coats[0].zones[1].not_before: \"10 o'clock\" is not a clock time; write \"14:30\", or "
+         "\"2026-10-25T14:30\" with the day"},
+        {"/coats/0/zones/1/not_before", "\"2126-01-01T10:00\"",
+         "coats[0].zones[1].not_before: is not between the years 2000 and 2099; mend the date"},
         {"/coats/0/zones/1/where/0", "\"crown root\"",
          "coats[0].zones[1].where[0]: \"crown root\" is not known; did you mean \"crown roots\"?"},
         {"/coats/0/zones/1/where/1", "\"crown mids\"",

@@ -77,6 +77,7 @@ BROKEN = [
     (["coats", 0, "zones", 0, "where"], ["crown root"]),
     (["coats", 0, "zones", 0, "where"], "crown roots"),
     (["coats", 0, "zones", 2, "after", 0], 3),
+    (["coats", 0, "zones", 2, "not_before"], 10),
 ]
 
 

@@ -139,6 +139,8 @@ Zone anyZone(std::size_t number, std::size_t bowls, std::size_t groups)
         if (*gen::arbitrary<bool>())
             zone.where.push_back(
                 {static_cast<Section>(section), *gen::element(Stretch::Roots, Stretch::Mids, Stretch::Ends)});
+    if (*gen::arbitrary<bool>())
+        zone.notBefore = anyMoment(25);
     return zone;
 }
 
