@@ -38,9 +38,34 @@ StrandPicture plannedPicture(const std::vector<core::service::Service>& services
         picture.strands.push_back(
             makeStrand(services[zone.service], id,
                        {zone.firstContact, zone.applicationEnd, zone.clockStart, zone.water}, plan.tasks));
+        if (const auto& at = services[zone.service].coats[zone.coat].zones[zone.zone].notBefore)
+            picture.strands.back().wanted = WantedStart{.at = *at};
     }
     if (!picture.strands.empty())
         completePicture(picture, services, plan.tasks, {coat});
+    return picture;
+}
+
+StrandPicture changedPicture(const std::vector<core::service::Service>& services,
+                             const core::stagger::PlanData& now, const core::stagger::PlanData& would,
+                             const TaskId& zone, const WantedStart& wanted)
+{
+    const CoatPlace coat{zone.service, zone.coat};
+    const StrandPicture before = plannedPicture(services, now, coat);
+    StrandPicture picture = plannedPicture(services, would, coat);
+    for (Strand& strand : picture.strands) {
+        const auto same = std::ranges::find(before.strands, strand.zone, &Strand::zone);
+        if (same != before.strands.end()
+            && (same->application != strand.application || same->water != strand.water))
+            strand.planned = PlannedStrand{same->application, same->water};
+        if (strand.zone == zone)
+            strand.wanted = wanted;
+    }
+    // A limit far away would leave no room for what it is about.
+    const Seconds room = (before.reach.until - before.reach.from) / 2;
+    const Instant furthest = std::min(wanted.latest.value_or(wanted.at), before.reach.until + room);
+    picture.reach = {std::min(before.reach.from, picture.reach.from),
+                     std::max({before.reach.until, picture.reach.until, wanted.at, furthest})};
     return picture;
 }
 

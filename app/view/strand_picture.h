@@ -60,6 +60,15 @@ struct PlannedStrand {
     friend bool operator==(const PlannedStrand&, const PlannedStrand&) = default;
 };
 
+/// A start that somebody wants, and, while it is being chosen, how far it can go.
+struct WantedStart {
+    Instant at;  ///< Not before.
+    std::optional<Instant> earliest{};
+    std::optional<Instant> latest{};
+
+    friend bool operator==(const WantedStart&, const WantedStart&) = default;
+};
+
 struct Strand {
     TaskId zone;  ///< The `Apply` of the zone.
     std::string name;
@@ -75,6 +84,7 @@ struct Strand {
     std::vector<JobMark> late;
     std::optional<StrandForecast> forecast{};
     std::optional<PlannedStrand> planned{};
+    std::optional<WantedStart> wanted{};
 
     [[nodiscard]] Seconds development() const { return water - clockStart; }
     [[nodiscard]] bool keepsItsWindow() const { return leastAt <= water && water <= mostAt; }
@@ -126,6 +136,13 @@ struct CoatPlace {
 /// What one coat will look like. Empty where the plan has none of it.
 StrandPicture plannedPicture(const std::vector<core::service::Service>& services,
                              const core::stagger::PlanData& plan, CoatPlace coat);
+
+/// What one coat would look like with another start of `zone`: `would` is the plan for that, `now` the plan
+/// as it is, which is shown behind it where it differs. Reaches as far as both, and as the room for the
+/// start.
+StrandPicture changedPicture(const std::vector<core::service::Service>& services,
+                             const core::stagger::PlanData& now, const core::stagger::PlanData& would,
+                             const TaskId& zone, const WantedStart& wanted);
 
 /// What the coats look like at `state.now`: what happened, and what is planned for the rest. Their strands
 /// are named with their heads where there are several.

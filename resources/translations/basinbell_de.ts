@@ -222,6 +222,14 @@
         <source>Type minutes, such as 12, 12.5 or 12:30.</source>
         <translation>Geben Sie Minuten ein, etwa 12, 12,5 oder 12:30.</translation>
     </message>
+<message>
+        <source>Not before</source>
+        <translation>Nicht vor</translation>
+    </message>
+    <message>
+        <source>The clock time that applying it is not to start before, as it can be pulled and kept on the strand; empty for whenever is best</source>
+        <translation>Die Uhrzeit, vor der das Auftragen nicht beginnen soll; sie lässt sich auch an der Strähne ziehen und behalten. Leer: wann immer es am besten ist</translation>
+    </message>
 </context>
 <context>
     <name>Demos</name>
@@ -3475,6 +3483,22 @@ gelöscht</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>In seinen Grenzen: %1; Wasser von %2 bis %3 in neun von zehn Läufen.</translation>
     </message>
+<message>
+        <source>Water %1</source>
+        <translation>Wasser %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Jetzt %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 bis %3</translation>
+    </message>
+        <message>
+        <source>Wanted not before %1.</source>
+        <translation>Gewünscht nicht vor %1.</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::ViewMenu</name>
@@ -4539,6 +4563,22 @@ gelöscht</translation>
         <source>Say how %1 turned out.</source>
         <translation>Sagen Sie, wie %1 geworden ist.</translation>
     </message>
+<message>
+        <source>%1 not before %2</source>
+        <translation>%1 nicht vor %2</translation>
+    </message>
+    <message>
+        <source>%1 as soon as it is best</source>
+        <translation>%1, sobald es am besten ist</translation>
+    </message>
+    <message>
+        <source>Let %1 start %2 earlier than was set for it</source>
+        <translation>%1 %2 früher beginnen lassen als festgelegt</translation>
+    </message>
+    <message>
+        <source>%1: not applied before the time that was set</source>
+        <translation>%1: nicht vor der festgelegten Zeit aufgetragen</translation>
+    </message>
 </context>
 <context>
     <name>Help</name>
@@ -4859,6 +4899,118 @@ gelöscht</translation>
     <message>
         <source>Go on  (Enter)</source>
         <translation>Weiter  (Enter)</translation>
+    </message>
+</context>
+<context>
+    <name>StartText</name>
+    <message>
+        <source>water %1 instead of %2</source>
+        <translation>Wasser %1 statt %2</translation>
+    </message>
+    <message>
+        <source>water of %1 %2 instead of %3</source>
+        <translation>Wasser für %1 %2 statt %3</translation>
+    </message>
+    <message>
+        <source>%1 develops %2 min instead of %3 min</source>
+        <translation>%1 wirkt %2 min statt %3 min ein</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n weitere Zone wirkt anders lange ein</numerusform>
+            <numerusform>%n weitere Zonen wirken anders lange ein</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>begin %1 instead of %2</source>
+        <translation>Beginn %1 statt %2</translation>
+    </message>
+    <message>
+        <source>done %1 instead of %2</source>
+        <translation>fertig %1 statt %2</translation>
+    </message>
+    <message>
+        <source>Every zone gets its target.</source>
+        <translation>Jede Zone erreicht ihr Ziel.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, as before.</source>
+        <translation>Insgesamt %1 Zonenminuten neben dem Ziel, wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
+        <translation>Insgesamt %1 Zonenminuten neben dem Ziel, zuvor %2; jede Grenze hält.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2, as planned</source>
+        <translation>%1 beginnt %2, wie geplant</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 instead of %3</source>
+        <translation>%1 beginnt %2 statt %3</translation>
+    </message>
+    <message>
+        <source>%1; nothing else changes.</source>
+        <translation>%1; sonst ändert sich nichts.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Applying may be less off its usual times.</source>
+        <translation>Das Auftragen darf weniger von seinen üblichen Zeiten abweichen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2.</source>
+        <translation>%1 kann nicht später als %2 beginnen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2: %3.</source>
+        <translation>%1 kann nicht später als %2 beginnen: %3.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
+        <translation>%1 beginnt von selbst %2; wählen lässt sich nur ein späterer Beginn.</translation>
+    </message>
+    <message>
+        <source>With %1 not before %2 nothing fits: %3.</source>
+        <translation>Mit %1 nicht vor %2 passt nichts: %3.</translation>
+    </message>
+    <message>
+        <source>%1 not before %2</source>
+        <translation>%1 nicht vor %2</translation>
+    </message>
+    <message>
+        <source>%1 whenever is best</source>
+        <translation>%1 wann immer es am besten ist</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StartBar</name>
+    <message>
+        <source>Keep this start</source>
+        <translation>Diesen Beginn behalten</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Loslassen</translation>
+    </message>
+    <message>
+        <source>%1: planning …</source>
+        <translation>%1: plant …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandGrip</name>
+    <message>
+        <source>Start of %1, minutes later than planned</source>
+        <translation>Beginn von %1, Minuten später als geplant</translation>
+    </message>
+    <message>
+        <source>Pull it to see what a later start does</source>
+        <translation>Ziehen zeigt, was ein späterer Beginn ausmacht</translation>
     </message>
 </context>
 </TS>

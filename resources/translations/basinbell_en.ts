@@ -80,4 +80,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>StartText</name>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n zone more develops for another time</numerusform>
+            <numerusform>%n zones more develop for another time</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

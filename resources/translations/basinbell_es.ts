@@ -222,6 +222,14 @@
         <source>Type minutes, such as 12, 12.5 or 12:30.</source>
         <translation>Escriba minutos, por ejemplo 12, 12,5 o 12:30.</translation>
     </message>
+<message>
+        <source>Not before</source>
+        <translation>No antes de</translation>
+    </message>
+    <message>
+        <source>The clock time that applying it is not to start before, as it can be pulled and kept on the strand; empty for whenever is best</source>
+        <translation>La hora antes de la cual no debe empezar su aplicación; también se arrastra y se guarda en el mechón. Vacío: cuando sea mejor</translation>
+    </message>
 </context>
 <context>
     <name>Demos</name>
@@ -3475,6 +3483,22 @@ borrada</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>Dentro de sus límites %1; agua de %2 a %3 nueve de cada diez veces.</translation>
     </message>
+<message>
+        <source>Water %1</source>
+        <translation>Agua %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Ahora %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 a %3</translation>
+    </message>
+        <message>
+        <source>Wanted not before %1.</source>
+        <translation>Deseado no antes de las %1.</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::ViewMenu</name>
@@ -4539,6 +4563,22 @@ borrada</translation>
         <source>Say how %1 turned out.</source>
         <translation>Diga cómo ha quedado %1.</translation>
     </message>
+<message>
+        <source>%1 not before %2</source>
+        <translation>%1 no antes de las %2</translation>
+    </message>
+    <message>
+        <source>%1 as soon as it is best</source>
+        <translation>%1 en cuanto sea mejor</translation>
+    </message>
+    <message>
+        <source>Let %1 start %2 earlier than was set for it</source>
+        <translation>Que %1 empiece %2 antes de lo fijado</translation>
+    </message>
+    <message>
+        <source>%1: not applied before the time that was set</source>
+        <translation>%1: no aplicado antes de la hora fijada</translation>
+    </message>
 </context>
 <context>
     <name>Help</name>
@@ -4859,6 +4899,118 @@ borrada</translation>
     <message>
         <source>Go on  (Enter)</source>
         <translation>Seguir  (Intro)</translation>
+    </message>
+</context>
+<context>
+    <name>StartText</name>
+    <message>
+        <source>water %1 instead of %2</source>
+        <translation>agua a las %1 en vez de las %2</translation>
+    </message>
+    <message>
+        <source>water of %1 %2 instead of %3</source>
+        <translation>agua de %1 a las %2 en vez de las %3</translation>
+    </message>
+    <message>
+        <source>%1 develops %2 min instead of %3 min</source>
+        <translation>%1 se expone %2 min en vez de %3 min</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n zona más se expone otro tiempo</numerusform>
+            <numerusform>%n zonas más se exponen otro tiempo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>begin %1 instead of %2</source>
+        <translation>inicio a las %1 en vez de las %2</translation>
+    </message>
+    <message>
+        <source>done %1 instead of %2</source>
+        <translation>fin a las %1 en vez de las %2</translation>
+    </message>
+    <message>
+        <source>Every zone gets its target.</source>
+        <translation>Cada zona alcanza su objetivo.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, as before.</source>
+        <translation>A %1 minutos-zona del objetivo en total, como antes.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
+        <translation>A %1 minutos-zona del objetivo en total, antes %2; se cumple cada límite.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2, as planned</source>
+        <translation>%1 empieza a las %2, como estaba planeado</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 instead of %3</source>
+        <translation>%1 empieza a las %2 en vez de las %3</translation>
+    </message>
+    <message>
+        <source>%1; nothing else changes.</source>
+        <translation>%1; no cambia nada más.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Applying may be less off its usual times.</source>
+        <translation>La aplicación puede desviarse menos de sus tiempos habituales.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2.</source>
+        <translation>%1 no puede empezar después de las %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2: %3.</source>
+        <translation>%1 no puede empezar después de las %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
+        <translation>%1 empieza por sí mismo a las %2; solo se puede elegir un inicio más tardío.</translation>
+    </message>
+    <message>
+        <source>With %1 not before %2 nothing fits: %3.</source>
+        <translation>Con %1 no antes de las %2 no cabe nada: %3.</translation>
+    </message>
+    <message>
+        <source>%1 not before %2</source>
+        <translation>%1 no antes de las %2</translation>
+    </message>
+    <message>
+        <source>%1 whenever is best</source>
+        <translation>%1 cuando sea mejor</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StartBar</name>
+    <message>
+        <source>Keep this start</source>
+        <translation>Guardar este inicio</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Soltar</translation>
+    </message>
+    <message>
+        <source>%1: planning …</source>
+        <translation>%1: planificando …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandGrip</name>
+    <message>
+        <source>Start of %1, minutes later than planned</source>
+        <translation>Inicio de %1, minutos después de lo planeado</translation>
+    </message>
+    <message>
+        <source>Pull it to see what a later start does</source>
+        <translation>Arrastre para ver qué hace un inicio más tardío</translation>
     </message>
 </context>
 </TS>

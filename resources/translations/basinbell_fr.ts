@@ -222,6 +222,14 @@
         <source>Type minutes, such as 12, 12.5 or 12:30.</source>
         <translation>Saisissez des minutes, par exemple 12, 12,5 ou 12:30.</translation>
     </message>
+<message>
+        <source>Not before</source>
+        <translation>Pas avant</translation>
+    </message>
+    <message>
+        <source>The clock time that applying it is not to start before, as it can be pulled and kept on the strand; empty for whenever is best</source>
+        <translation>L’heure avant laquelle son application ne doit pas commencer ; elle se tire et se garde aussi sur la mèche. Vide : au meilleur moment</translation>
+    </message>
 </context>
 <context>
     <name>Demos</name>
@@ -3475,6 +3483,22 @@ effacée</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>Dans ses limites %1 ; eau de %2 à %3 neuf fois sur dix.</translation>
     </message>
+<message>
+        <source>Water %1</source>
+        <translation>Eau %1</translation>
+    </message>
+    <message>
+        <source>Now %1</source>
+        <translation>Maintenant %1</translation>
+    </message>
+    <message>
+        <source>%1 min · %2 to %3</source>
+        <translation>%1 min · %2 à %3</translation>
+    </message>
+        <message>
+        <source>Wanted not before %1.</source>
+        <translation>Souhaité pas avant %1.</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::ViewMenu</name>
@@ -4539,6 +4563,22 @@ effacée</translation>
         <source>Say how %1 turned out.</source>
         <translation>Dites quel est le résultat pour %1.</translation>
     </message>
+<message>
+        <source>%1 not before %2</source>
+        <translation>%1 pas avant %2</translation>
+    </message>
+    <message>
+        <source>%1 as soon as it is best</source>
+        <translation>%1 dès que c’est le mieux</translation>
+    </message>
+    <message>
+        <source>Let %1 start %2 earlier than was set for it</source>
+        <translation>Que %1 commence %2 plus tôt que fixé</translation>
+    </message>
+    <message>
+        <source>%1: not applied before the time that was set</source>
+        <translation>%1 : pas appliqué avant l’heure fixée</translation>
+    </message>
 </context>
 <context>
     <name>Help</name>
@@ -4859,6 +4899,118 @@ effacée</translation>
     <message>
         <source>Go on  (Enter)</source>
         <translation>Continuer  (Entrée)</translation>
+    </message>
+</context>
+<context>
+    <name>StartText</name>
+    <message>
+        <source>water %1 instead of %2</source>
+        <translation>eau à %1 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>water of %1 %2 instead of %3</source>
+        <translation>eau de %1 à %2 au lieu de %3</translation>
+    </message>
+    <message>
+        <source>%1 develops %2 min instead of %3 min</source>
+        <translation>%1 pose %2 min au lieu de %3 min</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n autre zone pose un autre temps</numerusform>
+            <numerusform>%n autres zones posent un autre temps</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>begin %1 instead of %2</source>
+        <translation>début à %1 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>done %1 instead of %2</source>
+        <translation>fini à %1 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>Every zone gets its target.</source>
+        <translation>Chaque zone atteint sa cible.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, as before.</source>
+        <translation>À %1 minutes-zone de la cible en tout, comme avant.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
+        <translation>À %1 minutes-zone de la cible en tout, %2 avant ; chaque limite tient.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2, as planned</source>
+        <translation>%1 commence à %2, comme prévu</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 instead of %3</source>
+        <translation>%1 commence à %2 au lieu de %3</translation>
+    </message>
+    <message>
+        <source>%1; nothing else changes.</source>
+        <translation>%1 ; rien d’autre ne change.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>Applying may be less off its usual times.</source>
+        <translation>L’application peut moins s’écarter de ses durées habituelles.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2.</source>
+        <translation>%1 ne peut pas commencer après %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2: %3.</source>
+        <translation>%1 ne peut pas commencer après %2 : %3.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
+        <translation>%1 commence de soi-même à %2 ; seul un début plus tardif peut être choisi.</translation>
+    </message>
+    <message>
+        <source>With %1 not before %2 nothing fits: %3.</source>
+        <translation>Avec %1 pas avant %2, rien ne tient : %3.</translation>
+    </message>
+    <message>
+        <source>%1 not before %2</source>
+        <translation>%1 pas avant %2</translation>
+    </message>
+    <message>
+        <source>%1 whenever is best</source>
+        <translation>%1 au meilleur moment</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StartBar</name>
+    <message>
+        <source>Keep this start</source>
+        <translation>Garder ce début</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Relâcher</translation>
+    </message>
+    <message>
+        <source>%1: planning …</source>
+        <translation>%1 : planification …</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandGrip</name>
+    <message>
+        <source>Start of %1, minutes later than planned</source>
+        <translation>Début de %1, minutes après le prévu</translation>
+    </message>
+    <message>
+        <source>Pull it to see what a later start does</source>
+        <translation>Tirez pour voir l’effet d’un début plus tardif</translation>
     </message>
 </context>
 </TS>

@@ -144,7 +144,7 @@ core::stagger::Question withWishes(core::stagger::Question question, const core:
     for (const core::stagger::PlannedZone& zone : plan->zones) {
         if (dice.inHundred(50))
             question.services[zone.service].coats[zone.coat].zones[zone.zone].notBefore =
-                zone.firstContact + Seconds{dice.number(-3, 8)};
+                zone.firstContact + core::measure::Seconds{dice.number(-3, 8)};
     }
     return question;
 }

@@ -33,6 +33,11 @@ double StrandGeometry::x(view::Instant moment) const
     return m_plot.left() + m_plot.width() * static_cast<double>((moment - m_reach.from).count()) / whole;
 }
 
+double StrandGeometry::minuteWidth() const
+{
+    return m_plot.width() * 60 / static_cast<double>((m_reach.until - m_reach.from).count());
+}
+
 QRectF StrandGeometry::row(std::size_t strand) const
 {
     return {m_plot.left(), m_plot.top() + m_rowHeight * static_cast<double>(strand), m_plot.width(),

@@ -5,6 +5,8 @@
 
 #include <QRectF>
 
+#include <algorithm>
+
 namespace app::desktop {
 
 /// Where things of a strand picture are: moments become x, strands become rows.
@@ -13,6 +15,8 @@ public:
     StrandGeometry(const view::StrandPicture& picture, const QRectF& frame);
 
     [[nodiscard]] double x(view::Instant moment) const;
+    /// How far apart things are that lie a minute apart.
+    [[nodiscard]] double minuteWidth() const;
     [[nodiscard]] QRectF row(std::size_t strand) const;
     [[nodiscard]] QRectF handsRow(std::size_t pair) const;
     [[nodiscard]] QRectF gutter(const QRectF& row) const;
@@ -30,7 +34,7 @@ public:
     static double gutterWidth() { return Theme::scaled(168); }
     static double axisHeight() { return Theme::scaled(30); }
     static double handsHeight() { return Theme::scaled(30); }
-    static double leastRow() { return Theme::scaled(40); }
+    static double leastRow() { return std::max(44, Theme::scaled(40)); }  ///< It can be taken hold of.
     static double mostRow() { return Theme::scaled(84); }
 
     /// The height that `picture` needs at least.

@@ -46,6 +46,36 @@ void StrandPainter::paintPlanned(const Strand& strand, const QRectF& row)
     m_painter.drawLine(QPointF{water, centre(row) - 14}, QPointF{water, centre(row) + 14});
 }
 
+/// A pin that opens to the side on which the start may be, and posts where it can go no further.
+void StrandPainter::paintWanted(const Strand& strand, const QRectF& row)
+{
+    const double x = m_geometry.x(strand.wanted->at);
+    const double top = std::max(centre(row) - 17, row.top() + 2);
+    m_painter.setPen(pen(m_colours.ink, 2));
+    m_painter.drawLine(QPointF{x, top}, QPointF{x, centre(row) + 13});
+    QPainterPath flag{QPointF{x, top}};
+    flag.lineTo(x + 10, top + 4);
+    flag.lineTo(x, top + 8);
+    flag.closeSubpath();
+    m_painter.fillPath(flag, m_colours.ink);
+    if (strand.wanted->earliest)
+        paintStop(m_geometry.x(*strand.wanted->earliest), row, false);
+    if (strand.wanted->latest)
+        paintStop(m_geometry.x(*strand.wanted->latest), row, true);
+}
+
+/// With bars on the side that is closed.
+void StrandPainter::paintStop(double x, const QRectF& row, bool isLatest)
+{
+    const double outwards = isLatest ? 6 : -6;
+    const double y = centre(row);
+    m_painter.setPen(pen(m_colours.ink, 3));
+    m_painter.drawLine(QPointF{x, y - 14}, QPointF{x, y + 14});
+    m_painter.setPen(pen(m_colours.ink, 1.5));
+    for (const double bar : {-12.0, -4.0, 4.0})
+        m_painter.drawLine(QPointF{x, y + bar + 8}, QPointF{x + outwards, y + bar});
+}
+
 /// Above the ribbon's end: between these two ends water comes in nine runs of ten.
 void StrandPainter::paintForecast(const Strand& strand, const QRectF& row)
 {

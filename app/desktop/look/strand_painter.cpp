@@ -136,6 +136,8 @@ void StrandPainter::paintStrand(std::size_t place)
         paintPlanned(strand, row);
     if (strand.forecast)
         paintForecast(strand, row);
+    if (strand.wanted)
+        paintWanted(strand, row);
 }
 
 void StrandPainter::paintName(std::size_t place)

@@ -28,7 +28,8 @@ struct StrandWords {
 /// ends in the water; below it a track with its window: a bracket at least, a
 /// wedge at target, a bar at most. Hatched is being applied, fibres develop, an
 /// eye is a look, a wave a late job, a dashed track a window that is not kept,
-/// a bar with two ends between which water comes nine times in ten.
+/// a bar with two ends between which water comes nine times in ten, a pin a start that is wanted, a barred
+/// post as far as it can be.
 class StrandPainter {
 public:
     StrandPainter(QPainter& painter, const view::StrandPicture& picture, const QRectF& frame,
@@ -46,6 +47,8 @@ private:
     void paintRinse(const view::Strand& strand, const QRectF& row);
     void paintWindow(const view::Strand& strand, const QRectF& row, const QColor& colour);
     void paintForecast(const view::Strand& strand, const QRectF& row);
+    void paintWanted(const view::Strand& strand, const QRectF& row);
+    void paintStop(double x, const QRectF& row, bool isLatest);
     void paintPlanned(const view::Strand& strand, const QRectF& row);
     void paintMarks(const view::Strand& strand, const QRectF& row);
     void paintHands(std::size_t pair);

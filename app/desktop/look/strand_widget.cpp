@@ -78,6 +78,8 @@ QString StrandWidget::inWords() const
                        .arg(QString::fromStdString(strand.name), m_words.clock(strand.application.from),
                             m_words.clock(strand.application.until), m_words.clock(strand.water),
                             words::minutes(strand.development()));
+        if (strand.wanted)
+            strands << tr("Wanted not before %1.").arg(m_words.clock(strand.wanted->at));
         if (strand.forecast)
             strands << tr("Inside its limits %1; water from %2 to %3 in nine runs of ten.")
                            .arg(m_words.chance(strand), m_words.clock(strand.forecast->water.from),

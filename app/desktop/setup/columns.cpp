@@ -45,21 +45,32 @@ QString momentHelp()
     return Text::tr("Type a clock time, such as 14:30, or 2026-11-28 14:30 for another day.");
 }
 
-Column moment(QString title, QString tip, std::string key,
-              std::optional<core::measure::Instant> RinseGroup::*field, const Moments& moments)
+template <typename Item>
+Column moment(QString title, QString tip, std::string key, std::optional<core::measure::Instant> Item::*field,
+              const Moments& moments)
 {
     const auto read = [=](const edits::Service& service, const CellPlace& at) {
-        const auto& instant = makers::item<RinseGroup>(service, at).*field;
+        const auto& instant = makers::item<Item>(service, at).*field;
         return instant ? moments.text(*instant, service.timeZone, baseOf(service, moments)) : QString{};
     };
     const auto write = [=](edits::Service& service, const CellPlace& at, const QString& entry) {
         const auto instant = moments.of(entry, service.timeZone, baseOf(service, moments));
         if (!instant && !entry.trimmed().isEmpty())
             return false;
-        makers::item<RinseGroup>(service, at).*field = instant;
+        makers::item<Item>(service, at).*field = instant;
         return true;
     };
     return {std::move(title), std::move(tip), std::move(key), read, write, {}, momentHelp()};
+}
+
+std::vector<Column> allZoneColumns(const Moments& moments)
+{
+    std::vector<Column> columns = zoneColumns();
+    columns.push_back(moment(Text::tr("Not before"),
+                             Text::tr("The clock time that applying it is not to start before, as it can be "
+                                      "pulled and kept on the strand; empty for whenever is best"),
+                             "not_before", &core::service::Zone::notBefore, moments));
+    return columns;
 }
 
 std::vector<Column> groupColumns(const Moments& moments)
@@ -169,7 +180,7 @@ std::vector<Column> handsColumns(const Moments& moments)
 std::vector<Column> columnsOf(Part part, const Moments& moments)
 {
     switch (part) {
-    case Part::Zones: return zoneColumns();
+    case Part::Zones: return allZoneColumns(moments);
     case Part::Bowls: return bowlColumns();
     case Part::Groups: return groupColumns(moments);
     case Part::Coats: return coatColumns();

@@ -5,6 +5,9 @@
 #include "app/desktop/sentences.h"
 #include "app/desktop/setup/plan_text.h"
 #include "app/desktop/setup/reason_panel.h"
+#include "app/desktop/setup/start_bar.h"
+#include "app/desktop/setup/start_text.h"
+#include "app/desktop/setup/strand_grips.h"
 #include "app/desktop/words.h"
 #include "app/view/give_view.h"
 #include "app/view/lane_view.h"
@@ -55,6 +58,8 @@ PlanPanel::PlanPanel(const Theme& theme, ServiceDocument& document,
     , m_problems{new QListWidget}
     , m_reason{new ReasonPanel}
     , m_strands{new StrandWidget{theme}}
+    , m_grips{new StrandGrips{theme, *m_strands, m_wish}}
+    , m_bar{new StartBar}
 {
     build(theme);
     m_pause.setSingleShot(true);
@@ -85,6 +90,7 @@ void PlanPanel::build(const Theme& theme)
     m_picture = scroll;
     layout->addWidget(m_summary);
     layout->addWidget(m_holding);
+    layout->addWidget(m_bar);
     for (QWidget* part : {static_cast<QWidget*>(m_problems), static_cast<QWidget*>(m_reason), m_picture})
         layout->addWidget(part, 1);
     showOnly(m_picture);
@@ -106,6 +112,10 @@ void PlanPanel::connectParts()
     connect(&m_forecaster, &Forecaster::forecasted, this, &PlanPanel::takeForecast);
     connect(&m_cures, &CureSearch::changed, this, [this] { m_reason->showCures(m_cures, clock()); });
     connect(m_reason, &ReasonPanel::chosen, this, &PlanPanel::cure);
+    connect(&m_wish, &StartWish::changed, this, &PlanPanel::followWish);
+    connect(m_grips, &StrandGrips::kept, this, &PlanPanel::keepStart);
+    connect(m_bar, &StartBar::kept, this, &PlanPanel::keepStart);
+    connect(m_bar, &StartBar::letGo, &m_wish, &StartWish::letGo);
     connect(m_problems, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
         Q_EMIT problemChosen(item->data(HeadRole).toULongLong(),
                              item->data(PlaceRole).toString().toStdString());
@@ -135,6 +145,8 @@ void PlanPanel::showOnly(const QWidget* part)
 
 void PlanPanel::showCoat(std::size_t coat)
 {
+    if (coat != m_coat)
+        m_wish.letGo();
     m_coat = coat;
     if (m_plan)
         showPlan();
@@ -165,15 +177,17 @@ core::stagger::Question PlanPanel::question() const
 void PlanPanel::follow()
 {
     if (m_document.services() == m_asked) {  // Another head is shown of what is planned already.
+        m_wish.letGo();
         if (m_plan)
             showPlan();
         return;
     }
+    m_plan.reset();
+    m_forecast.reset();
+    m_wish.forgetPlan();
     m_planner.forget();
     m_cures.forget();
     m_forecaster.forget();
-    m_plan.reset();
-    m_forecast.reset();
     if (!m_document.isSound()) {
         m_asked.clear();
         m_pause.stop();
@@ -201,7 +215,8 @@ void PlanPanel::tellTime()
 
 void PlanPanel::askAgain()
 {
-    if (!m_document.isSound())
+    // A start that is tried out is compared with the plan as it is.
+    if (!m_document.isSound() || m_wish.isOn())
         return;
     m_askedAt = std::chrono::ceil<std::chrono::minutes>(m_now());
     m_planner.ask(question());
@@ -210,11 +225,14 @@ void PlanPanel::askAgain()
 void PlanPanel::take(const BackgroundPlanner::Outcome& outcome)
 {
     m_progress.stop();
+    if (m_wish.isOn())
+        return;  // Asked for before; the next minute asks again.
     if (!outcome)
         return showReason(outcome.error());
     if (m_plan && m_plan->data() == outcome->data())
         return;
     m_plan = *outcome;
+    m_wish.setPlan(question(), *m_plan);
     m_forecast.reset();
     m_cures.forget();
     showPlan();
@@ -231,19 +249,71 @@ void PlanPanel::takeForecast(const core::stagger::Forecast& forecast)
 
 void PlanPanel::showPlan()
 {
-    const auto& services = m_document.services();
-    const core::stagger::PlanData& plan = m_plan->data();
     showOnly(m_picture);
-    auto picture = view::plannedPicture(services, plan, {m_document.shownHead(), m_coat});
-    if (m_forecast)
-        view::addForecast(picture, services, *m_forecast);
+    showStrands();
+    say(*m_summary, plan_text::summary(m_plan->data(), m_document.services().size(), clock()));
+    showHolding();
+}
+
+/// As planned, or as they would be with a start that is tried out.
+void PlanPanel::showStrands()
+{
+    const auto& services = m_document.services();
+    view::StrandPicture picture;
+    if (m_wish.isOn()) {
+        view::WantedStart wanted{.at = m_wish.moment()};
+        if (const auto& range = m_wish.range()) {
+            wanted.earliest = range->earliest;
+            wanted.latest = range->latest;
+        }
+        picture =
+            view::changedPicture(services, m_plan->data(), m_wish.shown().data(), *m_wish.zone(), wanted);
+    } else {
+        picture = view::plannedPicture(services, m_plan->data(), {m_document.shownHead(), m_coat});
+        if (m_forecast)
+            view::addForecast(picture, services, *m_forecast);
+    }
     // The picture stays for a moment when a zone of it is gone from the document, so it keeps what it names.
     m_strands->showPicture(std::move(picture), clock(),
                            [services, head = m_document.shownHead()](const view::TaskId& id) {
                                return jobName(services, head, id);
                            });
-    say(*m_summary, plan_text::summary(plan, services.size(), clock()));
-    showHolding();
+    m_grips->place();
+}
+
+/// What is said of a start that is tried out takes the place of what is said of the plan.
+void PlanPanel::followWish()
+{
+    const bool says = m_wish.isOn() && (m_wish.isNews() || m_wish.stopped() != StartWish::Stopped::No);
+    if (says && m_bar->isHidden()) {
+        m_bar->setLeastHeight(m_summary->height()
+                              + (m_holding->isHidden() ? 0 : m_holding->height() + metrics::gapTiny));
+        m_summary->hide();
+        m_holding->hide();
+    }
+    if (says)
+        m_bar->tell(m_wish, m_document.services(), clock());
+    m_bar->setVisible(says);
+    m_summary->setVisible(!says);
+    if (m_plan) {
+        showHolding();
+        showStrands();
+    }
+    m_grips->describe(says ? m_bar->text() : QString{});
+}
+
+/// It becomes a change like any other, and is undone like any other.
+void PlanPanel::keepStart()
+{
+    if (!m_wish.isNews() || !m_bar->canKeep())
+        return;
+    const view::TaskId zone = *m_wish.zone();
+    const auto wanted = m_wish.wanted();
+    const std::string& name = m_document.services()[zone.service].coats[zone.coat].zones[zone.item].name;
+    const QString change = wanted ? start_text::kept(name, *wanted, clock()) : start_text::letGo(name);
+    m_document.edit(change, [zone, wanted](core::service::Service& service) {
+        service.coats[zone.coat].zones[zone.item].notBefore = wanted;
+    });
 }
 
 void PlanPanel::showHolding()
@@ -254,7 +324,7 @@ void PlanPanel::showHolding()
         said << plan_text::forecast(*m_forecast);
     said.removeAll(QString{});
     say(*m_holding, said.join(QLatin1Char{' '}));
-    m_holding->setVisible(!said.isEmpty());
+    m_holding->setVisible(!said.isEmpty() && m_bar->isHidden());
 }
 
 std::optional<print::PlanToPrint> PlanPanel::toPrint() const
@@ -267,6 +337,7 @@ std::optional<print::PlanToPrint> PlanPanel::toPrint() const
 void PlanPanel::showReason(const core::stagger::NoPlan& reason)
 {
     m_plan.reset();
+    m_wish.forgetPlan();
     m_strands->clear();
     showOnly(m_reason);
     m_holding->hide();

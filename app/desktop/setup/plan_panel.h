@@ -6,6 +6,7 @@
 #include "app/desktop/setup/cure_search.h"
 #include "app/desktop/setup/forecaster.h"
 #include "app/desktop/setup/service_document.h"
+#include "app/desktop/setup/start_wish.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -16,6 +17,8 @@ class QListWidget;
 namespace app::desktop {
 
 class ReasonPanel;
+class StartBar;
+class StrandGrips;
 
 /// The stagger of the service in Set-up, planned again as it is typed: the strands with what they hold for
 /// and their forecast, or what is wrong, or why nothing fits and what would. Never the plan of what was.
@@ -58,7 +61,10 @@ private:
     void takeForecast(const core::stagger::Forecast& forecast);
     void cure(std::size_t place);
     void showPlan();
+    void showStrands();
     void showHolding();
+    void followWish();
+    void keepStart();
     void showReason(const core::stagger::NoPlan& reason);
     void showProblems();
     void addProblems(std::size_t head);
@@ -74,6 +80,7 @@ private:
     BackgroundPlanner m_planner;
     CureSearch m_cures;
     Forecaster m_forecaster;
+    StartWish m_wish;
     QTimer m_pause;   ///< Between the last key and planning.
     QTimer m_minute;  ///< Without a time to be ready by the plan starts now, and now moves.
     QTimer m_progress;
@@ -89,6 +96,8 @@ private:
     QListWidget* m_problems;
     ReasonPanel* m_reason;
     StrandWidget* m_strands;
+    StrandGrips* m_grips;
+    StartBar* m_bar;
     QWidget* m_picture = nullptr;
 };
 

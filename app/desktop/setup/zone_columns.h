@@ -4,6 +4,7 @@
 
 namespace app::desktop {
 
+/// But for the clock time, which needs a clock.
 std::vector<Column> zoneColumns();
 
 }  // namespace app::desktop

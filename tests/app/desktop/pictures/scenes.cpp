@@ -1,6 +1,7 @@
 #include "tests/app/desktop/pictures/scenes.h"
 
 #include "app/desktop/look/strand_widget.h"
+#include "app/desktop/setup/strand_grip.h"
 #include "app/desktop/tour/tour_window.h"
 
 #include <QAction>
@@ -29,6 +30,23 @@ void openDemo(Rig& rig)
 {
     rig.window->files().openDemo(QStringLiteral("wig-room-three-zones"));
     awaitPlan(rig);
+}
+
+/// The first strand, later by more than it can be so that all is ready in time.
+void pullAStrand(Rig& rig)
+{
+    openDemo(rig);
+    rig.window->document().edit(QStringLiteral("a promise"), [&](core::service::Service& service) {
+        service.readyBy = rig.clock->now() + std::chrono::minutes{65};
+    });
+    awaitPlan(rig);
+    auto* grip = rig.find<app::desktop::StrandGrip>("grip1");
+    grip->setFocus();
+    QTest::keyClick(grip, Qt::Key_Right);
+    Rig::wait([&] { return grip->maximum() < 24 * 60; });
+    for (int press = 0; press < 3; ++press)
+        QTest::keyClick(grip, Qt::Key_Right, Qt::ShiftModifier);
+    Rig::wait([&] { return rig.find<QPushButton>("keepStart")->isEnabled(); });
 }
 
 /// Answers what is asked for first, at its time, so many times.
@@ -245,6 +263,7 @@ std::vector<Scene> scenes()
     std::vector<Scene> all{
         {QStringLiteral("setup"), openDemo},
         {QStringLiteral("setup-before"), prepareInPart},
+        {QStringLiteral("setup-pulled"), pullAStrand},
         {QStringLiteral("setup-head"), placeOnHead},
         {QStringLiteral("setup-heads"), openPremiere},
         {QStringLiteral("setup-nothing-fits"), promiseTooMuch},

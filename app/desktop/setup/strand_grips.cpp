@@ -1,0 +1,90 @@
+#include "app/desktop/setup/strand_grips.h"
+
+#include "app/desktop/look/metrics.h"
+
+#include <QEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace app::desktop {
+
+StrandGrips::StrandGrips(const Theme& theme, StrandWidget& strands, StartWish& wish)
+    : QObject{&strands}
+    , m_theme{theme}
+    , m_strands{strands}
+    , m_wish{wish}
+{
+    strands.installEventFilter(this);
+}
+
+StrandGrip* StrandGrips::make()
+{
+    auto* grip = new StrandGrip{m_theme, &m_strands};
+    connect(grip, &StrandGrip::pulled, this, [this, grip](int minutes) {
+        m_wish.tryOut(grip->zone(), minutes);
+        place();  // What it resists to it does not show either.
+    });
+    connect(grip, &StrandGrip::released, this, &StrandGrips::release);
+    connect(grip, &StrandGrip::letGo, &m_wish, &StartWish::letGo);
+    connect(grip, &StrandGrip::kept, this, &StrandGrips::kept);
+    QWidget* const before = m_grips.empty() ? static_cast<QWidget*>(&m_strands) : m_grips.back();
+    QWidget::setTabOrder(before, grip);
+    return grip;
+}
+
+/// A strand that was only touched is as it was.
+void StrandGrips::release()
+{
+    if (m_wish.isOn() && !m_wish.isNews() && m_wish.stopped() == StartWish::Stopped::No)
+        m_wish.letGo();
+}
+
+void StrandGrips::place()
+{
+    const view::StrandPicture& picture = m_strands.picture();
+    while (m_grips.size() < picture.strands.size())
+        m_grips.push_back(make());
+    const StrandGeometry geometry{picture, QRectF{m_strands.rect()}};
+    for (std::size_t strand = 0; strand < m_grips.size(); ++strand) {
+        const bool isThere = strand < picture.strands.size();
+        if (isThere)
+            placeOne(*m_grips[strand], strand, geometry);
+        m_grips[strand]->setVisible(isThere);
+    }
+}
+
+void StrandGrips::placeOne(StrandGrip& grip, std::size_t place, const StrandGeometry& geometry)
+{
+    const view::Strand& strand = m_strands.picture().strands[place];
+    grip.setZone(strand.zone, QString::fromStdString(strand.name));
+    const bool isTried = m_wish.isOn() && m_wish.zone() == strand.zone;
+    if (isTried)
+        grip.showValue(m_wish.minutes(), m_wish.least(), m_wish.most());
+    else
+        grip.showValue(0, std::nullopt, std::nullopt);
+    grip.setTrying(isTried);
+    grip.setMinuteWidth(geometry.minuteWidth());
+    const QRectF row = geometry.row(place);
+    const double left =
+        std::max(geometry.x(strand.application.from) - StrandGrip::handle, row.left() - StrandGrip::handle);
+    const double right = std::max(geometry.x(strand.water), left + metrics::target);
+    const int top = static_cast<int>(std::ceil(row.top()));
+    grip.setGeometry(static_cast<int>(left), top, static_cast<int>(right - left),
+                     static_cast<int>(std::floor(row.bottom())) - top);
+}
+
+void StrandGrips::describe(const QString& text)
+{
+    for (StrandGrip* grip : m_grips)
+        grip->setAccessibleDescription(m_wish.isOn() && m_wish.zone() == grip->zone() ? text : QString{});
+}
+
+bool StrandGrips::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Resize)
+        place();
+    return QObject::eventFilter(watched, event);
+}
+
+}  // namespace app::desktop
