@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>Die Gebrauchsanweisung des Produkts geht vor. Wo sie von diesem Plan abweicht, hat sie recht: Ändern Sie den Auftrag und planen Sie neu.</translation>
     </message>
     <message>
@@ -222,7 +222,7 @@
         <source>Type minutes, such as 12, 12.5 or 12:30.</source>
         <translation>Geben Sie Minuten ein, etwa 12, 12,5 oder 12:30.</translation>
     </message>
-<message>
+    <message>
         <source>Not before</source>
         <translation>Nicht vor</translation>
     </message>
@@ -393,6 +393,229 @@
     </message>
 </context>
 <context>
+    <name>Help</name>
+    <message>
+        <source>Hatched: the mixture is being applied.</source>
+        <translation>Schraffiert: Die Mischung wird aufgetragen.</translation>
+    </message>
+    <message>
+        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
+        <translation>Die Spüllinie: Wasser. Zonen, die zusammen ausgespült werden, enden am selben Ufer.</translation>
+    </message>
+    <message>
+        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
+        <translation>Unter jeder Strähne ihre Grenzen: Die Klammer ist die kürzeste Einwirkzeit, der Keil das Ziel, der Balken die längste.</translation>
+    </message>
+    <message>
+        <source>Set-up: what is wanted, and the plan that comes of it</source>
+        <translation>Vorbereitung: was gewünscht ist, und der Plan dazu</translation>
+    </message>
+    <message>
+        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
+        <translation>In der Tabelle: was auf welche Zone kommt, wie lange Sie zum Auftragen brauchen, und wie lange jede Zone einwirken darf. Nehmen Sie die Zeiten aus der Gebrauchsanweisung des Produkts.</translation>
+    </message>
+    <message>
+        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
+        <translation>Darunter: der Plan. Er sagt, wann jede Zone zu beginnen ist, damit alle rechtzeitig ans Waschbecken kommen und eine Person das schafft. Nach jeder Änderung wird er neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
+        <translation>Danach: Wenn der Plan stimmt, starten Sie die Bahnen. Sie sagen Ihnen, was wann zu tun ist. Bis dahin ertönt nichts, und alles lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>A strand with fibres: the zone develops. It swells until the target.</source>
+        <translation>Eine Strähne mit Fasern: Die Zone wirkt ein. Bis zum Ziel wird sie dicker.</translation>
+    </message>
+    <message>
+        <source>Dashed: that limit is not kept.</source>
+        <translation>Gestrichelt: Diese Grenze wird nicht eingehalten.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair, a strand test.</source>
+        <translation>Ein Auge: das Haar ansehen, ein Strähnentest.</translation>
+    </message>
+    <message>
+        <source>A box with a wave: a late job, such as emulsifying.</source>
+        <translation>Ein Kasten mit Welle: eine späte Arbeit, etwa Emulgieren.</translation>
+    </message>
+    <message>
+        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
+        <translation>Ein Strich mit zwei Enden: In neun von zehn Läufen kommt Wasser dazwischen.</translation>
+    </message>
+    <message>
+        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
+        <translation>Kästen an einem Namen: was diese Person tut. Gestrichelt heißt: an einem anderen Kopf.</translation>
+    </message>
+    <message>
+        <source>start the lanes</source>
+        <translation>Bahnen starten</translation>
+    </message>
+    <message>
+        <source>change the cell, go to the next</source>
+        <translation>Zelle ändern, zur nächsten</translation>
+    </message>
+    <message>
+        <source>undo the last change</source>
+        <translation>letzte Änderung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>before the start: what is open</source>
+        <translation>vor dem Start: was offen ist</translation>
+    </message>
+    <message>
+        <source>sound check</source>
+        <translation>Tonprobe</translation>
+    </message>
+    <message>
+        <source>print the plan</source>
+        <translation>Plan drucken</translation>
+    </message>
+    <message>
+        <source>record cards</source>
+        <translation>Karteikarten</translation>
+    </message>
+    <message>
+        <source>to Set-up, to Lanes</source>
+        <translation>zur Vorbereitung, zu den Bahnen</translation>
+    </message>
+    <message>
+        <source>the cautions</source>
+        <translation>die Warnhinweise</translation>
+    </message>
+    <message>
+        <source>it is done: answer the one thing to do</source>
+        <translation>es ist getan: beantwortet, was zu tun ist</translation>
+    </message>
+    <message>
+        <source>a look: leave it on, look again, rinse this zone</source>
+        <translation>eine Kontrolle: drauf lassen, nochmals ansehen, diese Zone ausspülen</translation>
+    </message>
+    <message>
+        <source>look again a minute sooner, later</source>
+        <translation>eine Minute früher, später nochmals ansehen</translation>
+    </message>
+    <message>
+        <source>leave all that were looked at together</source>
+        <translation>alle drauf lassen, die zusammen kontrolliert wurden</translation>
+    </message>
+    <message>
+        <source>the tone seen</source>
+        <translation>der gesehene Ton</translation>
+    </message>
+    <message>
+        <source>skip this look or late job</source>
+        <translation>diese Kontrolle oder späte Arbeit auslassen</translation>
+    </message>
+    <message>
+        <source>quiet for a while; let it sound again</source>
+        <translation>eine Weile still; wieder ertönen lassen</translation>
+    </message>
+    <message>
+        <source>the last answer was earlier</source>
+        <translation>die letzte Antwort war früher</translation>
+    </message>
+    <message>
+        <source>undo the last answer</source>
+        <translation>letzte Antwort zurücknehmen</translation>
+    </message>
+    <message>
+        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
+        <translation>mehr: jemand geht oder kommt, Wärme, eine Zone mehr, eine frühere Antwort</translation>
+    </message>
+    <message>
+        <source>what can be chosen, where not every limit can hold</source>
+        <translation>was gewählt werden kann, wenn nicht jede Grenze halten kann</translation>
+    </message>
+    <message>
+        <source>how it turned out</source>
+        <translation>wie es geworden ist</translation>
+    </message>
+    <message>
+        <source>to be read from afar, and back</source>
+        <translation>von weitem zu lesen, und zurück</translation>
+    </message>
+    <message>
+        <source>print the run as it stands</source>
+        <translation>den Lauf drucken, wie er steht</translation>
+    </message>
+    <message>
+        <source>Lanes: what to do now, and how long is left</source>
+        <translation>Bahnen: was jetzt zu tun ist, und wie lange noch</translation>
+    </message>
+    <message>
+        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
+        <translation>Oben steht das eine, was zu tun ist. Tun Sie es, dann drücken Sie den großen Knopf oder Enter. Die Zeiten zählen ab dem Drücken.</translation>
+    </message>
+    <message>
+        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
+        <translation>Jede Bahn ist eine Zone. Die großen Ziffern zählen herunter bis zu dem, was für sie als Nächstes kommt; mit einem Plus zählen sie, wie lange es überfällig ist.</translation>
+    </message>
+    <message>
+        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
+        <translation>Wenn ein Alarm das Fenster füllt: Tun Sie, was er sagt, dann beantworten Sie ihn. Bis dahin ertönt er. Zu spät oder aus Versehen gedrückt? Sagen Sie, dass es früher war, oder nehmen Sie es zurück; der Plan wird neu gemacht.</translation>
+    </message>
+    <message>
+        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
+        <translation>Danach: Wenn alles ausgespült und trocken ist, sagen Sie, wie es geworden ist, und legen Sie den Lauf weg. Seine Karteikarte bleibt.</translation>
+    </message>
+    <message>
+        <source>Filled as far as it has developed. The upright line is now.</source>
+        <translation>Gefüllt, so weit es eingewirkt hat. Die senkrechte Linie ist jetzt.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair. With a tick: done.</source>
+        <translation>Ein Auge: das Haar ansehen. Mit Haken: erledigt.</translation>
+    </message>
+    <message>
+        <source>Record cards: what was done, and how it turned out</source>
+        <translation>Karteikarten: was getan wurde, und wie es geworden ist</translation>
+    </message>
+    <message>
+        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
+        <translation>Jeder beendete Lauf hat eine Karte: was jede Zone bekam, wann es aufgetragen wurde und wann Wasser kam, was gesehen wurde, und wie es geworden ist.</translation>
+    </message>
+    <message>
+        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
+        <translation>Danach: Beginnen Sie den nächsten Durchgang mit einer Karte. Was für das nächste Mal notiert wurde, bleibt dort im Blick.</translation>
+    </message>
+    <message>
+        <source>The strands as they really went.</source>
+        <translation>Die Strähnen, wie sie wirklich verliefen.</translation>
+    </message>
+    <message>
+        <source>Dashes: where the first plan had them.</source>
+        <translation>Striche: wo der erste Plan sie hatte.</translation>
+    </message>
+    <message>
+        <source>start the next coat from it</source>
+        <translation>den nächsten Durchgang damit beginnen</translation>
+    </message>
+    <message>
+        <source>print it, save it as a PDF</source>
+        <translation>drucken, als PDF speichern</translation>
+    </message>
+    <message>
+        <source>another card</source>
+        <translation>eine andere Karte</translation>
+    </message>
+    <message>
+        <source>read on in this help, and back</source>
+        <translation>in dieser Hilfe weiterlesen, und zurück</translation>
+    </message>
+    <message>
+        <source>this help, and away with it</source>
+        <translation>diese Hilfe, und wieder weg</translation>
+    </message>
+    <message>
+        <source>a short tour on a demo</source>
+        <translation>ein kurzer Rundgang mit einem Beispiel</translation>
+    </message>
+    <message>
+        <source>open, save</source>
+        <translation>öffnen, speichern</translation>
+    </message>
+</context>
+<context>
     <name>Journal</name>
     <message>
         <source>There is no such run.</source>
@@ -546,7 +769,7 @@
         <translation>Der Auftrag, der geöffnet wird; mehrere werden zusammen geplant, je ein Kopf.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Das Protokoll und den Zustand des Fensters in DIR aufbewahren.</translation>
     </message>
     <message>
@@ -782,15 +1005,15 @@
         <translation>Spielen Sie jeden Alarm ab und hören Sie von Ihrem Arbeitsplatz aus zu. Solange niemand sie gehört hat, füllt jeder fällige Schritt sofort den Bildschirm.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Welche Tests es gibt, wann sie gemacht werden und wer sie abliest, sagen die Gebrauchsanweisung des Produkts, örtliche Vorschriften und die zugelassene Berufspraxis. Dass sie hier stehen, macht nichts sicher.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
         <translation>Probieren Sie die Mischung zuerst an einer Strähne dieses Haars, wie es die Gebrauchsanweisung des Produkts sagt.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
         <translation>Handschuhe und Schürze an, frische Luft im Raum und Augenschutz, solange Pulver gemischt wird. Was sonst noch nötig ist, sagen die Gebrauchsanweisung des Produkts und örtliche Vorschriften.</translation>
     </message>
     <message>
@@ -1233,7 +1456,7 @@
         <translation>Die Uhr dieses Rechners zeigt eine frühere Zeit als bei der letzten Antwort dieses Laufs. Stellen Sie die Uhr richtig und starten Sie neu, sonst ist jede gezeigte Zeit falsch.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Dieser Rechner wurde seit diesem Lauf neu gestartet, daher geht der Lauf wieder nach der Uhr des Rechners. Geht sie falsch, ist auch jede gezeigte Zeit falsch.</translation>
     </message>
     <message numerus="yes">
@@ -1285,6 +1508,92 @@
     <message>
         <source>%1 (no voice was found)</source>
         <translation>%1 (keine Stimme gefunden)</translation>
+    </message>
+</context>
+<context>
+    <name>StartText</name>
+    <message>
+        <source>water %1 instead of %2</source>
+        <translation>Wasser %1 statt %2</translation>
+    </message>
+    <message>
+        <source>water of %1 %2 instead of %3</source>
+        <translation>Wasser für %1 %2 statt %3</translation>
+    </message>
+    <message>
+        <source>%1 develops %2 min instead of %3 min</source>
+        <translation>%1 wirkt %2 min statt %3 min ein</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n weitere Zone wirkt anders lange ein</numerusform>
+            <numerusform>%n weitere Zonen wirken anders lange ein</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>begin %1 instead of %2</source>
+        <translation>Beginn %1 statt %2</translation>
+    </message>
+    <message>
+        <source>done %1 instead of %2</source>
+        <translation>fertig %1 statt %2</translation>
+    </message>
+    <message>
+        <source>Every zone gets its target.</source>
+        <translation>Jede Zone erreicht ihr Ziel.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, as before.</source>
+        <translation>Insgesamt %1 Zonenminuten neben dem Ziel, wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
+        <translation>Insgesamt %1 Zonenminuten neben dem Ziel, zuvor %2; jede Grenze hält.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2, as planned</source>
+        <translation>%1 beginnt %2, wie geplant</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 instead of %3</source>
+        <translation>%1 beginnt %2 statt %3</translation>
+    </message>
+    <message>
+        <source>%1; nothing else changes.</source>
+        <translation>%1; sonst ändert sich nichts.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Applying may be less off its usual times.</source>
+        <translation>Das Auftragen darf weniger von seinen üblichen Zeiten abweichen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2.</source>
+        <translation>%1 kann nicht später als %2 beginnen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2: %3.</source>
+        <translation>%1 kann nicht später als %2 beginnen: %3.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
+        <translation>%1 beginnt von selbst %2; wählen lässt sich nur ein späterer Beginn.</translation>
+    </message>
+    <message>
+        <source>With %1 not before %2 nothing fits: %3.</source>
+        <translation>Mit %1 nicht vor %2 passt nichts: %3.</translation>
+    </message>
+    <message>
+        <source>%1 not before %2</source>
+        <translation>%1 nicht vor %2</translation>
+    </message>
+    <message>
+        <source>%1 whenever is best</source>
+        <translation>%1 wann immer es am besten ist</translation>
     </message>
 </context>
 <context>
@@ -1398,7 +1707,7 @@
         <translation>Farbe ganzer Kopf</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Die Zeiten sind gängige Praxis: Tragen Sie die der Gebrauchsanweisung ein.</translation>
     </message>
     <message>
@@ -1997,7 +2306,7 @@
         <translation>&amp;Fertig um</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>Name des Auftrags</translation>
     </message>
     <message>
@@ -2359,7 +2668,7 @@
         <translation>Diesen Kopf entfernen</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Diese Zeiten sind gängige Praxis, nicht die eines Produkts. Tragen Sie ein, was die Gebrauchsanweisung sagt, und vermerken Sie es bei der Schale.</translation>
     </message>
     <message>
@@ -2383,12 +2692,47 @@
         <translation>H&amp;eißt</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>Name des Kopfes</translation>
     </message>
     <message>
         <source>%1 (something is wrong)</source>
         <translation>%1 (etwas stimmt nicht)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpMenu</name>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>This &amp;page</source>
+        <translation>Diese &amp;Seite</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Warnhinweise</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour (not while lanes run)</source>
+        <translation>Ein kurzer &amp;Rundgang (nicht während Bahnen laufen)</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour</source>
+        <translation>Ein kurzer &amp;Rundgang</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpSheet</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Schließen  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>keys</comment>
+        <translation>%1</translation>
     </message>
 </context>
 <context>
@@ -2496,7 +2840,7 @@
         <translation>%1 ist aufgegeben.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>Wärme ist an. Was sie mit den Mischungen macht, sagt nur die Gebrauchsanweisung.</translation>
     </message>
     <message>
@@ -2674,14 +3018,6 @@
     <message>
         <source>&amp;End this run …</source>
         <translation>Lauf &amp;beenden …</translation>
-    </message>
-    <message>
-        <source>&amp;Help</source>
-        <translation>&amp;Hilfe</translation>
-    </message>
-    <message>
-        <source>&amp;Cautions</source>
-        <translation>&amp;Warnhinweise</translation>
     </message>
     <message>
         <source>not saved anywhere yet</source>
@@ -3094,7 +3430,7 @@
         <translation>%1 von %2 auf %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: „%2“ wurde nicht verstanden. %3</translation>
     </message>
 </context>
@@ -3194,7 +3530,7 @@
         <translation>Keine bekannte Änderung macht es passend, auch nicht zwei zusammen.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend: Es wurde mit der Änderung geplant. Die kleinste kommt zuerst; die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -3202,7 +3538,7 @@
         <translation>Die Zeit reichte nicht, um zu finden, womit es passen würde.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Jede davon macht es passend; es kann mehr geben. Die Gebrauchsanweisung geht allen vor.</translation>
     </message>
     <message>
@@ -3374,7 +3710,7 @@ gelöscht</translation>
         <source>O&amp;n the head</source>
         <translation>A&amp;m Kopf</translation>
     </message>
-<message>
+    <message>
         <source>A short tour  (Shift+F1)</source>
         <translation>Ein kurzer Rundgang  (Umschalt+F1)</translation>
     </message>
@@ -3459,6 +3795,21 @@ gelöscht</translation>
     </message>
 </context>
 <context>
+    <name>app::desktop::StartBar</name>
+    <message>
+        <source>Keep this start</source>
+        <translation>Diesen Beginn behalten</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Loslassen</translation>
+    </message>
+    <message>
+        <source>%1: planning …</source>
+        <translation>%1: plant …</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::StepButton</name>
     <message>
         <source>%1: answer it now</source>
@@ -3467,6 +3818,17 @@ gelöscht</translation>
     <message>
         <source>Press when this happens sooner: %1</source>
         <translation>Drücken, wenn dies früher geschieht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandGrip</name>
+    <message>
+        <source>Start of %1, minutes later than planned</source>
+        <translation>Beginn von %1, Minuten später als geplant</translation>
+    </message>
+    <message>
+        <source>Pull it to see what a later start does</source>
+        <translation>Ziehen zeigt, was ein späterer Beginn ausmacht</translation>
     </message>
 </context>
 <context>
@@ -3483,21 +3845,68 @@ gelöscht</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>In seinen Grenzen: %1; Wasser von %2 bis %3 in neun von zehn Läufen.</translation>
     </message>
-<message>
-        <source>Water %1</source>
-        <translation>Wasser %1</translation>
-    </message>
     <message>
-        <source>Now %1</source>
-        <translation>Jetzt %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 bis %3</translation>
-    </message>
-        <message>
         <source>Wanted not before %1.</source>
         <translation>Gewünscht nicht vor %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::TourWindow</name>
+    <message>
+        <source>A short tour – Basinbell</source>
+        <translation>Ein kurzer Rundgang – Basinbell</translation>
+    </message>
+    <message>
+        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
+        <translation>Ein Rundgang: Nichts davon ist echt. Nichts ertönt, und nichts wird aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>Leave the tour  (Esc)</source>
+        <translation>Rundgang verlassen  (Esc)</translation>
+    </message>
+    <message>
+        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
+        <translation>Das ist die Vorbereitung mit einem Beispiel. Jede Strähne ist eine Zone des Haars, und alle enden an der Spüllinie: Sie kommen zusammen zum Wasser. Der Plan sagt, wann jede zu beginnen ist.</translation>
+    </message>
+    <message>
+        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
+        <translation>Jetzt läuft es. Oben steht das eine, was zu tun ist, mit einem großen Knopf: Tun Sie es, und drücken Sie. Hier tut es Enter, und die Zeit vergeht schnell.</translation>
+    </message>
+    <message>
+        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
+        <translation>Das Auftragen hat vier Minuten länger gedauert. Der Plan wurde sofort neu gemacht, und die Zeile oben sagt, was sich geändert hat.</translation>
+    </message>
+    <message>
+        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
+        <translation>Eine Kontrolle ist fällig, ein Strähnentest. Was Sie sehen, beantworten Sie mit einem Druck: drauf lassen, nochmals ansehen oder diese Zone ausspülen. Hier bleibt es drauf.</translation>
+    </message>
+    <message>
+        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
+        <translation>Wasser ist fällig. So ein Alarm füllt das Fenster und ertönt, bis er beantwortet ist; alle Bahnen bleiben darunter im Blick.</translation>
+    </message>
+    <message>
+        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
+        <translation>Alles ist getan. Bei einem echten Lauf sagen Sie jetzt, wie es geworden ist, und seine Karteikarte bleibt. F1 erklärt jede Seite.</translation>
+    </message>
+    <message>
+        <source>Time goes by quickly. What is asked for is answered for you.</source>
+        <translation>Die Zeit vergeht schnell. Was gefragt wird, wird für Sie beantwortet.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Skip ahead  (Enter)</source>
+        <translation>Vorspringen  (Enter)</translation>
+    </message>
+    <message>
+        <source>Close the tour  (Enter)</source>
+        <translation>Rundgang schließen  (Enter)</translation>
+    </message>
+    <message>
+        <source>Go on  (Enter)</source>
+        <translation>Weiter  (Enter)</translation>
     </message>
 </context>
 <context>
@@ -3772,11 +4181,11 @@ gelöscht</translation>
         <translation>Was später geändert wurde, baut darauf auf. Machen Sie zuerst die spätere Änderung rückgängig.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Was über „%1“ gesagt wurde, kam nach dieser Änderung, die es gebracht hat. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>„%1“ hat seitdem begonnen. Machen Sie das zuerst rückgängig.</translation>
     </message>
     <message>
@@ -3840,7 +4249,7 @@ gelöscht</translation>
         <translation>Das ist keine Kontrolle. Wählen Sie die Kontrolle, die gemacht wurde.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>„%1“ wurde schon beantwortet. Um das zu berichtigen, machen Sie es rückgängig.</translation>
     </message>
     <message>
@@ -3872,7 +4281,7 @@ gelöscht</translation>
         <translation>Was zu sehen war, gehört zu einer Kontrolle. Beantworten Sie damit die Kontrolle dieser Zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Diese Zone hat nichts wie „%1“, das hätte getan werden können.</translation>
     </message>
     <message>
@@ -3892,7 +4301,7 @@ gelöscht</translation>
         <translation>Sie betrifft diese Zone schon.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>Für „%1“ ist keine Zone übrig: Alle wurden allein ausgespült oder ausgelassen.</translation>
     </message>
     <message>
@@ -3900,7 +4309,7 @@ gelöscht</translation>
         <translation>%1 ist nicht aufgetragen. Lassen Sie es zuerst aus, oder spülen Sie die anderen Zonen allein aus.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>„%1“ hat begonnen, es kann also nichts mehr dafür aufgetragen werden. Machen Sie das rückgängig, wenn es ein Irrtum war.</translation>
     </message>
     <message>
@@ -3980,7 +4389,7 @@ gelöscht</translation>
         <translation>%1 bis zu %2 nach dem Mischen verwenden (jetzt %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Nur wenn die Gebrauchsanweisung es erlaubt.</translation>
     </message>
     <message>
@@ -4288,7 +4697,7 @@ gelöscht</translation>
         <translation>liegt vor dem Frühesten; vertauschen Sie sie</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>ist leer; nennen Sie mindestens eine Spülgruppe</translation>
     </message>
     <message>
@@ -4364,7 +4773,7 @@ gelöscht</translation>
         <translation>%1 ist mehr als 1440 (24 h), mehr wird nicht angenommen</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 ist zu kurz; schreiben Sie mindestens eine Sekunde, „0:01“</translation>
     </message>
     <message>
@@ -4448,11 +4857,11 @@ gelöscht</translation>
         <translation>Durchgang</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>ist leer; verwenden Sie einen IANA-Namen wie „Europe/London“</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>nur Tressen gehen auseinander; machen Sie es falsch, oder die Art zu Tressen</translation>
     </message>
     <message>
@@ -4563,7 +4972,7 @@ gelöscht</translation>
         <source>Say how %1 turned out.</source>
         <translation>Sagen Sie, wie %1 geworden ist.</translation>
     </message>
-<message>
+    <message>
         <source>%1 not before %2</source>
         <translation>%1 nicht vor %2</translation>
     </message>
@@ -4578,439 +4987,6 @@ gelöscht</translation>
     <message>
         <source>%1: not applied before the time that was set</source>
         <translation>%1: nicht vor der festgelegten Zeit aufgetragen</translation>
-    </message>
-</context>
-<context>
-    <name>Help</name>
-    <message>
-        <source>Hatched: the mixture is being applied.</source>
-        <translation>Schraffiert: Die Mischung wird aufgetragen.</translation>
-    </message>
-    <message>
-        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
-        <translation>Die Spüllinie: Wasser. Zonen, die zusammen ausgespült werden, enden am selben Ufer.</translation>
-    </message>
-    <message>
-        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
-        <translation>Unter jeder Strähne ihre Grenzen: Die Klammer ist die kürzeste Einwirkzeit, der Keil das Ziel, der Balken die längste.</translation>
-    </message>
-    <message>
-        <source>Set-up: what is wanted, and the plan that comes of it</source>
-        <translation>Vorbereitung: was gewünscht ist, und der Plan dazu</translation>
-    </message>
-    <message>
-        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
-        <translation>In der Tabelle: was auf welche Zone kommt, wie lange Sie zum Auftragen brauchen, und wie lange jede Zone einwirken darf. Nehmen Sie die Zeiten aus der Gebrauchsanweisung des Produkts.</translation>
-    </message>
-    <message>
-        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
-        <translation>Darunter: der Plan. Er sagt, wann jede Zone zu beginnen ist, damit alle rechtzeitig ans Waschbecken kommen und eine Person das schafft. Nach jeder Änderung wird er neu gemacht.</translation>
-    </message>
-    <message>
-        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
-        <translation>Danach: Wenn der Plan stimmt, starten Sie die Bahnen. Sie sagen Ihnen, was wann zu tun ist. Bis dahin ertönt nichts, und alles lässt sich rückgängig machen.</translation>
-    </message>
-    <message>
-        <source>A strand with fibres: the zone develops. It swells until the target.</source>
-        <translation>Eine Strähne mit Fasern: Die Zone wirkt ein. Bis zum Ziel wird sie dicker.</translation>
-    </message>
-    <message>
-        <source>Dashed: that limit is not kept.</source>
-        <translation>Gestrichelt: Diese Grenze wird nicht eingehalten.</translation>
-    </message>
-    <message>
-        <source>An eye: look at the hair, a strand test.</source>
-        <translation>Ein Auge: das Haar ansehen, ein Strähnentest.</translation>
-    </message>
-    <message>
-        <source>A box with a wave: a late job, such as emulsifying.</source>
-        <translation>Ein Kasten mit Welle: eine späte Arbeit, etwa Emulgieren.</translation>
-    </message>
-    <message>
-        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
-        <translation>Ein Strich mit zwei Enden: In neun von zehn Läufen kommt Wasser dazwischen.</translation>
-    </message>
-    <message>
-        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
-        <translation>Kästen an einem Namen: was diese Person tut. Gestrichelt heißt: an einem anderen Kopf.</translation>
-    </message>
-    <message>
-        <source>start the lanes</source>
-        <translation>Bahnen starten</translation>
-    </message>
-    <message>
-        <source>change the cell, go to the next</source>
-        <translation>Zelle ändern, zur nächsten</translation>
-    </message>
-    <message>
-        <source>undo the last change</source>
-        <translation>letzte Änderung zurücknehmen</translation>
-    </message>
-    <message>
-        <source>before the start: what is open</source>
-        <translation>vor dem Start: was offen ist</translation>
-    </message>
-    <message>
-        <source>sound check</source>
-        <translation>Tonprobe</translation>
-    </message>
-    <message>
-        <source>new, open, save</source>
-        <translation>neu, öffnen, speichern</translation>
-    </message>
-    <message>
-        <source>print the plan</source>
-        <translation>Plan drucken</translation>
-    </message>
-    <message>
-        <source>record cards</source>
-        <translation>Karteikarten</translation>
-    </message>
-    <message>
-        <source>to Set-up, to Lanes</source>
-        <translation>zur Vorbereitung, zu den Bahnen</translation>
-    </message>
-    <message>
-        <source>the cautions</source>
-        <translation>die Warnhinweise</translation>
-    </message>
-    <message>
-        <source>it is done: answer the one thing to do</source>
-        <translation>es ist getan: beantwortet, was zu tun ist</translation>
-    </message>
-    <message>
-        <source>a look: leave it on, look again, rinse this zone</source>
-        <translation>eine Kontrolle: drauf lassen, nochmals ansehen, diese Zone ausspülen</translation>
-    </message>
-    <message>
-        <source>look again a minute sooner, later</source>
-        <translation>eine Minute früher, später nochmals ansehen</translation>
-    </message>
-    <message>
-        <source>leave all that were looked at together</source>
-        <translation>alle drauf lassen, die zusammen kontrolliert wurden</translation>
-    </message>
-    <message>
-        <source>the tone seen</source>
-        <translation>der gesehene Ton</translation>
-    </message>
-    <message>
-        <source>skip this look or late job</source>
-        <translation>diese Kontrolle oder späte Arbeit auslassen</translation>
-    </message>
-    <message>
-        <source>quiet for a while; let it sound again</source>
-        <translation>eine Weile still; wieder ertönen lassen</translation>
-    </message>
-    <message>
-        <source>the last answer was earlier</source>
-        <translation>die letzte Antwort war früher</translation>
-    </message>
-    <message>
-        <source>undo the last answer</source>
-        <translation>letzte Antwort zurücknehmen</translation>
-    </message>
-    <message>
-        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
-        <translation>mehr: jemand geht oder kommt, Wärme, eine Zone mehr, eine frühere Antwort</translation>
-    </message>
-    <message>
-        <source>what can be chosen, where not every limit can hold</source>
-        <translation>was gewählt werden kann, wenn nicht jede Grenze halten kann</translation>
-    </message>
-    <message>
-        <source>how it turned out</source>
-        <translation>wie es geworden ist</translation>
-    </message>
-    <message>
-        <source>to be read from afar, and back</source>
-        <translation>von weitem zu lesen, und zurück</translation>
-    </message>
-    <message>
-        <source>print the run as it stands</source>
-        <translation>den Lauf drucken, wie er steht</translation>
-    </message>
-    <message>
-        <source>Lanes: what to do now, and how long is left</source>
-        <translation>Bahnen: was jetzt zu tun ist, und wie lange noch</translation>
-    </message>
-    <message>
-        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
-        <translation>Oben steht das eine, was zu tun ist. Tun Sie es, dann drücken Sie den großen Knopf oder Enter. Die Zeiten zählen ab dem Drücken.</translation>
-    </message>
-    <message>
-        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
-        <translation>Jede Bahn ist eine Zone. Die großen Ziffern zählen herunter bis zu dem, was für sie als Nächstes kommt; mit einem Plus zählen sie, wie lange es überfällig ist.</translation>
-    </message>
-    <message>
-        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
-        <translation>Wenn ein Alarm das Fenster füllt: Tun Sie, was er sagt, dann beantworten Sie ihn. Bis dahin ertönt er. Zu spät oder aus Versehen gedrückt? Sagen Sie, dass es früher war, oder nehmen Sie es zurück; der Plan wird neu gemacht.</translation>
-    </message>
-    <message>
-        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
-        <translation>Danach: Wenn alles ausgespült und trocken ist, sagen Sie, wie es geworden ist, und legen Sie den Lauf weg. Seine Karteikarte bleibt.</translation>
-    </message>
-    <message>
-        <source>Filled as far as it has developed. The upright line is now.</source>
-        <translation>Gefüllt, so weit es eingewirkt hat. Die senkrechte Linie ist jetzt.</translation>
-    </message>
-    <message>
-        <source>An eye: look at the hair. With a tick: done.</source>
-        <translation>Ein Auge: das Haar ansehen. Mit Haken: erledigt.</translation>
-    </message>
-    <message>
-        <source>Record cards: what was done, and how it turned out</source>
-        <translation>Karteikarten: was getan wurde, und wie es geworden ist</translation>
-    </message>
-    <message>
-        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
-        <translation>Jeder beendete Lauf hat eine Karte: was jede Zone bekam, wann es aufgetragen wurde und wann Wasser kam, was gesehen wurde, und wie es geworden ist.</translation>
-    </message>
-    <message>
-        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
-        <translation>Danach: Beginnen Sie den nächsten Durchgang mit einer Karte. Was für das nächste Mal notiert wurde, bleibt dort im Blick.</translation>
-    </message>
-    <message>
-        <source>The strands as they really went.</source>
-        <translation>Die Strähnen, wie sie wirklich verliefen.</translation>
-    </message>
-    <message>
-        <source>Dashes: where the first plan had them.</source>
-        <translation>Striche: wo der erste Plan sie hatte.</translation>
-    </message>
-    <message>
-        <source>start the next coat from it</source>
-        <translation>den nächsten Durchgang damit beginnen</translation>
-    </message>
-    <message>
-        <source>print it, save it as a PDF</source>
-        <translation>drucken, als PDF speichern</translation>
-    </message>
-    <message>
-        <source>another card</source>
-        <translation>eine andere Karte</translation>
-    </message>
-    <message>
-        <source>read on in this help, and back</source>
-        <translation>in dieser Hilfe weiterlesen, und zurück</translation>
-    </message>
-    <message>
-        <source>this help, and away with it</source>
-        <translation>diese Hilfe, und wieder weg</translation>
-    </message>
-<message>
-        <source>a short tour on a demo</source>
-        <translation>ein kurzer Rundgang mit einem Beispiel</translation>
-    </message>
-    <message>
-        <source>open, save</source>
-        <translation>öffnen, speichern</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HelpMenu</name>
-    <message>
-        <source>&amp;Help</source>
-        <translation>&amp;Hilfe</translation>
-    </message>
-    <message>
-        <source>This &amp;page</source>
-        <translation>Diese &amp;Seite</translation>
-    </message>
-    <message>
-        <source>&amp;Cautions</source>
-        <translation>&amp;Warnhinweise</translation>
-    </message>
-<message>
-        <source>A short &amp;tour (not while lanes run)</source>
-        <translation>Ein kurzer &amp;Rundgang (nicht während Bahnen laufen)</translation>
-    </message>
-    <message>
-        <source>A short &amp;tour</source>
-        <translation>Ein kurzer &amp;Rundgang</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HelpSheet</name>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Schließen  (Esc)</translation>
-    </message>
-    <message>
-        <source>%1</source>
-        <comment>keys</comment>
-        <translation>%1</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::TourWindow</name>
-    <message>
-        <source>A short tour – Basinbell</source>
-        <translation>Ein kurzer Rundgang – Basinbell</translation>
-    </message>
-    <message>
-        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
-        <translation>Ein Rundgang: Nichts davon ist echt. Nichts ertönt, und nichts wird aufbewahrt.</translation>
-    </message>
-    <message>
-        <source>Leave the tour  (Esc)</source>
-        <translation>Rundgang verlassen  (Esc)</translation>
-    </message>
-    <message>
-        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
-        <translation>Das ist die Vorbereitung mit einem Beispiel. Jede Strähne ist eine Zone des Haars, und alle enden an der Spüllinie: Sie kommen zusammen zum Wasser. Der Plan sagt, wann jede zu beginnen ist.</translation>
-    </message>
-    <message>
-        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
-        <translation>Jetzt läuft es. Oben steht das eine, was zu tun ist, mit einem großen Knopf: Tun Sie es, und drücken Sie. Hier tut es Enter, und die Zeit vergeht schnell.</translation>
-    </message>
-    <message>
-        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
-        <translation>Das Auftragen hat vier Minuten länger gedauert. Der Plan wurde sofort neu gemacht, und die Zeile oben sagt, was sich geändert hat.</translation>
-    </message>
-    <message>
-        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
-        <translation>Eine Kontrolle ist fällig, ein Strähnentest. Was Sie sehen, beantworten Sie mit einem Druck: drauf lassen, nochmals ansehen oder diese Zone ausspülen. Hier bleibt es drauf.</translation>
-    </message>
-    <message>
-        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
-        <translation>Wasser ist fällig. So ein Alarm füllt das Fenster und ertönt, bis er beantwortet ist; alle Bahnen bleiben darunter im Blick.</translation>
-    </message>
-    <message>
-        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
-        <translation>Alles ist getan. Bei einem echten Lauf sagen Sie jetzt, wie es geworden ist, und seine Karteikarte bleibt. F1 erklärt jede Seite.</translation>
-    </message>
-    <message>
-        <source>Time goes by quickly. What is asked for is answered for you.</source>
-        <translation>Die Zeit vergeht schnell. Was gefragt wird, wird für Sie beantwortet.</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>Skip ahead  (Enter)</source>
-        <translation>Vorspringen  (Enter)</translation>
-    </message>
-    <message>
-        <source>Close the tour  (Enter)</source>
-        <translation>Rundgang schließen  (Enter)</translation>
-    </message>
-    <message>
-        <source>Go on  (Enter)</source>
-        <translation>Weiter  (Enter)</translation>
-    </message>
-</context>
-<context>
-    <name>StartText</name>
-    <message>
-        <source>water %1 instead of %2</source>
-        <translation>Wasser %1 statt %2</translation>
-    </message>
-    <message>
-        <source>water of %1 %2 instead of %3</source>
-        <translation>Wasser für %1 %2 statt %3</translation>
-    </message>
-    <message>
-        <source>%1 develops %2 min instead of %3 min</source>
-        <translation>%1 wirkt %2 min statt %3 min ein</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n zones more develop for another time</source>
-        <translation>
-            <numerusform>%n weitere Zone wirkt anders lange ein</numerusform>
-            <numerusform>%n weitere Zonen wirken anders lange ein</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>begin %1 instead of %2</source>
-        <translation>Beginn %1 statt %2</translation>
-    </message>
-    <message>
-        <source>done %1 instead of %2</source>
-        <translation>fertig %1 statt %2</translation>
-    </message>
-    <message>
-        <source>Every zone gets its target.</source>
-        <translation>Jede Zone erreicht ihr Ziel.</translation>
-    </message>
-    <message>
-        <source>Off target by %1 zone-minutes in all, as before.</source>
-        <translation>Insgesamt %1 Zonenminuten neben dem Ziel, wie zuvor.</translation>
-    </message>
-    <message>
-        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
-        <translation>Insgesamt %1 Zonenminuten neben dem Ziel, zuvor %2; jede Grenze hält.</translation>
-    </message>
-    <message>
-        <source>%1 starts %2, as planned</source>
-        <translation>%1 beginnt %2, wie geplant</translation>
-    </message>
-    <message>
-        <source>%1 starts %2 instead of %3</source>
-        <translation>%1 beginnt %2 statt %3</translation>
-    </message>
-    <message>
-        <source>%1; nothing else changes.</source>
-        <translation>%1; sonst ändert sich nichts.</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Applying may be less off its usual times.</source>
-        <translation>Das Auftragen darf weniger von seinen üblichen Zeiten abweichen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot start later than %2.</source>
-        <translation>%1 kann nicht später als %2 beginnen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot start later than %2: %3.</source>
-        <translation>%1 kann nicht später als %2 beginnen: %3.</translation>
-    </message>
-    <message>
-        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
-        <translation>%1 beginnt von selbst %2; wählen lässt sich nur ein späterer Beginn.</translation>
-    </message>
-    <message>
-        <source>With %1 not before %2 nothing fits: %3.</source>
-        <translation>Mit %1 nicht vor %2 passt nichts: %3.</translation>
-    </message>
-    <message>
-        <source>%1 not before %2</source>
-        <translation>%1 nicht vor %2</translation>
-    </message>
-    <message>
-        <source>%1 whenever is best</source>
-        <translation>%1 wann immer es am besten ist</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::StartBar</name>
-    <message>
-        <source>Keep this start</source>
-        <translation>Diesen Beginn behalten</translation>
-    </message>
-    <message>
-        <source>Let go</source>
-        <translation>Loslassen</translation>
-    </message>
-    <message>
-        <source>%1: planning …</source>
-        <translation>%1: plant …</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::StrandGrip</name>
-    <message>
-        <source>Start of %1, minutes later than planned</source>
-        <translation>Beginn von %1, Minuten später als geplant</translation>
-    </message>
-    <message>
-        <source>Pull it to see what a later start does</source>
-        <translation>Ziehen zeigt, was ein späterer Beginn ausmacht</translation>
     </message>
 </context>
 </TS>

@@ -33,6 +33,16 @@
     </message>
 </context>
 <context>
+    <name>StartText</name>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n zone more develops for another time</numerusform>
+            <numerusform>%n zones more develop for another time</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message numerus="yes">
         <source>%n limits are passed by %1 in all</source>
@@ -77,16 +87,6 @@
         <translation>
             <numerusform>All (4)</numerusform>
             <numerusform>All %n (4)</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>StartText</name>
-    <message numerus="yes">
-        <source>%n zones more develop for another time</source>
-        <translation>
-            <numerusform>%n zone more develops for another time</numerusform>
-            <numerusform>%n zones more develop for another time</numerusform>
         </translation>
     </message>
 </context>

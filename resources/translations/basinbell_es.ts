@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>El prospecto del producto es lo primero. Donde difiera de este plan, tiene razón el prospecto: cambie el servicio y planifique de nuevo.</translation>
     </message>
     <message>
@@ -222,7 +222,7 @@
         <source>Type minutes, such as 12, 12.5 or 12:30.</source>
         <translation>Escriba minutos, por ejemplo 12, 12,5 o 12:30.</translation>
     </message>
-<message>
+    <message>
         <source>Not before</source>
         <translation>No antes de</translation>
     </message>
@@ -393,6 +393,229 @@
     </message>
 </context>
 <context>
+    <name>Help</name>
+    <message>
+        <source>Hatched: the mixture is being applied.</source>
+        <translation>Rayado: se está aplicando la mezcla.</translation>
+    </message>
+    <message>
+        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
+        <translation>La línea de enjuague: el agua. Las zonas que se enjuagan juntas acaban en la misma orilla.</translation>
+    </message>
+    <message>
+        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
+        <translation>Debajo de cada mechón, sus límites: el corchete es la exposición mínima, la cuña el objetivo, la barra la máxima.</translation>
+    </message>
+    <message>
+        <source>Set-up: what is wanted, and the plan that comes of it</source>
+        <translation>Preparación: lo que se quiere, y el plan que resulta</translation>
+    </message>
+    <message>
+        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
+        <translation>En la tabla: qué va en cada zona, cuánto tarda usted en aplicar, y cuánto puede estar expuesta cada zona. Tome los tiempos del prospecto del producto.</translation>
+    </message>
+    <message>
+        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
+        <translation>Debajo: el plan. Dice cuándo empezar cada zona para que todas lleguen a tiempo al lavacabezas con una sola persona. Se rehace tras cada cambio.</translation>
+    </message>
+    <message>
+        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
+        <translation>Después: cuando el plan esté bien, inicie los carriles. Le dicen qué hacer y cuándo. Hasta entonces no suena nada y todo se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>A strand with fibres: the zone develops. It swells until the target.</source>
+        <translation>Un mechón con fibras: la zona está en exposición. Engorda hasta el objetivo.</translation>
+    </message>
+    <message>
+        <source>Dashed: that limit is not kept.</source>
+        <translation>Discontinuo: ese límite no se cumple.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair, a strand test.</source>
+        <translation>Un ojo: mirar el pelo, una prueba de mechón.</translation>
+    </message>
+    <message>
+        <source>A box with a wave: a late job, such as emulsifying.</source>
+        <translation>Una caja con una onda: una tarea final, como emulsionar.</translation>
+    </message>
+    <message>
+        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
+        <translation>Una raya con dos extremos: el agua llega entre ellos nueve de cada diez veces.</translation>
+    </message>
+    <message>
+        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
+        <translation>Cajas en un nombre: lo que hace esa persona. Discontinuo: en otra cabeza.</translation>
+    </message>
+    <message>
+        <source>start the lanes</source>
+        <translation>iniciar los carriles</translation>
+    </message>
+    <message>
+        <source>change the cell, go to the next</source>
+        <translation>cambiar la celda, ir a la siguiente</translation>
+    </message>
+    <message>
+        <source>undo the last change</source>
+        <translation>deshacer el último cambio</translation>
+    </message>
+    <message>
+        <source>before the start: what is open</source>
+        <translation>antes de empezar: lo que está abierto</translation>
+    </message>
+    <message>
+        <source>sound check</source>
+        <translation>prueba de sonido</translation>
+    </message>
+    <message>
+        <source>print the plan</source>
+        <translation>imprimir el plan</translation>
+    </message>
+    <message>
+        <source>record cards</source>
+        <translation>fichas</translation>
+    </message>
+    <message>
+        <source>to Set-up, to Lanes</source>
+        <translation>a la preparación, a los carriles</translation>
+    </message>
+    <message>
+        <source>the cautions</source>
+        <translation>las advertencias</translation>
+    </message>
+    <message>
+        <source>it is done: answer the one thing to do</source>
+        <translation>está hecho: contesta a lo que hay que hacer</translation>
+    </message>
+    <message>
+        <source>a look: leave it on, look again, rinse this zone</source>
+        <translation>una revisión: dejarlo, volver a mirar, enjuagar esta zona</translation>
+    </message>
+    <message>
+        <source>look again a minute sooner, later</source>
+        <translation>volver a mirar un minuto antes, después</translation>
+    </message>
+    <message>
+        <source>leave all that were looked at together</source>
+        <translation>dejar todo lo que se revisó a la vez</translation>
+    </message>
+    <message>
+        <source>the tone seen</source>
+        <translation>el tono visto</translation>
+    </message>
+    <message>
+        <source>skip this look or late job</source>
+        <translation>omitir esta revisión o tarea final</translation>
+    </message>
+    <message>
+        <source>quiet for a while; let it sound again</source>
+        <translation>silencio un rato; dejar que vuelva a sonar</translation>
+    </message>
+    <message>
+        <source>the last answer was earlier</source>
+        <translation>la última respuesta fue antes</translation>
+    </message>
+    <message>
+        <source>undo the last answer</source>
+        <translation>deshacer la última respuesta</translation>
+    </message>
+    <message>
+        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
+        <translation>más: alguien se va o viene, calor, una zona más, una respuesta anterior</translation>
+    </message>
+    <message>
+        <source>what can be chosen, where not every limit can hold</source>
+        <translation>qué se puede elegir, si no se pueden cumplir todos los límites</translation>
+    </message>
+    <message>
+        <source>how it turned out</source>
+        <translation>cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>to be read from afar, and back</source>
+        <translation>para leer desde lejos, y volver</translation>
+    </message>
+    <message>
+        <source>print the run as it stands</source>
+        <translation>imprimir la sesión tal como está</translation>
+    </message>
+    <message>
+        <source>Lanes: what to do now, and how long is left</source>
+        <translation>Carriles: qué hacer ahora, y cuánto queda</translation>
+    </message>
+    <message>
+        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
+        <translation>Arriba está lo único que hay que hacer. Hágalo y pulse el botón grande o Intro. Los tiempos cuentan desde que pulsa.</translation>
+    </message>
+    <message>
+        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
+        <translation>Cada carril es una zona. Las cifras grandes cuentan hacia atrás hasta lo siguiente que le toca; con un más cuentan el retraso.</translation>
+    </message>
+    <message>
+        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
+        <translation>Cuando una alarma llena la ventana: haga lo que dice y contéstela. Suena hasta entonces. ¿Pulsó tarde o por error? Diga que fue antes, o deshágalo; el plan se rehace.</translation>
+    </message>
+    <message>
+        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
+        <translation>Después: cuando todo esté enjuagado y seco, diga cómo ha quedado y guarde la sesión. Su ficha se conserva.</translation>
+    </message>
+    <message>
+        <source>Filled as far as it has developed. The upright line is now.</source>
+        <translation>Relleno hasta donde ha llegado la exposición. La línea vertical es ahora.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair. With a tick: done.</source>
+        <translation>Un ojo: mirar el pelo. Con una marca: hecho.</translation>
+    </message>
+    <message>
+        <source>Record cards: what was done, and how it turned out</source>
+        <translation>Fichas: lo que se hizo, y cómo ha quedado</translation>
+    </message>
+    <message>
+        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
+        <translation>Cada sesión terminada tiene una ficha: lo que recibió cada zona, cuándo se aplicó y cuándo llegó el agua, lo que se vio, y cómo ha quedado.</translation>
+    </message>
+    <message>
+        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
+        <translation>Después: empiece la pasada siguiente desde una ficha. Lo que se anotó para la próxima vez queda allí a la vista.</translation>
+    </message>
+    <message>
+        <source>The strands as they really went.</source>
+        <translation>Los mechones tal como fueron de verdad.</translation>
+    </message>
+    <message>
+        <source>Dashes: where the first plan had them.</source>
+        <translation>Discontinuo: donde los tenía el primer plan.</translation>
+    </message>
+    <message>
+        <source>start the next coat from it</source>
+        <translation>empezar la pasada siguiente desde ella</translation>
+    </message>
+    <message>
+        <source>print it, save it as a PDF</source>
+        <translation>imprimir, guardar como PDF</translation>
+    </message>
+    <message>
+        <source>another card</source>
+        <translation>otra ficha</translation>
+    </message>
+    <message>
+        <source>read on in this help, and back</source>
+        <translation>seguir leyendo esta ayuda, y volver</translation>
+    </message>
+    <message>
+        <source>this help, and away with it</source>
+        <translation>esta ayuda, y quitarla</translation>
+    </message>
+    <message>
+        <source>a short tour on a demo</source>
+        <translation>un breve recorrido con un ejemplo</translation>
+    </message>
+    <message>
+        <source>open, save</source>
+        <translation>abrir, guardar</translation>
+    </message>
+</context>
+<context>
     <name>Journal</name>
     <message>
         <source>There is no such run.</source>
@@ -546,7 +769,7 @@
         <translation>El servicio que se abre; varios se planifican juntos, una cabeza cada uno.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Guardar el diario y el estado de la ventana en DIR.</translation>
     </message>
     <message>
@@ -782,15 +1005,15 @@
         <translation>Haga sonar cada alarma y escuche desde donde trabaja. Mientras nadie las haya oído, cada paso que toca llena la pantalla enseguida.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Qué pruebas hay, cuándo se hacen y quién las lee lo dicen el prospecto del producto, las normas locales y la práctica autorizada. Anotarlas aquí no hace nada seguro.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
         <translation>Pruebe antes la mezcla en un mechón de este pelo, como dice el prospecto del producto.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
         <translation>Guantes y delantal puestos, aire fresco en la sala y ojos protegidos mientras se mezcla polvo. El prospecto del producto y las normas locales dicen qué más hace falta.</translation>
     </message>
     <message>
@@ -1233,7 +1456,7 @@
         <translation>El reloj de este equipo marca una hora anterior a la última respuesta de esta sesión. Ponga el reloj bien y empiece de nuevo, o toda hora que se muestre estará mal.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Este equipo se reinició desde esta sesión, así que la sesión vuelve a guiarse por el reloj del equipo. Si ese reloj va mal, también toda hora que se muestre.</translation>
     </message>
     <message numerus="yes">
@@ -1285,6 +1508,92 @@
     <message>
         <source>%1 (no voice was found)</source>
         <translation>%1 (no se encontró ninguna voz)</translation>
+    </message>
+</context>
+<context>
+    <name>StartText</name>
+    <message>
+        <source>water %1 instead of %2</source>
+        <translation>agua a las %1 en vez de las %2</translation>
+    </message>
+    <message>
+        <source>water of %1 %2 instead of %3</source>
+        <translation>agua de %1 a las %2 en vez de las %3</translation>
+    </message>
+    <message>
+        <source>%1 develops %2 min instead of %3 min</source>
+        <translation>%1 se expone %2 min en vez de %3 min</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n zona más se expone otro tiempo</numerusform>
+            <numerusform>%n zonas más se exponen otro tiempo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>begin %1 instead of %2</source>
+        <translation>inicio a las %1 en vez de las %2</translation>
+    </message>
+    <message>
+        <source>done %1 instead of %2</source>
+        <translation>fin a las %1 en vez de las %2</translation>
+    </message>
+    <message>
+        <source>Every zone gets its target.</source>
+        <translation>Cada zona alcanza su objetivo.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, as before.</source>
+        <translation>A %1 minutos-zona del objetivo en total, como antes.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
+        <translation>A %1 minutos-zona del objetivo en total, antes %2; se cumple cada límite.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2, as planned</source>
+        <translation>%1 empieza a las %2, como estaba planeado</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 instead of %3</source>
+        <translation>%1 empieza a las %2 en vez de las %3</translation>
+    </message>
+    <message>
+        <source>%1; nothing else changes.</source>
+        <translation>%1; no cambia nada más.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Applying may be less off its usual times.</source>
+        <translation>La aplicación puede desviarse menos de sus tiempos habituales.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2.</source>
+        <translation>%1 no puede empezar después de las %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2: %3.</source>
+        <translation>%1 no puede empezar después de las %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
+        <translation>%1 empieza por sí mismo a las %2; solo se puede elegir un inicio más tardío.</translation>
+    </message>
+    <message>
+        <source>With %1 not before %2 nothing fits: %3.</source>
+        <translation>Con %1 no antes de las %2 no cabe nada: %3.</translation>
+    </message>
+    <message>
+        <source>%1 not before %2</source>
+        <translation>%1 no antes de las %2</translation>
+    </message>
+    <message>
+        <source>%1 whenever is best</source>
+        <translation>%1 cuando sea mejor</translation>
     </message>
 </context>
 <context>
@@ -1398,7 +1707,7 @@
         <translation>Color toda la cabeza</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Los tiempos son práctica común: ponga los del prospecto del producto.</translation>
     </message>
     <message>
@@ -1997,7 +2306,7 @@
         <translation>&amp;Listo a las</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>el nombre del servicio</translation>
     </message>
     <message>
@@ -2359,7 +2668,7 @@
         <translation>Quitar esta cabeza</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Estos tiempos son práctica común, no los de un producto. Ponga lo que dice el prospecto y anótelo en su bol.</translation>
     </message>
     <message>
@@ -2383,12 +2692,47 @@
         <translation>N&amp;ombre</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>el nombre de la cabeza</translation>
     </message>
     <message>
         <source>%1 (something is wrong)</source>
         <translation>%1 (algo está mal)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpMenu</name>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Ay&amp;uda</translation>
+    </message>
+    <message>
+        <source>This &amp;page</source>
+        <translation>Esta &amp;página</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Advertencias</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour (not while lanes run)</source>
+        <translation>Un breve &amp;recorrido (no mientras los carriles están en marcha)</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour</source>
+        <translation>Un breve &amp;recorrido</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpSheet</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Cerrar  (Esc)</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>keys</comment>
+        <translation>%1</translation>
     </message>
 </context>
 <context>
@@ -2496,7 +2840,7 @@
         <translation>%1 se abandona.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>El calor está puesto. Qué les hace a las mezclas solo lo dice el prospecto.</translation>
     </message>
     <message>
@@ -2674,14 +3018,6 @@
     <message>
         <source>&amp;End this run …</source>
         <translation>&amp;Terminar la sesión …</translation>
-    </message>
-    <message>
-        <source>&amp;Help</source>
-        <translation>Ay&amp;uda</translation>
-    </message>
-    <message>
-        <source>&amp;Cautions</source>
-        <translation>&amp;Advertencias</translation>
     </message>
     <message>
         <source>not saved anywhere yet</source>
@@ -3094,7 +3430,7 @@
         <translation>%1 de %2 a %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: «%2» no se entendió. %3</translation>
     </message>
 </context>
@@ -3194,7 +3530,7 @@
         <translation>Ningún cambio conocido hace que quepa, ni dos juntos.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa: se planificó con el cambio. El menor va primero; el prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -3202,7 +3538,7 @@
         <translation>No hubo tiempo de encontrar qué haría que cupiera.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Cada uno de estos hace que quepa; puede haber más. El prospecto está por encima de todos.</translation>
     </message>
     <message>
@@ -3374,7 +3710,7 @@ borrada</translation>
         <source>O&amp;n the head</source>
         <translation>E&amp;n la cabeza</translation>
     </message>
-<message>
+    <message>
         <source>A short tour  (Shift+F1)</source>
         <translation>Un breve recorrido  (Mayús+F1)</translation>
     </message>
@@ -3459,6 +3795,21 @@ borrada</translation>
     </message>
 </context>
 <context>
+    <name>app::desktop::StartBar</name>
+    <message>
+        <source>Keep this start</source>
+        <translation>Guardar este inicio</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Soltar</translation>
+    </message>
+    <message>
+        <source>%1: planning …</source>
+        <translation>%1: planificando …</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::StepButton</name>
     <message>
         <source>%1: answer it now</source>
@@ -3467,6 +3818,17 @@ borrada</translation>
     <message>
         <source>Press when this happens sooner: %1</source>
         <translation>Pulse si esto ocurre antes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandGrip</name>
+    <message>
+        <source>Start of %1, minutes later than planned</source>
+        <translation>Inicio de %1, minutos después de lo planeado</translation>
+    </message>
+    <message>
+        <source>Pull it to see what a later start does</source>
+        <translation>Arrastre para ver qué hace un inicio más tardío</translation>
     </message>
 </context>
 <context>
@@ -3483,21 +3845,68 @@ borrada</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>Dentro de sus límites %1; agua de %2 a %3 nueve de cada diez veces.</translation>
     </message>
-<message>
-        <source>Water %1</source>
-        <translation>Agua %1</translation>
-    </message>
     <message>
-        <source>Now %1</source>
-        <translation>Ahora %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 a %3</translation>
-    </message>
-        <message>
         <source>Wanted not before %1.</source>
         <translation>Deseado no antes de las %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::TourWindow</name>
+    <message>
+        <source>A short tour – Basinbell</source>
+        <translation>Un breve recorrido – Basinbell</translation>
+    </message>
+    <message>
+        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
+        <translation>Un recorrido: nada de esto es real. Nada suena y nada se guarda.</translation>
+    </message>
+    <message>
+        <source>Leave the tour  (Esc)</source>
+        <translation>Dejar el recorrido  (Esc)</translation>
+    </message>
+    <message>
+        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
+        <translation>Esta es la preparación con un ejemplo. Cada mechón es una zona del pelo, y todos acaban en la línea de enjuague: llegan juntos al agua. El plan dice cuándo empezar cada uno.</translation>
+    </message>
+    <message>
+        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
+        <translation>Ahora está en marcha. Arriba está lo único que hay que hacer, con un botón grande: hágalo y pulse. Aquí basta Intro, y el tiempo pasa deprisa.</translation>
+    </message>
+    <message>
+        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
+        <translation>La aplicación duró cuatro minutos más. El plan se rehízo enseguida, y la línea de arriba dice qué ha cambiado.</translation>
+    </message>
+    <message>
+        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
+        <translation>Toca una revisión, una prueba de mechón. A lo que ve contesta con una pulsación: dejarlo, volver a mirar o enjuagar esta zona. Aquí se deja.</translation>
+    </message>
+    <message>
+        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
+        <translation>Toca el agua. Una alarma así llena la ventana y suena hasta que se contesta; todos los carriles quedan a la vista debajo.</translation>
+    </message>
+    <message>
+        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
+        <translation>Todo está hecho. En una sesión real ahora se dice cómo ha quedado, y su ficha se conserva. F1 explica cada página.</translation>
+    </message>
+    <message>
+        <source>Time goes by quickly. What is asked for is answered for you.</source>
+        <translation>El tiempo pasa deprisa. Se contesta por usted a lo que se pide.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Skip ahead  (Enter)</source>
+        <translation>Saltar adelante  (Intro)</translation>
+    </message>
+    <message>
+        <source>Close the tour  (Enter)</source>
+        <translation>Cerrar el recorrido  (Intro)</translation>
+    </message>
+    <message>
+        <source>Go on  (Enter)</source>
+        <translation>Seguir  (Intro)</translation>
     </message>
 </context>
 <context>
@@ -3772,11 +4181,11 @@ borrada</translation>
         <translation>Lo que se cambió después se apoya en eso. Deshaga primero el cambio posterior.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Lo que se dijo de «%1» vino después de ese cambio, que lo trajo. Deshaga eso primero.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>«%1» ha empezado desde entonces. Deshaga eso primero.</translation>
     </message>
     <message>
@@ -3840,7 +4249,7 @@ borrada</translation>
         <translation>Eso no es una revisión. Elija la revisión que se hizo.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>«%1» ya se respondió. Para corregirlo, deshágalo.</translation>
     </message>
     <message>
@@ -3872,7 +4281,7 @@ borrada</translation>
         <translation>Lo que se vio va con una revisión. Responda con ello la revisión de esta zona.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Esa zona no tiene nada como «%1» que se pudiera haber hecho.</translation>
     </message>
     <message>
@@ -3892,7 +4301,7 @@ borrada</translation>
         <translation>Ya trata de esa zona.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>No queda ninguna zona para «%1»: todas se enjuagaron por separado o se omitieron.</translation>
     </message>
     <message>
@@ -3900,7 +4309,7 @@ borrada</translation>
         <translation>%1 no se ha aplicado. Omítalo primero, o enjuague las otras zonas por separado.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>«%1» ha empezado, así que ya no se puede aplicar nada para ello. Deshágalo si fue un error.</translation>
     </message>
     <message>
@@ -3980,7 +4389,7 @@ borrada</translation>
         <translation>Usar %1 hasta %2 después de mezclarlo (ahora %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Solo si el prospecto del producto lo permite.</translation>
     </message>
     <message>
@@ -4288,7 +4697,7 @@ borrada</translation>
         <translation>es antes de lo más temprano; intercámbielos</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>está vacío; indique al menos un grupo de enjuague</translation>
     </message>
     <message>
@@ -4364,7 +4773,7 @@ borrada</translation>
         <translation>%1 es más de 1440 (24 h), lo más largo que se acepta</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 es muy corto; ponga al menos un segundo, «0:01»</translation>
     </message>
     <message>
@@ -4448,11 +4857,11 @@ borrada</translation>
         <translation>pasada</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>está vacío; use un nombre IANA como «Europe/London»</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>solo las tramas se separan; póngalo en falso, o el tipo en tramas</translation>
     </message>
     <message>
@@ -4563,7 +4972,7 @@ borrada</translation>
         <source>Say how %1 turned out.</source>
         <translation>Diga cómo ha quedado %1.</translation>
     </message>
-<message>
+    <message>
         <source>%1 not before %2</source>
         <translation>%1 no antes de las %2</translation>
     </message>
@@ -4578,439 +4987,6 @@ borrada</translation>
     <message>
         <source>%1: not applied before the time that was set</source>
         <translation>%1: no aplicado antes de la hora fijada</translation>
-    </message>
-</context>
-<context>
-    <name>Help</name>
-    <message>
-        <source>Hatched: the mixture is being applied.</source>
-        <translation>Rayado: se está aplicando la mezcla.</translation>
-    </message>
-    <message>
-        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
-        <translation>La línea de enjuague: el agua. Las zonas que se enjuagan juntas acaban en la misma orilla.</translation>
-    </message>
-    <message>
-        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
-        <translation>Debajo de cada mechón, sus límites: el corchete es la exposición mínima, la cuña el objetivo, la barra la máxima.</translation>
-    </message>
-    <message>
-        <source>Set-up: what is wanted, and the plan that comes of it</source>
-        <translation>Preparación: lo que se quiere, y el plan que resulta</translation>
-    </message>
-    <message>
-        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
-        <translation>En la tabla: qué va en cada zona, cuánto tarda usted en aplicar, y cuánto puede estar expuesta cada zona. Tome los tiempos del prospecto del producto.</translation>
-    </message>
-    <message>
-        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
-        <translation>Debajo: el plan. Dice cuándo empezar cada zona para que todas lleguen a tiempo al lavacabezas con una sola persona. Se rehace tras cada cambio.</translation>
-    </message>
-    <message>
-        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
-        <translation>Después: cuando el plan esté bien, inicie los carriles. Le dicen qué hacer y cuándo. Hasta entonces no suena nada y todo se puede deshacer.</translation>
-    </message>
-    <message>
-        <source>A strand with fibres: the zone develops. It swells until the target.</source>
-        <translation>Un mechón con fibras: la zona está en exposición. Engorda hasta el objetivo.</translation>
-    </message>
-    <message>
-        <source>Dashed: that limit is not kept.</source>
-        <translation>Discontinuo: ese límite no se cumple.</translation>
-    </message>
-    <message>
-        <source>An eye: look at the hair, a strand test.</source>
-        <translation>Un ojo: mirar el pelo, una prueba de mechón.</translation>
-    </message>
-    <message>
-        <source>A box with a wave: a late job, such as emulsifying.</source>
-        <translation>Una caja con una onda: una tarea final, como emulsionar.</translation>
-    </message>
-    <message>
-        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
-        <translation>Una raya con dos extremos: el agua llega entre ellos nueve de cada diez veces.</translation>
-    </message>
-    <message>
-        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
-        <translation>Cajas en un nombre: lo que hace esa persona. Discontinuo: en otra cabeza.</translation>
-    </message>
-    <message>
-        <source>start the lanes</source>
-        <translation>iniciar los carriles</translation>
-    </message>
-    <message>
-        <source>change the cell, go to the next</source>
-        <translation>cambiar la celda, ir a la siguiente</translation>
-    </message>
-    <message>
-        <source>undo the last change</source>
-        <translation>deshacer el último cambio</translation>
-    </message>
-    <message>
-        <source>before the start: what is open</source>
-        <translation>antes de empezar: lo que está abierto</translation>
-    </message>
-    <message>
-        <source>sound check</source>
-        <translation>prueba de sonido</translation>
-    </message>
-    <message>
-        <source>new, open, save</source>
-        <translation>nuevo, abrir, guardar</translation>
-    </message>
-    <message>
-        <source>print the plan</source>
-        <translation>imprimir el plan</translation>
-    </message>
-    <message>
-        <source>record cards</source>
-        <translation>fichas</translation>
-    </message>
-    <message>
-        <source>to Set-up, to Lanes</source>
-        <translation>a la preparación, a los carriles</translation>
-    </message>
-    <message>
-        <source>the cautions</source>
-        <translation>las advertencias</translation>
-    </message>
-    <message>
-        <source>it is done: answer the one thing to do</source>
-        <translation>está hecho: contesta a lo que hay que hacer</translation>
-    </message>
-    <message>
-        <source>a look: leave it on, look again, rinse this zone</source>
-        <translation>una revisión: dejarlo, volver a mirar, enjuagar esta zona</translation>
-    </message>
-    <message>
-        <source>look again a minute sooner, later</source>
-        <translation>volver a mirar un minuto antes, después</translation>
-    </message>
-    <message>
-        <source>leave all that were looked at together</source>
-        <translation>dejar todo lo que se revisó a la vez</translation>
-    </message>
-    <message>
-        <source>the tone seen</source>
-        <translation>el tono visto</translation>
-    </message>
-    <message>
-        <source>skip this look or late job</source>
-        <translation>omitir esta revisión o tarea final</translation>
-    </message>
-    <message>
-        <source>quiet for a while; let it sound again</source>
-        <translation>silencio un rato; dejar que vuelva a sonar</translation>
-    </message>
-    <message>
-        <source>the last answer was earlier</source>
-        <translation>la última respuesta fue antes</translation>
-    </message>
-    <message>
-        <source>undo the last answer</source>
-        <translation>deshacer la última respuesta</translation>
-    </message>
-    <message>
-        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
-        <translation>más: alguien se va o viene, calor, una zona más, una respuesta anterior</translation>
-    </message>
-    <message>
-        <source>what can be chosen, where not every limit can hold</source>
-        <translation>qué se puede elegir, si no se pueden cumplir todos los límites</translation>
-    </message>
-    <message>
-        <source>how it turned out</source>
-        <translation>cómo ha quedado</translation>
-    </message>
-    <message>
-        <source>to be read from afar, and back</source>
-        <translation>para leer desde lejos, y volver</translation>
-    </message>
-    <message>
-        <source>print the run as it stands</source>
-        <translation>imprimir la sesión tal como está</translation>
-    </message>
-    <message>
-        <source>Lanes: what to do now, and how long is left</source>
-        <translation>Carriles: qué hacer ahora, y cuánto queda</translation>
-    </message>
-    <message>
-        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
-        <translation>Arriba está lo único que hay que hacer. Hágalo y pulse el botón grande o Intro. Los tiempos cuentan desde que pulsa.</translation>
-    </message>
-    <message>
-        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
-        <translation>Cada carril es una zona. Las cifras grandes cuentan hacia atrás hasta lo siguiente que le toca; con un más cuentan el retraso.</translation>
-    </message>
-    <message>
-        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
-        <translation>Cuando una alarma llena la ventana: haga lo que dice y contéstela. Suena hasta entonces. ¿Pulsó tarde o por error? Diga que fue antes, o deshágalo; el plan se rehace.</translation>
-    </message>
-    <message>
-        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
-        <translation>Después: cuando todo esté enjuagado y seco, diga cómo ha quedado y guarde la sesión. Su ficha se conserva.</translation>
-    </message>
-    <message>
-        <source>Filled as far as it has developed. The upright line is now.</source>
-        <translation>Relleno hasta donde ha llegado la exposición. La línea vertical es ahora.</translation>
-    </message>
-    <message>
-        <source>An eye: look at the hair. With a tick: done.</source>
-        <translation>Un ojo: mirar el pelo. Con una marca: hecho.</translation>
-    </message>
-    <message>
-        <source>Record cards: what was done, and how it turned out</source>
-        <translation>Fichas: lo que se hizo, y cómo ha quedado</translation>
-    </message>
-    <message>
-        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
-        <translation>Cada sesión terminada tiene una ficha: lo que recibió cada zona, cuándo se aplicó y cuándo llegó el agua, lo que se vio, y cómo ha quedado.</translation>
-    </message>
-    <message>
-        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
-        <translation>Después: empiece la pasada siguiente desde una ficha. Lo que se anotó para la próxima vez queda allí a la vista.</translation>
-    </message>
-    <message>
-        <source>The strands as they really went.</source>
-        <translation>Los mechones tal como fueron de verdad.</translation>
-    </message>
-    <message>
-        <source>Dashes: where the first plan had them.</source>
-        <translation>Discontinuo: donde los tenía el primer plan.</translation>
-    </message>
-    <message>
-        <source>start the next coat from it</source>
-        <translation>empezar la pasada siguiente desde ella</translation>
-    </message>
-    <message>
-        <source>print it, save it as a PDF</source>
-        <translation>imprimir, guardar como PDF</translation>
-    </message>
-    <message>
-        <source>another card</source>
-        <translation>otra ficha</translation>
-    </message>
-    <message>
-        <source>read on in this help, and back</source>
-        <translation>seguir leyendo esta ayuda, y volver</translation>
-    </message>
-    <message>
-        <source>this help, and away with it</source>
-        <translation>esta ayuda, y quitarla</translation>
-    </message>
-<message>
-        <source>a short tour on a demo</source>
-        <translation>un breve recorrido con un ejemplo</translation>
-    </message>
-    <message>
-        <source>open, save</source>
-        <translation>abrir, guardar</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HelpMenu</name>
-    <message>
-        <source>&amp;Help</source>
-        <translation>Ay&amp;uda</translation>
-    </message>
-    <message>
-        <source>This &amp;page</source>
-        <translation>Esta &amp;página</translation>
-    </message>
-    <message>
-        <source>&amp;Cautions</source>
-        <translation>&amp;Advertencias</translation>
-    </message>
-<message>
-        <source>A short &amp;tour (not while lanes run)</source>
-        <translation>Un breve &amp;recorrido (no mientras los carriles están en marcha)</translation>
-    </message>
-    <message>
-        <source>A short &amp;tour</source>
-        <translation>Un breve &amp;recorrido</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HelpSheet</name>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Cerrar  (Esc)</translation>
-    </message>
-    <message>
-        <source>%1</source>
-        <comment>keys</comment>
-        <translation>%1</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::TourWindow</name>
-    <message>
-        <source>A short tour – Basinbell</source>
-        <translation>Un breve recorrido – Basinbell</translation>
-    </message>
-    <message>
-        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
-        <translation>Un recorrido: nada de esto es real. Nada suena y nada se guarda.</translation>
-    </message>
-    <message>
-        <source>Leave the tour  (Esc)</source>
-        <translation>Dejar el recorrido  (Esc)</translation>
-    </message>
-    <message>
-        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
-        <translation>Esta es la preparación con un ejemplo. Cada mechón es una zona del pelo, y todos acaban en la línea de enjuague: llegan juntos al agua. El plan dice cuándo empezar cada uno.</translation>
-    </message>
-    <message>
-        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
-        <translation>Ahora está en marcha. Arriba está lo único que hay que hacer, con un botón grande: hágalo y pulse. Aquí basta Intro, y el tiempo pasa deprisa.</translation>
-    </message>
-    <message>
-        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
-        <translation>La aplicación duró cuatro minutos más. El plan se rehízo enseguida, y la línea de arriba dice qué ha cambiado.</translation>
-    </message>
-    <message>
-        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
-        <translation>Toca una revisión, una prueba de mechón. A lo que ve contesta con una pulsación: dejarlo, volver a mirar o enjuagar esta zona. Aquí se deja.</translation>
-    </message>
-    <message>
-        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
-        <translation>Toca el agua. Una alarma así llena la ventana y suena hasta que se contesta; todos los carriles quedan a la vista debajo.</translation>
-    </message>
-    <message>
-        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
-        <translation>Todo está hecho. En una sesión real ahora se dice cómo ha quedado, y su ficha se conserva. F1 explica cada página.</translation>
-    </message>
-    <message>
-        <source>Time goes by quickly. What is asked for is answered for you.</source>
-        <translation>El tiempo pasa deprisa. Se contesta por usted a lo que se pide.</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>Skip ahead  (Enter)</source>
-        <translation>Saltar adelante  (Intro)</translation>
-    </message>
-    <message>
-        <source>Close the tour  (Enter)</source>
-        <translation>Cerrar el recorrido  (Intro)</translation>
-    </message>
-    <message>
-        <source>Go on  (Enter)</source>
-        <translation>Seguir  (Intro)</translation>
-    </message>
-</context>
-<context>
-    <name>StartText</name>
-    <message>
-        <source>water %1 instead of %2</source>
-        <translation>agua a las %1 en vez de las %2</translation>
-    </message>
-    <message>
-        <source>water of %1 %2 instead of %3</source>
-        <translation>agua de %1 a las %2 en vez de las %3</translation>
-    </message>
-    <message>
-        <source>%1 develops %2 min instead of %3 min</source>
-        <translation>%1 se expone %2 min en vez de %3 min</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n zones more develop for another time</source>
-        <translation>
-            <numerusform>%n zona más se expone otro tiempo</numerusform>
-            <numerusform>%n zonas más se exponen otro tiempo</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>begin %1 instead of %2</source>
-        <translation>inicio a las %1 en vez de las %2</translation>
-    </message>
-    <message>
-        <source>done %1 instead of %2</source>
-        <translation>fin a las %1 en vez de las %2</translation>
-    </message>
-    <message>
-        <source>Every zone gets its target.</source>
-        <translation>Cada zona alcanza su objetivo.</translation>
-    </message>
-    <message>
-        <source>Off target by %1 zone-minutes in all, as before.</source>
-        <translation>A %1 minutos-zona del objetivo en total, como antes.</translation>
-    </message>
-    <message>
-        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
-        <translation>A %1 minutos-zona del objetivo en total, antes %2; se cumple cada límite.</translation>
-    </message>
-    <message>
-        <source>%1 starts %2, as planned</source>
-        <translation>%1 empieza a las %2, como estaba planeado</translation>
-    </message>
-    <message>
-        <source>%1 starts %2 instead of %3</source>
-        <translation>%1 empieza a las %2 en vez de las %3</translation>
-    </message>
-    <message>
-        <source>%1; nothing else changes.</source>
-        <translation>%1; no cambia nada más.</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>Applying may be less off its usual times.</source>
-        <translation>La aplicación puede desviarse menos de sus tiempos habituales.</translation>
-    </message>
-    <message>
-        <source>%1 cannot start later than %2.</source>
-        <translation>%1 no puede empezar después de las %2.</translation>
-    </message>
-    <message>
-        <source>%1 cannot start later than %2: %3.</source>
-        <translation>%1 no puede empezar después de las %2: %3.</translation>
-    </message>
-    <message>
-        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
-        <translation>%1 empieza por sí mismo a las %2; solo se puede elegir un inicio más tardío.</translation>
-    </message>
-    <message>
-        <source>With %1 not before %2 nothing fits: %3.</source>
-        <translation>Con %1 no antes de las %2 no cabe nada: %3.</translation>
-    </message>
-    <message>
-        <source>%1 not before %2</source>
-        <translation>%1 no antes de las %2</translation>
-    </message>
-    <message>
-        <source>%1 whenever is best</source>
-        <translation>%1 cuando sea mejor</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::StartBar</name>
-    <message>
-        <source>Keep this start</source>
-        <translation>Guardar este inicio</translation>
-    </message>
-    <message>
-        <source>Let go</source>
-        <translation>Soltar</translation>
-    </message>
-    <message>
-        <source>%1: planning …</source>
-        <translation>%1: planificando …</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::StrandGrip</name>
-    <message>
-        <source>Start of %1, minutes later than planned</source>
-        <translation>Inicio de %1, minutos después de lo planeado</translation>
-    </message>
-    <message>
-        <source>Pull it to see what a later start does</source>
-        <translation>Arrastre para ver qué hace un inicio más tardío</translation>
     </message>
 </context>
 </TS>

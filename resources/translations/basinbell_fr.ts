@@ -4,7 +4,7 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>The product's own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
+        <source>The product&apos;s own leaflet comes first. Where it differs from this plan, the leaflet is right: change the service and plan again.</source>
         <translation>La notice du produit passe avant tout. Là où elle diffère de ce plan, c’est elle qui a raison : modifiez la prestation et planifiez à nouveau.</translation>
     </message>
     <message>
@@ -222,7 +222,7 @@
         <source>Type minutes, such as 12, 12.5 or 12:30.</source>
         <translation>Saisissez des minutes, par exemple 12, 12,5 ou 12:30.</translation>
     </message>
-<message>
+    <message>
         <source>Not before</source>
         <translation>Pas avant</translation>
     </message>
@@ -393,6 +393,229 @@
     </message>
 </context>
 <context>
+    <name>Help</name>
+    <message>
+        <source>Hatched: the mixture is being applied.</source>
+        <translation>Hachures : le mélange est en cours d’application.</translation>
+    </message>
+    <message>
+        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
+        <translation>La ligne de rinçage : l’eau. Les zones rincées ensemble finissent sur la même rive.</translation>
+    </message>
+    <message>
+        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
+        <translation>Sous chaque mèche, ses limites : le crochet est la pose au moins, le coin la cible, la barre la pose au plus.</translation>
+    </message>
+    <message>
+        <source>Set-up: what is wanted, and the plan that comes of it</source>
+        <translation>Préparation : ce qui est voulu, et le plan qui en résulte</translation>
+    </message>
+    <message>
+        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
+        <translation>Dans le tableau : ce qui va sur quelle zone, le temps qu’il vous faut pour appliquer, et la pose permise à chaque zone. Prenez les temps dans la notice du produit.</translation>
+    </message>
+    <message>
+        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
+        <translation>En dessous : le plan. Il dit quand commencer chaque zone, pour que toutes arrivent au bac à temps avec une seule personne. Il est refait après chaque changement.</translation>
+    </message>
+    <message>
+        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
+        <translation>Ensuite : quand le plan convient, lancez les couloirs. Ils vous disent quoi faire et quand. Jusque-là rien ne sonne, et tout peut être annulé.</translation>
+    </message>
+    <message>
+        <source>A strand with fibres: the zone develops. It swells until the target.</source>
+        <translation>Une mèche avec des fibres : la zone est en pose. Elle s’épaissit jusqu’à la cible.</translation>
+    </message>
+    <message>
+        <source>Dashed: that limit is not kept.</source>
+        <translation>Tirets : cette limite n’est pas tenue.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair, a strand test.</source>
+        <translation>Un œil : regarder les cheveux, un test de mèche.</translation>
+    </message>
+    <message>
+        <source>A box with a wave: a late job, such as emulsifying.</source>
+        <translation>Une case avec une vague : un dernier geste, comme émulsionner.</translation>
+    </message>
+    <message>
+        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
+        <translation>Un trait à deux bouts : l’eau vient entre eux neuf fois sur dix.</translation>
+    </message>
+    <message>
+        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
+        <translation>Des cases sur un nom : ce que fait cette personne. En tirets : sur une autre tête.</translation>
+    </message>
+    <message>
+        <source>start the lanes</source>
+        <translation>lancer les couloirs</translation>
+    </message>
+    <message>
+        <source>change the cell, go to the next</source>
+        <translation>changer la case, aller à la suivante</translation>
+    </message>
+    <message>
+        <source>undo the last change</source>
+        <translation>annuler le dernier changement</translation>
+    </message>
+    <message>
+        <source>before the start: what is open</source>
+        <translation>avant le départ : ce qui reste ouvert</translation>
+    </message>
+    <message>
+        <source>sound check</source>
+        <translation>essai du son</translation>
+    </message>
+    <message>
+        <source>print the plan</source>
+        <translation>imprimer le plan</translation>
+    </message>
+    <message>
+        <source>record cards</source>
+        <translation>fiches</translation>
+    </message>
+    <message>
+        <source>to Set-up, to Lanes</source>
+        <translation>à la préparation, aux couloirs</translation>
+    </message>
+    <message>
+        <source>the cautions</source>
+        <translation>les précautions</translation>
+    </message>
+    <message>
+        <source>it is done: answer the one thing to do</source>
+        <translation>c’est fait : répond à la chose à faire</translation>
+    </message>
+    <message>
+        <source>a look: leave it on, look again, rinse this zone</source>
+        <translation>un contrôle : laisser poser, revoir, rincer cette zone</translation>
+    </message>
+    <message>
+        <source>look again a minute sooner, later</source>
+        <translation>revoir une minute plus tôt, plus tard</translation>
+    </message>
+    <message>
+        <source>leave all that were looked at together</source>
+        <translation>laisser poser tout ce qui a été contrôlé ensemble</translation>
+    </message>
+    <message>
+        <source>the tone seen</source>
+        <translation>le ton vu</translation>
+    </message>
+    <message>
+        <source>skip this look or late job</source>
+        <translation>passer ce contrôle ou ce dernier geste</translation>
+    </message>
+    <message>
+        <source>quiet for a while; let it sound again</source>
+        <translation>silence un moment ; laisser sonner de nouveau</translation>
+    </message>
+    <message>
+        <source>the last answer was earlier</source>
+        <translation>la dernière réponse était plus tôt</translation>
+    </message>
+    <message>
+        <source>undo the last answer</source>
+        <translation>annuler la dernière réponse</translation>
+    </message>
+    <message>
+        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
+        <translation>plus : quelqu’un part ou vient, chaleur, une zone de plus, une réponse antérieure</translation>
+    </message>
+    <message>
+        <source>what can be chosen, where not every limit can hold</source>
+        <translation>ce qui peut être choisi, quand toutes les limites ne peuvent tenir</translation>
+    </message>
+    <message>
+        <source>how it turned out</source>
+        <translation>le résultat</translation>
+    </message>
+    <message>
+        <source>to be read from afar, and back</source>
+        <translation>pour lire de loin, et retour</translation>
+    </message>
+    <message>
+        <source>print the run as it stands</source>
+        <translation>imprimer la séance telle qu’elle est</translation>
+    </message>
+    <message>
+        <source>Lanes: what to do now, and how long is left</source>
+        <translation>Couloirs : quoi faire maintenant, et le temps qui reste</translation>
+    </message>
+    <message>
+        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
+        <translation>En haut, la seule chose à faire. Faites-la, puis appuyez sur le grand bouton ou sur Entrée. Les temps comptent à partir de là.</translation>
+    </message>
+    <message>
+        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
+        <translation>Chaque couloir est une zone. Les grands chiffres comptent le temps jusqu’à ce qui vient ensuite pour elle ; avec un plus, ils comptent le retard.</translation>
+    </message>
+    <message>
+        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
+        <translation>Quand une alarme remplit la fenêtre : faites ce qu’elle dit, puis répondez. Elle sonne jusque-là. Appuyé trop tard ou par erreur ? Dites que c’était plus tôt, ou annulez ; le plan est refait.</translation>
+    </message>
+    <message>
+        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
+        <translation>Ensuite : quand tout est rincé et sec, dites le résultat et rangez la séance. Sa fiche est gardée.</translation>
+    </message>
+    <message>
+        <source>Filled as far as it has developed. The upright line is now.</source>
+        <translation>Rempli aussi loin que la pose est faite. La ligne verticale est maintenant.</translation>
+    </message>
+    <message>
+        <source>An eye: look at the hair. With a tick: done.</source>
+        <translation>Un œil : regarder les cheveux. Avec une coche : fait.</translation>
+    </message>
+    <message>
+        <source>Record cards: what was done, and how it turned out</source>
+        <translation>Fiches : ce qui a été fait, et le résultat</translation>
+    </message>
+    <message>
+        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
+        <translation>Chaque séance terminée a une fiche : ce que chaque zone a reçu, quand on l’a appliqué et quand l’eau est venue, ce qui a été vu, et le résultat.</translation>
+    </message>
+    <message>
+        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
+        <translation>Ensuite : commencez le passage suivant à partir d’une fiche. Ce qui a été noté pour la prochaine fois y reste en vue.</translation>
+    </message>
+    <message>
+        <source>The strands as they really went.</source>
+        <translation>Les mèches telles qu’elles se sont passées.</translation>
+    </message>
+    <message>
+        <source>Dashes: where the first plan had them.</source>
+        <translation>Tirets : là où le premier plan les avait.</translation>
+    </message>
+    <message>
+        <source>start the next coat from it</source>
+        <translation>commencer le passage suivant à partir d’elle</translation>
+    </message>
+    <message>
+        <source>print it, save it as a PDF</source>
+        <translation>imprimer, enregistrer en PDF</translation>
+    </message>
+    <message>
+        <source>another card</source>
+        <translation>une autre fiche</translation>
+    </message>
+    <message>
+        <source>read on in this help, and back</source>
+        <translation>lire la suite de cette aide, et revenir</translation>
+    </message>
+    <message>
+        <source>this help, and away with it</source>
+        <translation>cette aide, et la refermer</translation>
+    </message>
+    <message>
+        <source>a short tour on a demo</source>
+        <translation>une courte visite sur un exemple</translation>
+    </message>
+    <message>
+        <source>open, save</source>
+        <translation>ouvrir, enregistrer</translation>
+    </message>
+</context>
+<context>
     <name>Journal</name>
     <message>
         <source>There is no such run.</source>
@@ -546,7 +769,7 @@
         <translation>La prestation à ouvrir ; plusieurs sont planifiées ensemble, une tête chacune.</translation>
     </message>
     <message>
-        <source>Keep the journal and the window's state in DIR.</source>
+        <source>Keep the journal and the window&apos;s state in DIR.</source>
         <translation>Garder le journal et l’état de la fenêtre dans DIR.</translation>
     </message>
     <message>
@@ -782,15 +1005,15 @@
         <translation>Faites sonner chaque alarme et écoutez depuis l’endroit où vous travaillez. Tant que personne ne les a entendues, chaque étape due remplit aussitôt l’écran.</translation>
     </message>
     <message>
-        <source>Which tests there are, when they are made and who reads them is said by the product's leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
+        <source>Which tests there are, when they are made and who reads them is said by the product&apos;s leaflet, by local rules and by licensed practice. Having them written down here makes nothing safe.</source>
         <translation>Quels tests il y a, quand ils se font et qui les lit, c’est la notice du produit, les règles locales et la pratique agréée qui le disent. Les noter ici ne rend rien sûr.</translation>
     </message>
     <message>
-        <source>Try what is mixed on a strand of this hair first, as the product's leaflet says.</source>
+        <source>Try what is mixed on a strand of this hair first, as the product&apos;s leaflet says.</source>
         <translation>Essayez d’abord le mélange sur une mèche de ces cheveux, comme le dit la notice du produit.</translation>
     </message>
     <message>
-        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product's leaflet and local rules say what else is needed.</source>
+        <source>Gloves and apron on, fresh air in the room, and eyes covered while powder is mixed. The product&apos;s leaflet and local rules say what else is needed.</source>
         <translation>Gants et tablier mis, air frais dans la pièce, et yeux protégés pendant qu’on mélange de la poudre. La notice du produit et les règles locales disent ce qu’il faut encore.</translation>
     </message>
     <message>
@@ -1233,7 +1456,7 @@
         <translation>L’horloge de cette machine montre une heure antérieure à la dernière réponse de cette séance. Réglez l’horloge et redémarrez, sinon toute heure affichée sera fausse.</translation>
     </message>
     <message>
-        <source>This machine was started anew since this run was last led, so the run goes by the machine's clock again. If that clock is wrong, so is every time that is shown.</source>
+        <source>This machine was started anew since this run was last led, so the run goes by the machine&apos;s clock again. If that clock is wrong, so is every time that is shown.</source>
         <translation>Cette machine a redémarré depuis cette séance, qui suit donc de nouveau l’horloge de la machine. Si cette horloge est fausse, toute heure affichée l’est aussi.</translation>
     </message>
     <message numerus="yes">
@@ -1285,6 +1508,92 @@
     <message>
         <source>%1 (no voice was found)</source>
         <translation>%1 (aucune voix trouvée)</translation>
+    </message>
+</context>
+<context>
+    <name>StartText</name>
+    <message>
+        <source>water %1 instead of %2</source>
+        <translation>eau à %1 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>water of %1 %2 instead of %3</source>
+        <translation>eau de %1 à %2 au lieu de %3</translation>
+    </message>
+    <message>
+        <source>%1 develops %2 min instead of %3 min</source>
+        <translation>%1 pose %2 min au lieu de %3 min</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones more develop for another time</source>
+        <translation>
+            <numerusform>%n autre zone pose un autre temps</numerusform>
+            <numerusform>%n autres zones posent un autre temps</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>begin %1 instead of %2</source>
+        <translation>début à %1 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>done %1 instead of %2</source>
+        <translation>fini à %1 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>Every zone gets its target.</source>
+        <translation>Chaque zone atteint sa cible.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, as before.</source>
+        <translation>À %1 minutes-zone de la cible en tout, comme avant.</translation>
+    </message>
+    <message>
+        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
+        <translation>À %1 minutes-zone de la cible en tout, %2 avant ; chaque limite tient.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2, as planned</source>
+        <translation>%1 commence à %2, comme prévu</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 instead of %3</source>
+        <translation>%1 commence à %2 au lieu de %3</translation>
+    </message>
+    <message>
+        <source>%1; nothing else changes.</source>
+        <translation>%1 ; rien d’autre ne change.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>Applying may be less off its usual times.</source>
+        <translation>L’application peut moins s’écarter de ses durées habituelles.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2.</source>
+        <translation>%1 ne peut pas commencer après %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot start later than %2: %3.</source>
+        <translation>%1 ne peut pas commencer après %2 : %3.</translation>
+    </message>
+    <message>
+        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
+        <translation>%1 commence de soi-même à %2 ; seul un début plus tardif peut être choisi.</translation>
+    </message>
+    <message>
+        <source>With %1 not before %2 nothing fits: %3.</source>
+        <translation>Avec %1 pas avant %2, rien ne tient : %3.</translation>
+    </message>
+    <message>
+        <source>%1 not before %2</source>
+        <translation>%1 pas avant %2</translation>
+    </message>
+    <message>
+        <source>%1 whenever is best</source>
+        <translation>%1 au meilleur moment</translation>
     </message>
 </context>
 <context>
@@ -1398,7 +1707,7 @@
         <translation>Couleur toute la tête</translation>
     </message>
     <message>
-        <source>Times are common practice: put in those of the product's leaflet.</source>
+        <source>Times are common practice: put in those of the product&apos;s leaflet.</source>
         <translation>Les temps sont d’usage courant : mettez ceux de la notice du produit.</translation>
     </message>
     <message>
@@ -1997,7 +2306,7 @@
         <translation>Prêt p&amp;our</translation>
     </message>
     <message>
-        <source>the service's name</source>
+        <source>the service&apos;s name</source>
         <translation>le nom de la prestation</translation>
     </message>
     <message>
@@ -2359,7 +2668,7 @@
         <translation>Retirer cette tête</translation>
     </message>
     <message>
-        <source>These times are common practice, not those of a product. Put in what the product's leaflet says, and say so with its bowl.</source>
+        <source>These times are common practice, not those of a product. Put in what the product&apos;s leaflet says, and say so with its bowl.</source>
         <translation>Ces temps sont d’usage courant, non ceux d’un produit. Mettez ce que dit la notice, et notez-le auprès du bol.</translation>
     </message>
     <message>
@@ -2383,12 +2692,47 @@
         <translation>&amp;Nom</translation>
     </message>
     <message>
-        <source>the head's name</source>
+        <source>the head&apos;s name</source>
         <translation>le nom de la tête</translation>
     </message>
     <message>
         <source>%1 (something is wrong)</source>
         <translation>%1 (quelque chose ne va pas)</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpMenu</name>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;ide</translation>
+    </message>
+    <message>
+        <source>This &amp;page</source>
+        <translation>Cette pa&amp;ge</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Précautions</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour (not while lanes run)</source>
+        <translation>Une courte &amp;visite (pas pendant que des couloirs sont en marche)</translation>
+    </message>
+    <message>
+        <source>A short &amp;tour</source>
+        <translation>Une courte &amp;visite</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::HelpSheet</name>
+    <message>
+        <source>Close  (Esc)</source>
+        <translation>Fermer  (Échap)</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>keys</comment>
+        <translation>%1</translation>
     </message>
 </context>
 <context>
@@ -2496,7 +2840,7 @@
         <translation>%1 est abandonné.</translation>
     </message>
     <message>
-        <source>Heat is on. What it does to the mixtures only the product's leaflet says.</source>
+        <source>Heat is on. What it does to the mixtures only the product&apos;s leaflet says.</source>
         <translation>La chaleur est mise. Ce qu’elle fait aux mélanges, seule la notice le dit.</translation>
     </message>
     <message>
@@ -2674,14 +3018,6 @@
     <message>
         <source>&amp;End this run …</source>
         <translation>&amp;Terminer la séance …</translation>
-    </message>
-    <message>
-        <source>&amp;Help</source>
-        <translation>A&amp;ide</translation>
-    </message>
-    <message>
-        <source>&amp;Cautions</source>
-        <translation>&amp;Précautions</translation>
     </message>
     <message>
         <source>not saved anywhere yet</source>
@@ -3094,7 +3430,7 @@
         <translation>%1 de %2 à %3</translation>
     </message>
     <message>
-        <source>%1: '%2' was not understood. %3</source>
+        <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1 : « %2 » n’a pas été compris. %3</translation>
     </message>
 </context>
@@ -3194,7 +3530,7 @@
         <translation>Aucun changement connu ne suffit, ni deux ensemble.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit: it was planned with the change. The least change comes first; the product&apos;s leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit : le plan a été fait avec ce changement. Le moindre vient en premier ; la notice passe avant tous.</translation>
     </message>
     <message>
@@ -3202,7 +3538,7 @@
         <translation>Le temps a manqué pour trouver ce qui ferait tenir le tout.</translation>
     </message>
     <message>
-        <source>Each of these makes it fit; there may be more. The product's leaflet comes before all of them.</source>
+        <source>Each of these makes it fit; there may be more. The product&apos;s leaflet comes before all of them.</source>
         <translation>Chacun de ceux-ci suffit ; il peut y en avoir d’autres. La notice passe avant tous.</translation>
     </message>
     <message>
@@ -3374,7 +3710,7 @@ effacée</translation>
         <source>O&amp;n the head</source>
         <translation>S&amp;ur la tête</translation>
     </message>
-<message>
+    <message>
         <source>A short tour  (Shift+F1)</source>
         <translation>Une courte visite  (Maj+F1)</translation>
     </message>
@@ -3459,6 +3795,21 @@ effacée</translation>
     </message>
 </context>
 <context>
+    <name>app::desktop::StartBar</name>
+    <message>
+        <source>Keep this start</source>
+        <translation>Garder ce début</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Relâcher</translation>
+    </message>
+    <message>
+        <source>%1: planning …</source>
+        <translation>%1 : planification …</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::StepButton</name>
     <message>
         <source>%1: answer it now</source>
@@ -3467,6 +3818,17 @@ effacée</translation>
     <message>
         <source>Press when this happens sooner: %1</source>
         <translation>Appuyez si ceci arrive plus tôt : %1</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::StrandGrip</name>
+    <message>
+        <source>Start of %1, minutes later than planned</source>
+        <translation>Début de %1, minutes après le prévu</translation>
+    </message>
+    <message>
+        <source>Pull it to see what a later start does</source>
+        <translation>Tirez pour voir l’effet d’un début plus tardif</translation>
     </message>
 </context>
 <context>
@@ -3483,21 +3845,68 @@ effacée</translation>
         <source>Inside its limits %1; water from %2 to %3 in nine runs of ten.</source>
         <translation>Dans ses limites %1 ; eau de %2 à %3 neuf fois sur dix.</translation>
     </message>
-<message>
-        <source>Water %1</source>
-        <translation>Eau %1</translation>
-    </message>
     <message>
-        <source>Now %1</source>
-        <translation>Maintenant %1</translation>
-    </message>
-    <message>
-        <source>%1 min · %2 to %3</source>
-        <translation>%1 min · %2 à %3</translation>
-    </message>
-        <message>
         <source>Wanted not before %1.</source>
         <translation>Souhaité pas avant %1.</translation>
+    </message>
+</context>
+<context>
+    <name>app::desktop::TourWindow</name>
+    <message>
+        <source>A short tour – Basinbell</source>
+        <translation>Une courte visite – Basinbell</translation>
+    </message>
+    <message>
+        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
+        <translation>Une visite : rien de ceci n’est réel. Rien ne sonne, et rien n’est gardé.</translation>
+    </message>
+    <message>
+        <source>Leave the tour  (Esc)</source>
+        <translation>Quitter la visite  (Échap)</translation>
+    </message>
+    <message>
+        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
+        <translation>Voici la préparation avec un exemple. Chaque mèche est une zone des cheveux, et toutes finissent à la ligne de rinçage : elles arrivent à l’eau ensemble. Le plan dit quand commencer chacune.</translation>
+    </message>
+    <message>
+        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
+        <translation>Maintenant, c’est en marche. En haut, la seule chose à faire, avec un grand bouton : faites-la, puis appuyez. Ici Entrée suffit, et le temps passe vite.</translation>
+    </message>
+    <message>
+        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
+        <translation>L’application a duré quatre minutes de plus. Le plan a été refait aussitôt, et la ligne du haut dit ce qui a changé.</translation>
+    </message>
+    <message>
+        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
+        <translation>Un contrôle est à faire, un test de mèche. À ce que vous voyez, vous répondez d’une pression : laisser poser, revoir, ou rincer cette zone. Ici on laisse poser.</translation>
+    </message>
+    <message>
+        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
+        <translation>L’eau est à mettre. Une telle alarme remplit la fenêtre et sonne jusqu’à la réponse ; tous les couloirs restent en vue en dessous.</translation>
+    </message>
+    <message>
+        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
+        <translation>Tout est fait. Pour une vraie séance, vous dites maintenant le résultat, et sa fiche est gardée. F1 explique chaque page.</translation>
+    </message>
+    <message>
+        <source>Time goes by quickly. What is asked for is answered for you.</source>
+        <translation>Le temps passe vite. On répond à votre place à ce qui est demandé.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Skip ahead  (Enter)</source>
+        <translation>Sauter plus loin  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Close the tour  (Enter)</source>
+        <translation>Fermer la visite  (Entrée)</translation>
+    </message>
+    <message>
+        <source>Go on  (Enter)</source>
+        <translation>Continuer  (Entrée)</translation>
     </message>
 </context>
 <context>
@@ -3772,11 +4181,11 @@ effacée</translation>
         <translation>Ce qui a été changé plus tard s’appuie là-dessus. Annulez d’abord le changement plus récent.</translation>
     </message>
     <message>
-        <source>What was said of '%1' came after that change, which brought it. Undo that first.</source>
+        <source>What was said of &apos;%1&apos; came after that change, which brought it. Undo that first.</source>
         <translation>Ce qui a été dit de « %1 » est venu après ce changement, qui l’a apporté. Annulez-le d’abord.</translation>
     </message>
     <message>
-        <source>'%1' has begun since. Undo that first.</source>
+        <source>&apos;%1&apos; has begun since. Undo that first.</source>
         <translation>« %1 » a commencé depuis. Annulez cela d’abord.</translation>
     </message>
     <message>
@@ -3840,7 +4249,7 @@ effacée</translation>
         <translation>Ce n’est pas un contrôle. Choisissez le contrôle qui a été fait.</translation>
     </message>
     <message>
-        <source>'%1' was answered already. To put that right, undo it.</source>
+        <source>&apos;%1&apos; was answered already. To put that right, undo it.</source>
         <translation>« %1 » a déjà sa réponse. Pour la corriger, annulez-la.</translation>
     </message>
     <message>
@@ -3872,7 +4281,7 @@ effacée</translation>
         <translation>Ce qui a été vu va avec un contrôle. Répondez-le au contrôle de cette zone.</translation>
     </message>
     <message>
-        <source>That zone has nothing like '%1' that could have been done.</source>
+        <source>That zone has nothing like &apos;%1&apos; that could have been done.</source>
         <translation>Cette zone n’a rien comme « %1 » qui ait pu être fait.</translation>
     </message>
     <message>
@@ -3892,7 +4301,7 @@ effacée</translation>
         <translation>Elle porte déjà sur cette zone.</translation>
     </message>
     <message>
-        <source>No zone is left for '%1': all have been rinsed alone or left out.</source>
+        <source>No zone is left for &apos;%1&apos;: all have been rinsed alone or left out.</source>
         <translation>Il ne reste aucune zone pour « %1 » : toutes ont été rincées à part ou laissées de côté.</translation>
     </message>
     <message>
@@ -3900,7 +4309,7 @@ effacée</translation>
         <translation>%1 n’est pas appliqué. Laissez-le d’abord de côté, ou rincez les autres zones à part.</translation>
     </message>
     <message>
-        <source>'%1' has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
+        <source>&apos;%1&apos; has begun, so nothing more can be applied for it. Undo that if it was said by mistake.</source>
         <translation>« %1 » a commencé, rien ne peut donc plus être appliqué pour cela. Annulez-le si c’était une erreur.</translation>
     </message>
     <message>
@@ -3980,7 +4389,7 @@ effacée</translation>
         <translation>Employer %1 jusqu’à %2 après le mélange (maintenant %3)</translation>
     </message>
     <message>
-        <source>Only if the product's leaflet allows it.</source>
+        <source>Only if the product&apos;s leaflet allows it.</source>
         <translation>Seulement si la notice du produit le permet.</translation>
     </message>
     <message>
@@ -4288,7 +4697,7 @@ effacée</translation>
         <translation>est avant le plus tôt ; échangez-les</translation>
     </message>
     <message>
-        <source>is empty; list at least one rinse group, such as { "length": 5 }</source>
+        <source>is empty; list at least one rinse group, such as { &quot;length&quot;: 5 }</source>
         <translation>est vide ; indiquez au moins un groupe de rinçage</translation>
     </message>
     <message>
@@ -4364,7 +4773,7 @@ effacée</translation>
         <translation>%1 dépasse 1440 (24 h), le plus long accepté</translation>
     </message>
     <message>
-        <source>0 is too short; write at least one second, "0:01"</source>
+        <source>0 is too short; write at least one second, &quot;0:01&quot;</source>
         <translation>0 est trop court ; mettez au moins une seconde, « 0:01 »</translation>
     </message>
     <message>
@@ -4448,11 +4857,11 @@ effacée</translation>
         <translation>passage</translation>
     </message>
     <message>
-        <source>is empty; use an IANA name such as "Europe/London"</source>
+        <source>is empty; use an IANA name such as &quot;Europe/London&quot;</source>
         <translation>est vide ; employez un nom IANA tel que « Europe/London »</translation>
     </message>
     <message>
-        <source>only wefts come apart; make it false, or the kind "wefts"</source>
+        <source>only wefts come apart; make it false, or the kind &quot;wefts&quot;</source>
         <translation>seuls des tissages se séparent ; mettez faux, ou la sorte tissages</translation>
     </message>
     <message>
@@ -4563,7 +4972,7 @@ effacée</translation>
         <source>Say how %1 turned out.</source>
         <translation>Dites quel est le résultat pour %1.</translation>
     </message>
-<message>
+    <message>
         <source>%1 not before %2</source>
         <translation>%1 pas avant %2</translation>
     </message>
@@ -4578,439 +4987,6 @@ effacée</translation>
     <message>
         <source>%1: not applied before the time that was set</source>
         <translation>%1 : pas appliqué avant l’heure fixée</translation>
-    </message>
-</context>
-<context>
-    <name>Help</name>
-    <message>
-        <source>Hatched: the mixture is being applied.</source>
-        <translation>Hachures : le mélange est en cours d’application.</translation>
-    </message>
-    <message>
-        <source>The rinse line: water. Zones that are rinsed together end at the same shore.</source>
-        <translation>La ligne de rinçage : l’eau. Les zones rincées ensemble finissent sur la même rive.</translation>
-    </message>
-    <message>
-        <source>Below each strand its limits: the bracket is the least, the wedge the target, the bar the most it may develop.</source>
-        <translation>Sous chaque mèche, ses limites : le crochet est la pose au moins, le coin la cible, la barre la pose au plus.</translation>
-    </message>
-    <message>
-        <source>Set-up: what is wanted, and the plan that comes of it</source>
-        <translation>Préparation : ce qui est voulu, et le plan qui en résulte</translation>
-    </message>
-    <message>
-        <source>In the table: what goes on which zone, how long applying takes you, and how long each zone may develop. Take the times from the leaflet of the product.</source>
-        <translation>Dans le tableau : ce qui va sur quelle zone, le temps qu’il vous faut pour appliquer, et la pose permise à chaque zone. Prenez les temps dans la notice du produit.</translation>
-    </message>
-    <message>
-        <source>Below it: the plan. It says when to begin each zone, so that all of them come to the basin on time with one pair of hands. It is made again after every change.</source>
-        <translation>En dessous : le plan. Il dit quand commencer chaque zone, pour que toutes arrivent au bac à temps avec une seule personne. Il est refait après chaque changement.</translation>
-    </message>
-    <message>
-        <source>Next: when the plan looks right, start the lanes. They tell you what to do and when. Until then nothing sounds, and everything can be undone.</source>
-        <translation>Ensuite : quand le plan convient, lancez les couloirs. Ils vous disent quoi faire et quand. Jusque-là rien ne sonne, et tout peut être annulé.</translation>
-    </message>
-    <message>
-        <source>A strand with fibres: the zone develops. It swells until the target.</source>
-        <translation>Une mèche avec des fibres : la zone est en pose. Elle s’épaissit jusqu’à la cible.</translation>
-    </message>
-    <message>
-        <source>Dashed: that limit is not kept.</source>
-        <translation>Tirets : cette limite n’est pas tenue.</translation>
-    </message>
-    <message>
-        <source>An eye: look at the hair, a strand test.</source>
-        <translation>Un œil : regarder les cheveux, un test de mèche.</translation>
-    </message>
-    <message>
-        <source>A box with a wave: a late job, such as emulsifying.</source>
-        <translation>Une case avec une vague : un dernier geste, comme émulsionner.</translation>
-    </message>
-    <message>
-        <source>A bar with two ends: water comes between them in nine runs of ten.</source>
-        <translation>Un trait à deux bouts : l’eau vient entre eux neuf fois sur dix.</translation>
-    </message>
-    <message>
-        <source>Boxes on a name: what these hands do. Dashed is on another head.</source>
-        <translation>Des cases sur un nom : ce que fait cette personne. En tirets : sur une autre tête.</translation>
-    </message>
-    <message>
-        <source>start the lanes</source>
-        <translation>lancer les couloirs</translation>
-    </message>
-    <message>
-        <source>change the cell, go to the next</source>
-        <translation>changer la case, aller à la suivante</translation>
-    </message>
-    <message>
-        <source>undo the last change</source>
-        <translation>annuler le dernier changement</translation>
-    </message>
-    <message>
-        <source>before the start: what is open</source>
-        <translation>avant le départ : ce qui reste ouvert</translation>
-    </message>
-    <message>
-        <source>sound check</source>
-        <translation>essai du son</translation>
-    </message>
-    <message>
-        <source>new, open, save</source>
-        <translation>nouveau, ouvrir, enregistrer</translation>
-    </message>
-    <message>
-        <source>print the plan</source>
-        <translation>imprimer le plan</translation>
-    </message>
-    <message>
-        <source>record cards</source>
-        <translation>fiches</translation>
-    </message>
-    <message>
-        <source>to Set-up, to Lanes</source>
-        <translation>à la préparation, aux couloirs</translation>
-    </message>
-    <message>
-        <source>the cautions</source>
-        <translation>les précautions</translation>
-    </message>
-    <message>
-        <source>it is done: answer the one thing to do</source>
-        <translation>c’est fait : répond à la chose à faire</translation>
-    </message>
-    <message>
-        <source>a look: leave it on, look again, rinse this zone</source>
-        <translation>un contrôle : laisser poser, revoir, rincer cette zone</translation>
-    </message>
-    <message>
-        <source>look again a minute sooner, later</source>
-        <translation>revoir une minute plus tôt, plus tard</translation>
-    </message>
-    <message>
-        <source>leave all that were looked at together</source>
-        <translation>laisser poser tout ce qui a été contrôlé ensemble</translation>
-    </message>
-    <message>
-        <source>the tone seen</source>
-        <translation>le ton vu</translation>
-    </message>
-    <message>
-        <source>skip this look or late job</source>
-        <translation>passer ce contrôle ou ce dernier geste</translation>
-    </message>
-    <message>
-        <source>quiet for a while; let it sound again</source>
-        <translation>silence un moment ; laisser sonner de nouveau</translation>
-    </message>
-    <message>
-        <source>the last answer was earlier</source>
-        <translation>la dernière réponse était plus tôt</translation>
-    </message>
-    <message>
-        <source>undo the last answer</source>
-        <translation>annuler la dernière réponse</translation>
-    </message>
-    <message>
-        <source>more: somebody goes or comes, heat, a zone more, an earlier answer</source>
-        <translation>plus : quelqu’un part ou vient, chaleur, une zone de plus, une réponse antérieure</translation>
-    </message>
-    <message>
-        <source>what can be chosen, where not every limit can hold</source>
-        <translation>ce qui peut être choisi, quand toutes les limites ne peuvent tenir</translation>
-    </message>
-    <message>
-        <source>how it turned out</source>
-        <translation>le résultat</translation>
-    </message>
-    <message>
-        <source>to be read from afar, and back</source>
-        <translation>pour lire de loin, et retour</translation>
-    </message>
-    <message>
-        <source>print the run as it stands</source>
-        <translation>imprimer la séance telle qu’elle est</translation>
-    </message>
-    <message>
-        <source>Lanes: what to do now, and how long is left</source>
-        <translation>Couloirs : quoi faire maintenant, et le temps qui reste</translation>
-    </message>
-    <message>
-        <source>At the top is the one thing to do. Do it, then press the large button or Enter. Times count from the moment you press.</source>
-        <translation>En haut, la seule chose à faire. Faites-la, puis appuyez sur le grand bouton ou sur Entrée. Les temps comptent à partir de là.</translation>
-    </message>
-    <message>
-        <source>Each lane is a zone. The large digits count down to what comes next for it; with a plus they count how long it is overdue.</source>
-        <translation>Chaque couloir est une zone. Les grands chiffres comptent le temps jusqu’à ce qui vient ensuite pour elle ; avec un plus, ils comptent le retard.</translation>
-    </message>
-    <message>
-        <source>When an alarm fills the window: do what it says, then answer it. It sounds until then. Pressed late or by mistake? Say that it was earlier, or undo it; the plan is made again.</source>
-        <translation>Quand une alarme remplit la fenêtre : faites ce qu’elle dit, puis répondez. Elle sonne jusque-là. Appuyé trop tard ou par erreur ? Dites que c’était plus tôt, ou annulez ; le plan est refait.</translation>
-    </message>
-    <message>
-        <source>Next: once all is rinsed and dry, say how it turned out and put the run away. Its record card is kept.</source>
-        <translation>Ensuite : quand tout est rincé et sec, dites le résultat et rangez la séance. Sa fiche est gardée.</translation>
-    </message>
-    <message>
-        <source>Filled as far as it has developed. The upright line is now.</source>
-        <translation>Rempli aussi loin que la pose est faite. La ligne verticale est maintenant.</translation>
-    </message>
-    <message>
-        <source>An eye: look at the hair. With a tick: done.</source>
-        <translation>Un œil : regarder les cheveux. Avec une coche : fait.</translation>
-    </message>
-    <message>
-        <source>Record cards: what was done, and how it turned out</source>
-        <translation>Fiches : ce qui a été fait, et le résultat</translation>
-    </message>
-    <message>
-        <source>Every run that was ended has a card: what each zone got, when it went on and when water came, what was seen, and how it turned out.</source>
-        <translation>Chaque séance terminée a une fiche : ce que chaque zone a reçu, quand on l’a appliqué et quand l’eau est venue, ce qui a été vu, et le résultat.</translation>
-    </message>
-    <message>
-        <source>Next: start the next coat from a card. What was noted for next time stays in view there.</source>
-        <translation>Ensuite : commencez le passage suivant à partir d’une fiche. Ce qui a été noté pour la prochaine fois y reste en vue.</translation>
-    </message>
-    <message>
-        <source>The strands as they really went.</source>
-        <translation>Les mèches telles qu’elles se sont passées.</translation>
-    </message>
-    <message>
-        <source>Dashes: where the first plan had them.</source>
-        <translation>Tirets : là où le premier plan les avait.</translation>
-    </message>
-    <message>
-        <source>start the next coat from it</source>
-        <translation>commencer le passage suivant à partir d’elle</translation>
-    </message>
-    <message>
-        <source>print it, save it as a PDF</source>
-        <translation>imprimer, enregistrer en PDF</translation>
-    </message>
-    <message>
-        <source>another card</source>
-        <translation>une autre fiche</translation>
-    </message>
-    <message>
-        <source>read on in this help, and back</source>
-        <translation>lire la suite de cette aide, et revenir</translation>
-    </message>
-    <message>
-        <source>this help, and away with it</source>
-        <translation>cette aide, et la refermer</translation>
-    </message>
-<message>
-        <source>a short tour on a demo</source>
-        <translation>une courte visite sur un exemple</translation>
-    </message>
-    <message>
-        <source>open, save</source>
-        <translation>ouvrir, enregistrer</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HelpMenu</name>
-    <message>
-        <source>&amp;Help</source>
-        <translation>A&amp;ide</translation>
-    </message>
-    <message>
-        <source>This &amp;page</source>
-        <translation>Cette pa&amp;ge</translation>
-    </message>
-    <message>
-        <source>&amp;Cautions</source>
-        <translation>&amp;Précautions</translation>
-    </message>
-<message>
-        <source>A short &amp;tour (not while lanes run)</source>
-        <translation>Une courte &amp;visite (pas pendant que des couloirs sont en marche)</translation>
-    </message>
-    <message>
-        <source>A short &amp;tour</source>
-        <translation>Une courte &amp;visite</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::HelpSheet</name>
-    <message>
-        <source>Close  (Esc)</source>
-        <translation>Fermer  (Échap)</translation>
-    </message>
-    <message>
-        <source>%1</source>
-        <comment>keys</comment>
-        <translation>%1</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::TourWindow</name>
-    <message>
-        <source>A short tour – Basinbell</source>
-        <translation>Une courte visite – Basinbell</translation>
-    </message>
-    <message>
-        <source>A tour: nothing of this is real. Nothing sounds, and nothing is kept.</source>
-        <translation>Une visite : rien de ceci n’est réel. Rien ne sonne, et rien n’est gardé.</translation>
-    </message>
-    <message>
-        <source>Leave the tour  (Esc)</source>
-        <translation>Quitter la visite  (Échap)</translation>
-    </message>
-    <message>
-        <source>This is Set-up with a demo. Each strand is a zone of the hair, and all end at the rinse line: they come to the water together. The plan says when to begin each of them.</source>
-        <translation>Voici la préparation avec un exemple. Chaque mèche est une zone des cheveux, et toutes finissent à la ligne de rinçage : elles arrivent à l’eau ensemble. Le plan dit quand commencer chacune.</translation>
-    </message>
-    <message>
-        <source>Now it runs. At the top is the one thing to do, with one large button: do it, and press. Here Enter does, and time goes by quickly.</source>
-        <translation>Maintenant, c’est en marche. En haut, la seule chose à faire, avec un grand bouton : faites-la, puis appuyez. Ici Entrée suffit, et le temps passe vite.</translation>
-    </message>
-    <message>
-        <source>Applying took four minutes longer. The plan was made again at once, and the line at the top says what changed.</source>
-        <translation>L’application a duré quatre minutes de plus. Le plan a été refait aussitôt, et la ligne du haut dit ce qui a changé.</translation>
-    </message>
-    <message>
-        <source>A look is due, a strand test. What you see you answer with one press: leave it on, look again, or rinse this zone. Here it is left on.</source>
-        <translation>Un contrôle est à faire, un test de mèche. À ce que vous voyez, vous répondez d’une pression : laisser poser, revoir, ou rincer cette zone. Ici on laisse poser.</translation>
-    </message>
-    <message>
-        <source>Water is due. An alarm like this fills the window and sounds until it is answered; all lanes stay in view below it.</source>
-        <translation>L’eau est à mettre. Une telle alarme remplit la fenêtre et sonne jusqu’à la réponse ; tous les couloirs restent en vue en dessous.</translation>
-    </message>
-    <message>
-        <source>All is done. Of a real run you now say how it turned out, and its record card is kept. F1 tells about each page.</source>
-        <translation>Tout est fait. Pour une vraie séance, vous dites maintenant le résultat, et sa fiche est gardée. F1 explique chaque page.</translation>
-    </message>
-    <message>
-        <source>Time goes by quickly. What is asked for is answered for you.</source>
-        <translation>Le temps passe vite. On répond à votre place à ce qui est demandé.</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
-    </message>
-    <message>
-        <source>Skip ahead  (Enter)</source>
-        <translation>Sauter plus loin  (Entrée)</translation>
-    </message>
-    <message>
-        <source>Close the tour  (Enter)</source>
-        <translation>Fermer la visite  (Entrée)</translation>
-    </message>
-    <message>
-        <source>Go on  (Enter)</source>
-        <translation>Continuer  (Entrée)</translation>
-    </message>
-</context>
-<context>
-    <name>StartText</name>
-    <message>
-        <source>water %1 instead of %2</source>
-        <translation>eau à %1 au lieu de %2</translation>
-    </message>
-    <message>
-        <source>water of %1 %2 instead of %3</source>
-        <translation>eau de %1 à %2 au lieu de %3</translation>
-    </message>
-    <message>
-        <source>%1 develops %2 min instead of %3 min</source>
-        <translation>%1 pose %2 min au lieu de %3 min</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n zones more develop for another time</source>
-        <translation>
-            <numerusform>%n autre zone pose un autre temps</numerusform>
-            <numerusform>%n autres zones posent un autre temps</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>begin %1 instead of %2</source>
-        <translation>début à %1 au lieu de %2</translation>
-    </message>
-    <message>
-        <source>done %1 instead of %2</source>
-        <translation>fini à %1 au lieu de %2</translation>
-    </message>
-    <message>
-        <source>Every zone gets its target.</source>
-        <translation>Chaque zone atteint sa cible.</translation>
-    </message>
-    <message>
-        <source>Off target by %1 zone-minutes in all, as before.</source>
-        <translation>À %1 minutes-zone de la cible en tout, comme avant.</translation>
-    </message>
-    <message>
-        <source>Off target by %1 zone-minutes in all, %2 before; every limit holds.</source>
-        <translation>À %1 minutes-zone de la cible en tout, %2 avant ; chaque limite tient.</translation>
-    </message>
-    <message>
-        <source>%1 starts %2, as planned</source>
-        <translation>%1 commence à %2, comme prévu</translation>
-    </message>
-    <message>
-        <source>%1 starts %2 instead of %3</source>
-        <translation>%1 commence à %2 au lieu de %3</translation>
-    </message>
-    <message>
-        <source>%1; nothing else changes.</source>
-        <translation>%1 ; rien d’autre ne change.</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
-    </message>
-    <message>
-        <source>Applying may be less off its usual times.</source>
-        <translation>L’application peut moins s’écarter de ses durées habituelles.</translation>
-    </message>
-    <message>
-        <source>%1 cannot start later than %2.</source>
-        <translation>%1 ne peut pas commencer après %2.</translation>
-    </message>
-    <message>
-        <source>%1 cannot start later than %2: %3.</source>
-        <translation>%1 ne peut pas commencer après %2 : %3.</translation>
-    </message>
-    <message>
-        <source>%1 starts %2 by itself; only a later start can be chosen.</source>
-        <translation>%1 commence de soi-même à %2 ; seul un début plus tardif peut être choisi.</translation>
-    </message>
-    <message>
-        <source>With %1 not before %2 nothing fits: %3.</source>
-        <translation>Avec %1 pas avant %2, rien ne tient : %3.</translation>
-    </message>
-    <message>
-        <source>%1 not before %2</source>
-        <translation>%1 pas avant %2</translation>
-    </message>
-    <message>
-        <source>%1 whenever is best</source>
-        <translation>%1 au meilleur moment</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::StartBar</name>
-    <message>
-        <source>Keep this start</source>
-        <translation>Garder ce début</translation>
-    </message>
-    <message>
-        <source>Let go</source>
-        <translation>Relâcher</translation>
-    </message>
-    <message>
-        <source>%1: planning …</source>
-        <translation>%1 : planification …</translation>
-    </message>
-</context>
-<context>
-    <name>app::desktop::StrandGrip</name>
-    <message>
-        <source>Start of %1, minutes later than planned</source>
-        <translation>Début de %1, minutes après le prévu</translation>
-    </message>
-    <message>
-        <source>Pull it to see what a later start does</source>
-        <translation>Tirez pour voir l’effet d’un début plus tardif</translation>
     </message>
 </context>
 </TS>
