@@ -27,7 +27,7 @@ class PageView : public QScrollArea {
 protected:
     void resizeEvent(QResizeEvent* event) override
     {
-        constexpr int leastPage = 540;
+        const int leastPage = Theme::textIsLarge() ? 600 : 623;  // As in the window at 1024 by 700.
         QScrollArea::resizeEvent(event);
         widget()->resize(viewport()->width(), std::max(viewport()->height(), leastPage));
     }
