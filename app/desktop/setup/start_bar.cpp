@@ -111,7 +111,7 @@ void StartBar::say(const QString& text)
 /// What is said is never cut, and how high it is depends on the width.
 void StartBar::fit()
 {
-    m_text->setMinimumHeight(m_text->heightForWidth(std::max(1, m_text->width())));
+    m_text->setMinimumHeight(std::max(0, m_text->heightForWidth(std::max(1, m_text->width()))));
     setMinimumHeight(std::max(m_leastHeight, minimumSizeHint().height()));
 }
 
