@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 // What is shown in the documents is what the program shows. Who changes the window on purpose draws the
-// sheets anew (docs/images/draw) and looks at them.
+// sheets anew (docs/images/draw --sheets) and looks at them.
 
 namespace {
 
@@ -40,7 +40,7 @@ TEST_P(Pictures, AreAsInTheDocuments)
         drawn.save(path);
         FAIL() << found.join(QLatin1Char{'\n'}).toStdString() << "\nWhat was drawn is in "
                << QFileInfo{path}.absoluteFilePath().toStdString()
-               << "; if it is right, run docs/images/draw";
+               << "; if it is right, run docs/images/draw --sheets";
     }
 }
 
