@@ -96,7 +96,7 @@ bool draw(const pictures::Scene& scene, const Wanted& wanted)
 
 bool drawSheets(const QDir& folder)
 {
-    constexpr int quality = 60;
+    constexpr int quality = 40;
     for (const pictures::Look& look : pictures::looks()) {
         const QString path = folder.filePath(look.name() + QStringLiteral(".jpg"));
         if (!pictures::sheetOf(look).save(path, "jpg", quality))
