@@ -20,7 +20,7 @@ struct Look {
     [[nodiscard]] QString name() const;
 };
 
-/// Every language in every theme, and larger windows and larger text in one of them.
+/// Those that are kept in docs/images/sheets: English in every theme.
 std::vector<Look> looks();
 
 app::desktop::Theme::Choice choiceOf(const QString& theme);

@@ -48,13 +48,19 @@ TEST_P(Sizes, LeaveNothingCut)
     }
 }
 
+std::string called(const testing::TestParamInfo<Wanted>& wanted)
+{
+    return wanted.param.language + std::to_string(wanted.param.text);
+}
+
+#ifdef EVERY_LOOK
+INSTANTIATE_TEST_SUITE_P(Every, Sizes,
+                         testing::Values(Wanted{150}, Wanted{100, "de"}, Wanted{150, "fr"},
+                                         Wanted{150, "es"}),
+                         called);
+#else
 // German has the longest words.
-INSTANTIATE_TEST_SUITE_P(Text, Sizes,
-                         testing::Values(Wanted{100}, Wanted{150}, Wanted{200}, Wanted{100, "de"},
-                                         Wanted{150, "de"}, Wanted{150, "fr"}, Wanted{150, "es"}),
-                         [](const auto& wanted) {
-                             return wanted.param.language + std::to_string(wanted.param.text);
-                         });
+INSTANTIATE_TEST_SUITE_P(Text, Sizes, testing::Values(Wanted{100}, Wanted{200}, Wanted{150, "de"}), called);
 
 // The test of the test.
 TEST(Cut, IsSeen)
@@ -80,5 +86,6 @@ TEST(Cut, IsSeen)
     button->setGeometry(300, 0, 200, 60);
     EXPECT_TRUE(sizes::cutIn(window).join(QLatin1Char{'\n'}).contains(QStringLiteral("sticks out")));
 }
+#endif
 
 }  // namespace
