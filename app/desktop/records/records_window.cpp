@@ -88,6 +88,8 @@ RecordsWindow::RecordsWindow(const Theme& theme, session::Session& session,
     connect(m_list, &QListWidget::currentRowChanged, this, &RecordsWindow::choose);
     connect(m_outcome, &OutcomePanel::answered, this, &RecordsWindow::tell);
     connect(m_outcome, &OutcomePanel::closed, m_outcome, &QWidget::hide);
+    connect(&session, &session::Session::settled, this, &RecordsWindow::followSession);
+    connect(&session, &session::Session::left, this, &RecordsWindow::followSession);
     readRuns();
 }
 
@@ -208,7 +210,30 @@ QString RecordsWindow::lineOf(const session::StoredRun& run) const
 
 bool RecordsWindow::showsCurrent(int row) const
 {
-    return m_session.current() && row == 0;
+    return m_current && row == 0;
+}
+
+std::optional<session::RunId> RecordsWindow::runAt(int row) const
+{
+    if (showsCurrent(row))
+        return m_current;
+    const auto place = static_cast<std::size_t>(row - (m_current ? 1 : 0));
+    return place < m_runs.size() ? std::optional{m_runs[place].id} : std::nullopt;
+}
+
+/// The first line where it is not there.
+int RecordsWindow::rowOf(std::optional<session::RunId> run) const
+{
+    for (int row = 0; row < m_list->count(); ++row)
+        if (runAt(row) == run)
+            return row;
+    return 0;
+}
+
+void RecordsWindow::followSession()
+{
+    if (m_session.current() != m_current)
+        readRuns();
 }
 
 /// As high as its text is in the narrowest list; a list view by itself cuts what it breaks.
@@ -224,17 +249,20 @@ void RecordsWindow::addRun(const QString& text)
 void RecordsWindow::readRuns()
 {
     const QSignalBlocker quiet{m_list};
+    const auto chosen = runAt(m_list->currentRow());
+    m_current = m_session.current();
     m_runs = m_session.past();
     std::erase_if(m_runs, [](const session::StoredRun& run) { return !run.ended; });
     m_list->clear();
-    if (m_session.current())
+    if (m_current)
         addRun(tr("This run, so far"));
     for (const session::StoredRun& run : m_runs)
         addRun(lineOf(run));
     if (m_list->count() == 0)
         return showEmpty();
-    m_list->setCurrentRow(0);
-    choose(0);
+    const int row = rowOf(chosen);
+    m_list->setCurrentRow(row);
+    choose(row);
 }
 
 void RecordsWindow::showEmpty()
@@ -256,7 +284,7 @@ void RecordsWindow::choose(int row)
     m_sheets.clear();
     if (showsCurrent(row)) {
         m_chosen = session::soFar(m_session.setup(), m_session.facts());
-    } else if (const auto place = static_cast<std::size_t>(row - (m_session.current() ? 1 : 0));
+    } else if (const auto place = static_cast<std::size_t>(row - (m_current ? 1 : 0));
                place < m_runs.size()) {
         auto run = m_session.lookBack(m_runs[place]);
         if (run)

@@ -28,7 +28,7 @@ public:
     RecordsWindow(const Theme& theme, session::Session& session,
                   std::shared_ptr<const core::measure::TimeZones> zones, QWidget* parent);
 
-    /// What the journal holds now.
+    /// What the journal holds now. The run that is chosen stays so where it is still there.
     void readRuns();
 
     /// The card that is shown.
@@ -49,7 +49,11 @@ private:
     QWidget* makeHelp();
     void arrange(int width);
     void addRun(const QString& text);
+    /// A run that began, ended or was taken up meanwhile has another place in the list.
+    void followSession();
     void choose(int row);
+    [[nodiscard]] int rowOf(std::optional<session::RunId> run) const;
+    [[nodiscard]] std::optional<session::RunId> runAt(int row) const;
     void showCard();
     void showEmpty();
     void showErased();
@@ -66,6 +70,7 @@ private:
     std::shared_ptr<const core::measure::TimeZones> m_zones;
     print::Printing* m_printing;
     std::vector<session::StoredRun> m_runs;
+    std::optional<session::RunId> m_current;  ///< As it was when the list was made; it is the first line.
     std::optional<session::PastRun> m_chosen;
     std::vector<print::Sheet> m_sheets;
     QSplitter* m_parts;

@@ -100,6 +100,30 @@ TEST_F(RecordCards, TakeHowARunTurnedOutAfterwards)
     EXPECT_TRUE(words().contains(QStringLiteral("too dark"))) << "it is in the journal";
 }
 
+TEST_F(RecordCards, StayWithTheirRunWhereAnotherBeginsAndEndsMeanwhile)
+{
+    run();
+    open();
+    const QString card = words();
+    auto* list = rig.find<QListWidget>("recordsList");
+    rig.window->document().edit(QStringLiteral("its name"),
+                                [](auto& service) { service.name = "The other"; });
+    rig.startLanes();
+    ASSERT_EQ(list->count(), 2);
+    EXPECT_EQ(list->item(0)->text(), QStringLiteral("This run, so far"));
+    EXPECT_EQ(list->currentRow(), 1);
+    EXPECT_EQ(words(), card);
+
+    ASSERT_FALSE(rig.session->end());
+    rig.session->leave();
+    ASSERT_EQ(list->count(), 2);
+    EXPECT_TRUE(list->item(0)->text().contains(QStringLiteral("The other")));
+    EXPECT_EQ(list->currentRow(), 1);
+    EXPECT_EQ(words(), card);
+    list->setCurrentRow(0);
+    EXPECT_TRUE(words().contains(QStringLiteral("The other"))) << words().toStdString();
+}
+
 TEST_F(RecordCards, ArePrintedAsThePlanIs)
 {
     run();
