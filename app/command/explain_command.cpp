@@ -24,7 +24,7 @@ using core::stagger::Question;
 namespace {
 
 /// What is explained, for so long at most. Most is known at once.
-constexpr double usualSeconds = 20;
+constexpr double secondsToExplain = 20;
 
 /// Stops what it is asked about when the time is up, and knows that it did.
 class Deadline {
@@ -164,7 +164,7 @@ int explainCommand(const Options& options, Outside& outside)
     const auto question = readQuestion(options, outside.in, zones);
     if (!question)
         return complain(outside, question.error());
-    Deadline deadline{options.seconds.value_or(usualSeconds)};
+    Deadline deadline{options.seconds.value_or(secondsToExplain)};
     const auto plan = core::stagger::plan(*question, deadline.budget());
     if (plan)
         return explainWhySo(options, outside, *question,

@@ -16,7 +16,7 @@ using core::service::Service;
 namespace {
 
 /// Nobody waits for a proof of many heads for ever.
-constexpr double usualSeconds = 10;
+constexpr double secondsToPlan = 10;
 
 /// Stops planning when the time is up, where there is an end.
 core::stagger::Budget budgetOf(const Options& options)
@@ -25,7 +25,7 @@ core::stagger::Budget budgetOf(const Options& options)
     if (!options.seconds && options.files.size() < 2)
         return budget;
     using Clock = std::chrono::steady_clock;
-    const std::chrono::duration<double> seconds{options.seconds.value_or(usualSeconds)};
+    const std::chrono::duration<double> seconds{options.seconds.value_or(secondsToPlan)};
     const auto end = Clock::now() + std::chrono::duration_cast<Clock::duration>(seconds);
     budget.conflicts = UINT64_MAX;
     budget.stop = [end] { return Clock::now() >= end; };

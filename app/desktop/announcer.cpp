@@ -16,12 +16,6 @@ using namespace std::chrono_literals;
 constexpr auto breath = 400ms;
 constexpr core::measure::Seconds again{60};
 
-bool sameMatter(const Alarm& one, const Alarm& other)
-{
-    return one.kind == other.kind && one.subject == other.subject && one.task == other.task
-        && one.asks == other.asks;
-}
-
 bool isAbout(const Call& call, const Alarm& alarm)
 {
     return std::ranges::any_of(call.alarms, [&](const Alarm& each) { return sameMatter(each, alarm); });

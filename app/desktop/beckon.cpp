@@ -17,12 +17,6 @@ using core::alarm::Alarm;
 using core::alarm::Call;
 using core::alarm::Kind;
 
-bool sameMatter(const Alarm& one, const Alarm& other)
-{
-    return one.kind == other.kind && one.subject == other.subject && one.task == other.task
-        && one.asks == other.asks;
-}
-
 bool isAmong(const std::vector<Alarm>& alarms, const Alarm& wanted)
 {
     return std::ranges::any_of(alarms, [&](const Alarm& alarm) { return sameMatter(alarm, wanted); });

@@ -9,14 +9,14 @@ namespace app::desktop {
 namespace {
 
 const QString service = QStringLiteral("org.freedesktop.Notifications");
-const QString path = QStringLiteral("/org/freedesktop/Notifications");
+const QString noticePath = QStringLiteral("/org/freedesktop/Notifications");
 
 /// What pressing the notice itself is called.
 const QString pressing = QStringLiteral("default");
 
 QDBusMessage toDesktop(const QString& method)
 {
-    return QDBusMessage::createMethodCall(service, path, service, method);
+    return QDBusMessage::createMethodCall(service, noticePath, service, method);
 }
 
 }  // namespace
@@ -26,9 +26,9 @@ DesktopNotice::DesktopNotice(QDBusConnection session, QObject* parent)
     , m_session{std::move(session)}
 {
     // From whoever it is: asking who has the name would wait for an answer.
-    m_session.connect({}, path, service, QStringLiteral("ActionInvoked"), this,
+    m_session.connect({}, noticePath, service, QStringLiteral("ActionInvoked"), this,
                       SLOT(takeAction(quint32, QString)));
-    m_session.connect({}, path, service, QStringLiteral("NotificationClosed"), this,
+    m_session.connect({}, noticePath, service, QStringLiteral("NotificationClosed"), this,
                       SLOT(takeEnd(quint32, quint32)));
 }
 

@@ -8,7 +8,7 @@
 namespace app::desktop {
 namespace {
 
-struct Text {
+struct OptionsText {
     Q_DECLARE_TR_FUNCTIONS(Options)
 };
 
@@ -26,26 +26,27 @@ Options readOptions(const QStringList& arguments)
 {
     QCommandLineParser parser;
     parser.setApplicationDescription(
-        Text::tr("Plans the staggered start of a hair colour service and times its lanes."));
+        OptionsText::tr("Plans the staggered start of a hair colour service and times its lanes."));
     parser.addHelpOption();
     parser.addVersionOption();
-    parser.addPositionalArgument(QStringLiteral("FILE"),
-                                 Text::tr("The service to open; several are planned together, a head each."),
-                                 QStringLiteral("[FILE]..."));
+    parser.addPositionalArgument(
+        QStringLiteral("FILE"),
+        OptionsText::tr("The service to open; several are planned together, a head each."),
+        QStringLiteral("[FILE]..."));
     const QCommandLineOption data{QStringLiteral("data"),
-                                  Text::tr("Keep the journal and the window's state in DIR."),
+                                  OptionsText::tr("Keep the journal and the window's state in DIR."),
                                   QStringLiteral("DIR")};
     const QCommandLineOption speed{
         QStringLiteral("speed"),
-        Text::tr("Let N seconds pass in one. For demonstrations: alarms come faster too."),
+        OptionsText::tr("Let N seconds pass in one. For demonstrations: alarms come faster too."),
         QStringLiteral("N")};
     const QCommandLineOption resume{
         QStringLiteral("resume"),
-        Text::tr("Take up the latest unfinished run, however long ago it was begun.")};
-    const QCommandLineOption demo{QStringLiteral("demo"), Text::tr("Open the demo.")};
+        OptionsText::tr("Take up the latest unfinished run, however long ago it was begun.")};
+    const QCommandLineOption demo{QStringLiteral("demo"), OptionsText::tr("Open the demo.")};
     const QCommandLineOption spoken{
         QStringLiteral("language"),
-        Text::tr("Speak the language CODE this time: %1.").arg(codes().join(QStringLiteral(", "))),
+        OptionsText::tr("Speak the language CODE this time: %1.").arg(codes().join(QStringLiteral(", "))),
         QStringLiteral("CODE")};
     parser.addOptions({data, speed, resume, demo, spoken});
     parser.process(arguments);
@@ -57,15 +58,15 @@ Options readOptions(const QStringList& arguments)
     options.files = parser.positionalArguments();
     options.language = parser.value(spoken);
     if (parser.isSet(spoken) && !language::isOffered(options.language))
-        options.error = Text::tr("--language %1: it must be one of %2.")
+        options.error = OptionsText::tr("--language %1: it must be one of %2.")
                             .arg(options.language, codes().join(QStringLiteral(", ")));
     if (parser.isSet(speed)) {
         bool isNumber = false;
         options.speed = parser.value(speed).toDouble(&isNumber);
         if (!isNumber || *options.speed < session::FastClock::slowest
             || *options.speed > session::FastClock::fastest)
-            options.error =
-                Text::tr("--speed %1: it must be a number from 0.01 to 1000000.").arg(parser.value(speed));
+            options.error = OptionsText::tr("--speed %1: it must be a number from 0.01 to 1000000.")
+                                .arg(parser.value(speed));
     }
     return options;
 }

@@ -13,7 +13,7 @@ namespace {
 using core::measure::Sentence;
 using core::measure::SentencePart;
 
-struct Text {
+struct SentencesText {
     Q_DECLARE_TR_FUNCTIONS(Sentences)
 };
 
@@ -25,7 +25,7 @@ QString ordinal(const SentencePart& part)
 {
     if (language::used() == QLatin1String{"en"})
         return QString::fromStdString(part.text());
-    return Text::tr("%n.", "an ordinal number, such as 2nd", static_cast<int>(part.value));
+    return SentencesText::tr("%n.", "an ordinal number, such as 2nd", static_cast<int>(part.value));
 }
 
 QString joined(const SentencePart& part)

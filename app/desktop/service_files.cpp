@@ -10,7 +10,7 @@
 namespace app::desktop {
 namespace {
 
-struct Text {
+struct ServiceFilesText {
     Q_DECLARE_TR_FUNCTIONS(ServiceFiles)
 };
 
@@ -41,7 +41,7 @@ tl::expected<core::service::Service, QString> ServiceFiles::read(const QString& 
 {
     QFile file{path};
     if (!file.open(QIODevice::ReadOnly))
-        return tl::unexpected{Text::tr("%1 cannot be read: %2.").arg(path, file.errorString())};
+        return tl::unexpected{ServiceFilesText::tr("%1 cannot be read: %2.").arg(path, file.errorString())};
     // One byte more than may be: the reader then says that the file is too long.
     const QByteArray bytes = file.read(static_cast<qint64>(core::service::mostFileBytes) + 1);
     const std::string_view text{bytes.constData(), static_cast<std::size_t>(bytes.size())};
@@ -62,7 +62,7 @@ std::optional<QString> ServiceFiles::write(const QString& path, const core::serv
         && file.commit();
     if (written)
         return std::nullopt;
-    return Text::tr("%1 was not saved: %2. What was there before is as it was.")
+    return ServiceFilesText::tr("%1 was not saved: %2. What was there before is as it was.")
         .arg(path, file.errorString());
 }
 

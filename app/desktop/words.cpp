@@ -17,7 +17,7 @@ using core::stagger::TaskKind;
 using view::CountsTo;
 using view::StepView;
 
-struct Text {
+struct WordsText {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
@@ -37,15 +37,15 @@ std::vector<std::string> withOthers(const StepView& step)
 QString startSentence(const StepView& step)
 {
     switch (step.prompt.task.kind) {
-    case TaskKind::Apply: return Text::tr("Apply %1").arg(joined(step.zones));
-    case TaskKind::Mix: return Text::tr("Mix %1").arg(named(step.name));
+    case TaskKind::Apply: return WordsText::tr("Apply %1").arg(joined(step.zones));
+    case TaskKind::Mix: return WordsText::tr("Mix %1").arg(named(step.name));
     case TaskKind::Late: return QStringLiteral("%1: %2").arg(named(step.name), joined(step.zones));
-    case TaskKind::Look: return Text::tr("Look at %1").arg(joined(withOthers(step)));
+    case TaskKind::Look: return WordsText::tr("Look at %1").arg(joined(withOthers(step)));
     case TaskKind::Rinse:
-    case TaskKind::RinseAlone: return Text::tr("Rinse %1").arg(joined(step.zones));
-    case TaskKind::Dry: return Text::tr("Dry");
-    case TaskKind::Assess: return Text::tr("Judge the result");
-    case TaskKind::Heat: return Text::tr("Heat over the head");
+    case TaskKind::RinseAlone: return WordsText::tr("Rinse %1").arg(joined(step.zones));
+    case TaskKind::Dry: return WordsText::tr("Dry");
+    case TaskKind::Assess: return WordsText::tr("Judge the result");
+    case TaskKind::Heat: return WordsText::tr("Heat over the head");
     }
     return {};
 }
@@ -53,13 +53,13 @@ QString startSentence(const StepView& step)
 QString runningSentence(const StepView& step)
 {
     switch (step.prompt.task.kind) {
-    case TaskKind::Apply: return Text::tr("Applying %1").arg(joined(step.zones));
-    case TaskKind::Mix: return Text::tr("Mixing %1").arg(named(step.name));
+    case TaskKind::Apply: return WordsText::tr("Applying %1").arg(joined(step.zones));
+    case TaskKind::Mix: return WordsText::tr("Mixing %1").arg(named(step.name));
     case TaskKind::Rinse:
-    case TaskKind::RinseAlone: return Text::tr("Rinsing %1").arg(joined(step.zones));
-    case TaskKind::Dry: return Text::tr("Drying");
-    case TaskKind::Assess: return Text::tr("Judging the result");
-    case TaskKind::Heat: return Text::tr("Take the heat off");
+    case TaskKind::RinseAlone: return WordsText::tr("Rinsing %1").arg(joined(step.zones));
+    case TaskKind::Dry: return WordsText::tr("Drying");
+    case TaskKind::Assess: return WordsText::tr("Judging the result");
+    case TaskKind::Heat: return WordsText::tr("Take the heat off");
     case TaskKind::Late:
     case TaskKind::Look: return startSentence(step);
     }
@@ -70,23 +70,23 @@ QString startButton(const StepView& step)
 {
     switch (step.prompt.task.kind) {
     case TaskKind::Rinse:
-    case TaskKind::RinseAlone: return Text::tr("Water is on");
-    case TaskKind::Apply: return Text::tr("First strand is covered");
-    case TaskKind::Mix: return Text::tr("Mixing has begun");
-    default: return Text::tr("Started");
+    case TaskKind::RinseAlone: return WordsText::tr("Water is on");
+    case TaskKind::Apply: return WordsText::tr("First strand is covered");
+    case TaskKind::Mix: return WordsText::tr("Mixing has begun");
+    default: return WordsText::tr("Started");
     }
 }
 
 QString finishButton(const StepView& step)
 {
     switch (step.prompt.task.kind) {
-    case TaskKind::Apply: return Text::tr("All of %1 is on").arg(joined(step.zones));
-    case TaskKind::Mix: return Text::tr("It is mixed");
+    case TaskKind::Apply: return WordsText::tr("All of %1 is on").arg(joined(step.zones));
+    case TaskKind::Mix: return WordsText::tr("It is mixed");
     case TaskKind::Rinse:
-    case TaskKind::RinseAlone: return Text::tr("Rinsed out");
-    case TaskKind::Dry: return Text::tr("Dryer is off my hands");
-    case TaskKind::Heat: return Text::tr("Heat is off");
-    default: return Text::tr("Done");
+    case TaskKind::RinseAlone: return WordsText::tr("Rinsed out");
+    case TaskKind::Dry: return WordsText::tr("Dryer is off my hands");
+    case TaskKind::Heat: return WordsText::tr("Heat is off");
+    default: return WordsText::tr("Done");
     }
 }
 
@@ -97,7 +97,7 @@ QString joined(const std::vector<std::string>& names)
     QString text;
     for (std::size_t place = 0; place < names.size(); ++place) {
         if (place > 0)
-            text += place + 1 == names.size() ? Text::tr(" and ") : QStringLiteral(", ");
+            text += place + 1 == names.size() ? WordsText::tr(" and ") : QStringLiteral(", ");
         text += named(names[place]);
     }
     return text;
@@ -130,15 +130,15 @@ QString digits(Seconds left)
 QString when(Seconds left)
 {
     if (left > Seconds{0})
-        return Text::tr("in %1").arg(digits(left));
+        return WordsText::tr("in %1").arg(digits(left));
     if (left > Seconds{-60})
-        return Text::tr("now");
-    return Text::tr("due %1 min ago").arg(-left.count() / 60);
+        return WordsText::tr("now");
+    return WordsText::tr("due %1 min ago").arg(-left.count() / 60);
 }
 
 QString ofHead(const std::string& head, const QString& sentence)
 {
-    return head.empty() ? sentence : Text::tr("%1: %2", "whose, what").arg(named(head), sentence);
+    return head.empty() ? sentence : WordsText::tr("%1: %2", "whose, what").arg(named(head), sentence);
 }
 
 QString step(const StepView& step)
@@ -150,27 +150,27 @@ QString step(const StepView& step)
 QString title(const view::NowView& now)
 {
     if (!now.main)
-        return now.finished ? Text::tr("All done") : Text::tr("Nothing to do just now");
+        return now.finished ? WordsText::tr("All done") : WordsText::tr("Nothing to do just now");
     const StepView& main = *now.main;
     if (main.left <= Seconds{0} && !main.waits)
-        return Text::tr("Now: %1").arg(step(main));
-    return main.prompt.asks == Prompt::Asks::Finish ? step(main) : Text::tr("Next: %1").arg(step(main));
+        return WordsText::tr("Now: %1").arg(step(main));
+    return main.prompt.asks == Prompt::Asks::Finish ? step(main) : WordsText::tr("Next: %1").arg(step(main));
 }
 
 QString latest(const view::LatestStart& latest, const QString& clock)
 {
     if (latest.left < Seconds{0})
-        return Text::tr("the latest safe start was %1, %2 ago").arg(clock, digits(latest.left));
-    const QString condition = latest.onlyAsUsual ? Text::tr(", if all takes as usual") : QString{};
-    return Text::tr("at the latest %1, %2").arg(clock, when(latest.left)) + condition;
+        return WordsText::tr("the latest safe start was %1, %2 ago").arg(clock, digits(latest.left));
+    const QString condition = latest.onlyAsUsual ? WordsText::tr(", if all takes as usual") : QString{};
+    return WordsText::tr("at the latest %1, %2").arg(clock, when(latest.left)) + condition;
 }
 
 QString latestBriefly(const view::LatestStart& latest, const QString& clock)
 {
     if (latest.left < Seconds{0})
-        return Text::tr("latest was %1").arg(clock);
-    const QString condition = latest.onlyAsUsual ? Text::tr(", if as usual") : QString{};
-    return Text::tr("latest %1, %2").arg(clock, when(latest.left)) + condition;
+        return WordsText::tr("latest was %1").arg(clock);
+    const QString condition = latest.onlyAsUsual ? WordsText::tr(", if as usual") : QString{};
+    return WordsText::tr("latest %1, %2").arg(clock, when(latest.left)) + condition;
 }
 
 QString stepButton(const StepView& step)
@@ -203,29 +203,30 @@ QString stage(core::run::Stage stage)
 {
     using core::run::Stage;
     switch (stage) {
-    case Stage::Waiting: return Text::tr("waiting");
-    case Stage::Applying: return Text::tr("being applied");
-    case Stage::Developing: return Text::tr("developing");
-    case Stage::Rinsing: return Text::tr("under water");
-    case Stage::Rinsed: return Text::tr("rinsed");
-    case Stage::Dropped: return Text::tr("left out");
+    case Stage::Waiting: return WordsText::tr("waiting");
+    case Stage::Applying: return WordsText::tr("being applied");
+    case Stage::Developing: return WordsText::tr("developing");
+    case Stage::Rinsing: return WordsText::tr("under water");
+    case Stage::Rinsed: return WordsText::tr("rinsed");
+    case Stage::Dropped: return WordsText::tr("left out");
     }
     return {};
 }
 
 QString tone(const core::run::SeenTone& tone, const QString& clock)
 {
-    return clock.isEmpty() ? named(tone.what) : Text::tr("%1, %2").arg(named(tone.what), clock);
+    return clock.isEmpty() ? named(tone.what) : WordsText::tr("%1, %2").arg(named(tone.what), clock);
 }
 
 QString countsTo(const view::LaneView& lane)
 {
     const bool late = lane.left < Seconds{0};
     switch (lane.countsTo) {
-    case CountsTo::Application: return late ? Text::tr("late to apply") : Text::tr("until you apply");
+    case CountsTo::Application:
+        return late ? WordsText::tr("late to apply") : WordsText::tr("until you apply");
     case CountsTo::ApplicationEnd:
-        return late ? Text::tr("longer than planned") : Text::tr("of applying left");
-    case CountsTo::Water: return late ? Text::tr("past planned water") : Text::tr("until water");
+        return late ? WordsText::tr("longer than planned") : WordsText::tr("of applying left");
+    case CountsTo::Water: return late ? WordsText::tr("past planned water") : WordsText::tr("until water");
     case CountsTo::Nothing: return stage(lane.stage);
     }
     return {};
@@ -235,9 +236,9 @@ QString urgency(view::Urgency urgency)
 {
     switch (urgency) {
     case view::Urgency::Calm: return {};
-    case view::Urgency::Soon: return Text::tr("soon");
-    case view::Urgency::Due: return Text::tr("now");
-    case view::Urgency::Late: return Text::tr("late");
+    case view::Urgency::Soon: return WordsText::tr("soon");
+    case view::Urgency::Due: return WordsText::tr("now");
+    case view::Urgency::Late: return WordsText::tr("late");
     }
     return {};
 }
@@ -248,17 +249,17 @@ QString alarmSentence(const core::alarm::Alarm& alarm, const std::vector<std::st
 {
     const QString zones = joined(about);
     switch (alarm.kind) {
-    case core::alarm::Kind::LimitPassed: return Text::tr("%1 is past its limit").arg(zones);
-    case core::alarm::Kind::LimitNear: return Text::tr("%1 nears its limit").arg(zones);
-    case core::alarm::Kind::GetReady: return Text::tr("Soon: %1").arg(zones);
+    case core::alarm::Kind::LimitPassed: return WordsText::tr("%1 is past its limit").arg(zones);
+    case core::alarm::Kind::LimitNear: return WordsText::tr("%1 nears its limit").arg(zones);
+    case core::alarm::Kind::GetReady: return WordsText::tr("Soon: %1").arg(zones);
     case core::alarm::Kind::Due: break;
     }
     if (alarm.asks == Prompt::Asks::Finish)
-        return Text::tr("Should be done: %1").arg(zones);
+        return WordsText::tr("Should be done: %1").arg(zones);
     if (alarm.subject == core::alarm::Subject::Look)
-        return Text::tr("Look now: %1").arg(zones);
-    return alarm.subject == core::alarm::Subject::Water ? Text::tr("Rinse now: %1").arg(zones)
-                                                        : Text::tr("Now: %1").arg(zones);
+        return WordsText::tr("Look now: %1").arg(zones);
+    return alarm.subject == core::alarm::Subject::Water ? WordsText::tr("Rinse now: %1").arg(zones)
+                                                        : WordsText::tr("Now: %1").arg(zones);
 }
 
 }  // namespace
@@ -276,8 +277,8 @@ QString alarmHeadline(const view::AlarmView& alarm)
 QString alarmDetail(const view::AlarmView& alarm)
 {
     const QString since = alarm.standing < Seconds{60}
-        ? Text::tr("Due now.")
-        : Text::tr("Waiting for you: %1 min.").arg(alarm.standing.count() / 60);
+        ? WordsText::tr("Due now.")
+        : WordsText::tr("Waiting for you: %1 min.").arg(alarm.standing.count() / 60);
     return alarm.also.empty() ? since : since + QStringLiteral("  ") + alarmAlso(alarm);
 }
 
@@ -286,15 +287,15 @@ QString alarmAlso(const view::AlarmView& alarm)
     QStringList also;
     for (const view::AlarmAbout& other : alarm.also)
         also << alarmHeadline(other);
-    return Text::tr("Also: %1.").arg(also.join(QStringLiteral("  ·  ")));
+    return WordsText::tr("Also: %1.").arg(also.join(QStringLiteral("  ·  ")));
 }
 
 namespace {
 
 QString strandTest(const std::vector<std::string>& zones, bool soon)
 {
-    return soon ? Text::tr("Soon: %1, strand test").arg(joined(zones))
-                : Text::tr("%1: strand test").arg(joined(zones));
+    return soon ? WordsText::tr("Soon: %1, strand test").arg(joined(zones))
+                : WordsText::tr("%1: strand test").arg(joined(zones));
 }
 
 QString spoken(const std::vector<core::service::Service>& services, const view::AlarmAbout& about)
@@ -308,11 +309,12 @@ QString spoken(const std::vector<core::service::Service>& services, const view::
     if (alarm.subject == Subject::Look)
         return strandTest(about.zones, soon);
     if (alarm.subject == Subject::Water && alarm.asks == Prompt::Asks::Start)
-        return (soon ? Text::tr("Soon: rinse %1") : Text::tr("Rinse now: %1")).arg(joined(about.zones));
+        return (soon ? WordsText::tr("Soon: rinse %1") : WordsText::tr("Rinse now: %1"))
+            .arg(joined(about.zones));
     const QString task = inWords(core::stagger::taskName(services[alarm.task.service], alarm.task));
     if (alarm.asks == Prompt::Asks::Finish)
-        return Text::tr("%1: has it ended?").arg(task);
-    return soon ? Text::tr("Soon: %1").arg(task) : task;
+        return WordsText::tr("%1: has it ended?").arg(task);
+    return soon ? WordsText::tr("Soon: %1").arg(task) : task;
 }
 
 bool isLook(const view::AlarmAbout& about)
@@ -354,7 +356,7 @@ QString mostUrgentLane(const view::LanesView& lanes, const view::NowView& now)
 
 QString choice(const view::ChoiceView& choice)
 {
-    return choice.carriesOn ? Text::tr("Carry on with the least harm") : inWords(choice.what);
+    return choice.carriesOn ? WordsText::tr("Carry on with the least harm") : inWords(choice.what);
 }
 
 QString outcome(const view::ChoiceView& choice)
@@ -363,12 +365,12 @@ QString outcome(const view::ChoiceView& choice)
         return QLocale{}.toString(std::round(minutes * 10) / 10, 'g', QLocale::FloatingPointShortest);
     };
     const auto passed = static_cast<int>(choice.limitsPassed);
-    const QString limits = passed == 0 ? Text::tr("Every limit holds")
+    const QString limits = passed == 0 ? WordsText::tr("Every limit holds")
         : passed == 1
-        ? Text::tr("1 limit is passed by %1").arg(length(choice.passedBy))
-        : Text::tr("%n limits are passed by %1 in all", nullptr, passed).arg(length(choice.passedBy));
+        ? WordsText::tr("1 limit is passed by %1").arg(length(choice.passedBy))
+        : WordsText::tr("%n limits are passed by %1 in all", nullptr, passed).arg(length(choice.passedBy));
     return limits
-        + Text::tr("  ·  zone-minutes: %1 short, %2 past the targets")
+        + WordsText::tr("  ·  zone-minutes: %1 short, %2 past the targets")
               .arg(zoneMinutes(choice.minutesShort), zoneMinutes(choice.minutesPast));
 }
 
@@ -377,18 +379,18 @@ QString chance(int inside, int runs)
     using Kind = core::stagger::Chance::Kind;
     const core::stagger::Chance chance = core::stagger::chanceOf(inside, runs);
     switch (chance.kind) {
-    case Kind::Always: return Text::tr("every time");
-    case Kind::Never: return Text::tr("never");
-    case Kind::AlmostAlways: return Text::tr("over 99 in 100");
-    case Kind::HardlyEver: return Text::tr("under 1 in 100");
-    case Kind::Share: return Text::tr("%1 in 100").arg(chance.inHundred);
+    case Kind::Always: return WordsText::tr("every time");
+    case Kind::Never: return WordsText::tr("never");
+    case Kind::AlmostAlways: return WordsText::tr("over 99 in 100");
+    case Kind::HardlyEver: return WordsText::tr("under 1 in 100");
+    case Kind::Share: return WordsText::tr("%1 in 100").arg(chance.inHundred);
     }
     return {};
 }
 
 QString window(const core::service::Window& window)
 {
-    return Text::tr("%1 min, at least %2, at most %3")
+    return WordsText::tr("%1 min, at least %2, at most %3")
         .arg(minutes(window.target), minutes(window.least), minutes(window.most));
 }
 

@@ -1,5 +1,7 @@
 #include "app/session/clock.h"
 
+#include "app/session/text.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -14,10 +16,6 @@ using std::chrono::milliseconds;
 using std::chrono::nanoseconds;
 
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Session)
-};
 
 nanoseconds read(clockid_t clock)
 {

@@ -8,13 +8,13 @@ namespace app::session {
 
 namespace {
 
-struct Text {
+struct JournalText {
     Q_DECLARE_TR_FUNCTIONS(Journal)
 };
 
 JournalError notThere()
 {
-    return {JournalError::Kind::NotThere, Text::tr("There is no such run.").toStdString()};
+    return {JournalError::Kind::NotThere, JournalText::tr("There is no such run.").toStdString()};
 }
 
 }  // namespace
@@ -110,7 +110,7 @@ Journal::Result<void> MemoryJournal::eraseServices(RunId run)
     if (!kept->stored.ended)
         return tl::unexpected{
             JournalError{JournalError::Kind::Other,
-                         Text::tr("The run is still open. End it before erasing it.").toStdString()}};
+                         JournalText::tr("The run is still open. End it before erasing it.").toStdString()}};
     kept->stored.run.services.clear();
     kept->stored.revisions.clear();
     for (Fact& fact : kept->facts)

@@ -1,16 +1,13 @@
 #include "app/session/past_run.h"
 
 #include "app/session/stored_services.h"
+#include "app/session/text.h"
 #include "core/run/remember.h"
 
 #include <QCoreApplication>
 
 namespace app::session {
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Session)
-};
 
 void planAtOnce(core::run::Setup& setup)
 {

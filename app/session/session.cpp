@@ -2,6 +2,7 @@
 
 #include "app/session/moments.h"
 #include "app/session/stored_services.h"
+#include "app/session/text.h"
 #include "app/session/time_zones.h"
 #include "core/run/amend/amend.h"
 #include "core/run/amend/revisions.h"
@@ -21,10 +22,6 @@ using core::run::Refusal;
 using core::service::Service;
 
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Session)
-};
 
 /// While a run is played fast, the screen need not be newer than this.
 constexpr std::chrono::milliseconds shortestSleep{20};

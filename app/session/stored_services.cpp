@@ -1,5 +1,6 @@
 #include "app/session/stored_services.h"
 
+#include "app/session/text.h"
 #include "app/session/time_zones.h"
 #include "core/service/service_file.h"
 
@@ -10,14 +11,6 @@
 namespace app::session {
 
 using core::service::Service;
-
-namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Session)
-};
-
-}  // namespace
 
 tl::expected<std::vector<Service>, std::string>
 servicesOf(const std::vector<std::string>& texts, Instant began, const core::measure::TimeZones& zones)

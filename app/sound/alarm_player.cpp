@@ -23,7 +23,7 @@ constexpr auto openingPatience = 4000ms;
 constexpr auto stallPatience = 10000ms;
 constexpr int farewellMilliseconds = 500;
 
-bool sameMatter(const Alarm& one, const Alarm& other)
+bool soundAlike(const Alarm& one, const Alarm& other)
 {
     return one.kind == other.kind && one.subject == other.subject && one.task == other.task;
 }
@@ -34,7 +34,7 @@ Call amongst(const std::vector<Alarm>& alarms, const Call& call)
     Call left;
     for (const Alarm& alarm : call.alarms) {
         const auto same =
-            std::ranges::find_if(alarms, [&](const Alarm& standing) { return sameMatter(standing, alarm); });
+            std::ranges::find_if(alarms, [&](const Alarm& standing) { return soundAlike(standing, alarm); });
         if (same != alarms.end())
             left.alarms.push_back(*same);
     }

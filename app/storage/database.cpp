@@ -1,6 +1,7 @@
 #include "app/storage/database.h"
 
 #include "app/storage/disk_error.h"
+#include "app/storage/text.h"
 
 #include <QCoreApplication>
 
@@ -13,10 +14,6 @@ namespace app::storage {
 using session::JournalError;
 
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Journal)
-};
 
 JournalError damaged(const std::filesystem::path& file, const std::string& detail)
 {

@@ -1,5 +1,7 @@
 #include "app/storage/disk_error.h"
 
+#include "app/storage/text.h"
+
 #include <QCoreApplication>
 
 #include <cerrno>
@@ -8,14 +10,6 @@
 namespace app::storage {
 
 using session::JournalError;
-
-namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Journal)
-};
-
-}  // namespace
 
 JournalError diskError(int systemError, const std::filesystem::path& place)
 {

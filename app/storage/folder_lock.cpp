@@ -1,6 +1,7 @@
 #include "app/storage/folder_lock.h"
 
 #include "app/storage/disk_error.h"
+#include "app/storage/text.h"
 
 #include <QCoreApplication>
 
@@ -16,10 +17,6 @@
 namespace app::storage {
 
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Journal)
-};
 
 /// "ada", or the number of a user that has no name.
 std::string userName()

@@ -2,6 +2,7 @@
 
 #include "app/storage/disk_error.h"
 #include "app/storage/sqlite_journal.h"
+#include "app/storage/text.h"
 
 #include <QCoreApplication>
 
@@ -14,10 +15,6 @@ using session::JournalError;
 using session::MemoryJournal;
 
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Journal)
-};
 
 namespace fs = std::filesystem;
 

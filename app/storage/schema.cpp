@@ -1,5 +1,7 @@
 #include "app/storage/schema.h"
 
+#include "app/storage/text.h"
+
 #include <QCoreApplication>
 
 #include <array>
@@ -10,10 +12,6 @@ namespace app::storage {
 using session::JournalError;
 
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Journal)
-};
 
 /// Marks the file as ours for `file` and for us: "BBel".
 constexpr std::int64_t applicationId = 0x4242656c;

@@ -6,6 +6,7 @@
 #include "app/storage/run_rows.h"
 #include "app/storage/said_words.h"
 #include "app/storage/schema.h"
+#include "app/storage/text.h"
 
 #include <QCoreApplication>
 
@@ -23,10 +24,6 @@ using session::RunId;
 using session::StoredRun;
 
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Journal)
-};
 
 JournalError notThere(RunId run)
 {

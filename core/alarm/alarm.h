@@ -32,6 +32,13 @@ struct Alarm {
     friend bool operator==(const Alarm&, const Alarm&) = default;
 };
 
+/// Whether both are about the same, however long they have stood.
+[[nodiscard]] inline bool sameMatter(const Alarm& one, const Alarm& other)
+{
+    return one.kind == other.kind && one.subject == other.subject && one.task == other.task
+        && one.asks == other.asks;
+}
+
 constexpr int mostInsistence = 3;
 
 /// So many lanes sound different; the next sounds like the first again.

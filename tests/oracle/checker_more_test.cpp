@@ -27,12 +27,12 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::StartsWith;
 
-Instant at(int minute)
+Instant atMinute(int minute)
 {
     return opening + minutes{minute};
 }
 
-TaskId id(TaskKind kind, std::size_t coat, std::size_t item, std::size_t part = 0)
+TaskId idIn(TaskKind kind, std::size_t coat, std::size_t item, std::size_t part = 0)
 {
     return {.service = 0, .coat = coat, .kind = kind, .item = item, .part = part};
 }
@@ -61,11 +61,11 @@ Question twoCoats()
 /// The first coat is over at 35 (applied until 10, water at 30).
 Starts secondCoatAt(int mixed, int applied)
 {
-    return {{id(TaskKind::Apply, 0, 0), at(0)},
-            {id(TaskKind::Rinse, 0, 0), at(30)},
-            {id(TaskKind::Mix, 1, 0), at(mixed)},
-            {id(TaskKind::Apply, 1, 0), at(applied)},
-            {id(TaskKind::Rinse, 1, 0), at(applied + 30)}};
+    return {{idIn(TaskKind::Apply, 0, 0), atMinute(0)},
+            {idIn(TaskKind::Rinse, 0, 0), atMinute(30)},
+            {idIn(TaskKind::Mix, 1, 0), atMinute(mixed)},
+            {idIn(TaskKind::Apply, 1, 0), atMinute(applied)},
+            {idIn(TaskKind::Rinse, 1, 0), atMinute(applied + 30)}};
 }
 
 TEST(Checker, KeepsCoatsApart)
@@ -84,9 +84,9 @@ TEST(Checker, CountsTheGapFromTheEndOfDrying)
     Question question = twoCoats();
     question.services[0].coats[0].dryUnattended = minutes{3};
     Starts starts = secondCoatAt(41, 43);
-    starts[id(TaskKind::Dry, 0, 0)] = at(35);  // Dry at 38, without hands.
+    starts[idIn(TaskKind::Dry, 0, 0)] = atMinute(35);  // Dry at 38, without hands.
     EXPECT_THAT(judge(question, starts), IsEmpty());
-    starts[id(TaskKind::Dry, 0, 0)] = at(36);
+    starts[idIn(TaskKind::Dry, 0, 0)] = atMinute(36);
     EXPECT_THAT(judge(question, starts), Contains(HasSubstr("too short a gap")));
 }
 
@@ -115,9 +115,9 @@ Question twoPieces(bool comeApart)
 
 Starts atOnce()
 {
-    return {{id(TaskKind::Apply, 0, 0), at(0)},    {id(TaskKind::Apply, 0, 1), at(0)},
-            {id(TaskKind::Look, 0, 0, 0), at(20)}, {id(TaskKind::Look, 0, 1, 0), at(21)},
-            {id(TaskKind::Rinse, 0, 0), at(30)},   {id(TaskKind::Rinse, 0, 1), at(30)}};
+    return {{idIn(TaskKind::Apply, 0, 0), atMinute(0)},    {idIn(TaskKind::Apply, 0, 1), atMinute(0)},
+            {idIn(TaskKind::Look, 0, 0, 0), atMinute(20)}, {idIn(TaskKind::Look, 0, 1, 0), atMinute(21)},
+            {idIn(TaskKind::Rinse, 0, 0), atMinute(30)},   {idIn(TaskKind::Rinse, 0, 1), atMinute(30)}};
 }
 
 TEST(Checker, LetsOnlyPiecesThatComeApartBeAtTwoBasins)
@@ -150,30 +150,31 @@ TEST(Checker, LetsLooksOnOneHeadBeMadeTogether)
 Question live()
 {
     Question question = twoPieces(true);
-    question.now = at(12);
+    question.now = atMinute(12);
     question.progress.tasks = {
-        {.id = id(TaskKind::Apply, 0, 0), .start = at(0), .end = at(9), .plannedEnd = {}},
-        {.id = id(TaskKind::Apply, 0, 1), .start = at(5), .end = {}, .plannedEnd = at(15)}};
+        {.id = idIn(TaskKind::Apply, 0, 0), .start = atMinute(0), .end = atMinute(9), .plannedEnd = {}},
+        {.id = idIn(TaskKind::Apply, 0, 1), .start = atMinute(5), .end = {}, .plannedEnd = atMinute(15)}};
     return question;
 }
 
 PlanData livePlan(int water)
 {
-    Starts starts{{id(TaskKind::Apply, 0, 0), at(0)},     {id(TaskKind::Apply, 0, 1), at(5)},
-                  {id(TaskKind::Look, 0, 0, 0), at(19)},  {id(TaskKind::Look, 0, 1, 0), at(25)},
-                  {id(TaskKind::Rinse, 0, 0), at(water)}, {id(TaskKind::Rinse, 0, 1), at(36)}};
+    Starts starts{
+        {idIn(TaskKind::Apply, 0, 0), atMinute(0)},     {idIn(TaskKind::Apply, 0, 1), atMinute(5)},
+        {idIn(TaskKind::Look, 0, 0, 0), atMinute(19)},  {idIn(TaskKind::Look, 0, 1, 0), atMinute(25)},
+        {idIn(TaskKind::Rinse, 0, 0), atMinute(water)}, {idIn(TaskKind::Rinse, 0, 1), atMinute(36)}};
     const Question question = live();
     PlanData plan = *planFromStarts(question, starts);
     for (auto& task : plan.tasks) {
-        if (task.id == id(TaskKind::Apply, 0, 0)) {
+        if (task.id == idIn(TaskKind::Apply, 0, 0)) {
             task.state = TaskState::Done;
-            task.end = at(9);
+            task.end = atMinute(9);
             task.hands.reset();
         }
-        if (task.id == id(TaskKind::Apply, 0, 1))
+        if (task.id == idIn(TaskKind::Apply, 0, 1))
             task.state = TaskState::Running;
     }
-    plan.zones[0].applicationEnd = plan.zones[0].clockStart = at(9);
+    plan.zones[0].applicationEnd = plan.zones[0].clockStart = atMinute(9);
     plan.zones[0].quickestHeld = plan.zones[0].slowestHeld = minutes{9};
     plan.worth.deviation.hundredthSeconds = (water - 29 + 36 - 35) * 6000;
     plan.provedBound = plan.worth;
@@ -191,7 +192,7 @@ TEST(Checker, BindsWhatIsStillOpen)
     EXPECT_THAT(violations(live(), livePlan(28)), Contains(StartsWith("rule 2: Left, develops less")));
     EXPECT_THAT(violations(live(), livePlan(50)), Contains(StartsWith("rule 2: Left, develops longer")));
     PlanData other = livePlan(30);
-    other.tasks.front().start = at(1);
+    other.tasks.front().start = atMinute(1);
     EXPECT_THAT(violations(live(), other), Contains(StartsWith("facts")));
 }
 
@@ -203,7 +204,7 @@ TEST(Checker, LetsALimitBeBrokenOnlyWhereThePlanSaysSo)
     plan.worth.breach.hundredthSeconds = 60'000;  // 1 min past its most, at 10 a minute.
     plan.provedBound = plan.worth;
     EXPECT_THAT(violations(question, plan), Contains(StartsWith("rule 2: Left, develops longer")));
-    plan.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
+    plan.broken.push_back({.task = idIn(TaskKind::Apply, 0, 0),
                            .what = std::string{"Left: 41 min development"},
                            .by = minutes{1},
                            .already = false});
@@ -213,19 +214,19 @@ TEST(Checker, LetsALimitBeBrokenOnlyWhereThePlanSaysSo)
 TEST(Checker, LetsWhatHasHappenedBePastALimit)
 {
     PlanData plan = livePlan(30);
-    plan.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
+    plan.broken.push_back({.task = idIn(TaskKind::Apply, 0, 0),
                            .what = std::string{"Left: applied too late"},
                            .by = minutes{1},
                            .already = true});
     EXPECT_THAT(violations(live(), plan), IsEmpty());
 
-    plan.broken.front().task = id(TaskKind::Rinse, 0, 0);  // Which is still open.
+    plan.broken.front().task = idIn(TaskKind::Rinse, 0, 0);  // Which is still open.
     EXPECT_THAT(violations(live(), plan), Contains(StartsWith("worth")));
 
     Question question = live();
     question.mayBreakLimits = true;
     PlanData longer = livePlan(50);  // Too long, which is no fact.
-    longer.broken.push_back({.task = id(TaskKind::Apply, 0, 0),
+    longer.broken.push_back({.task = idIn(TaskKind::Apply, 0, 0),
                              .what = std::string{"Left: applied too late"},
                              .by = minutes{1},
                              .already = true});
@@ -236,17 +237,17 @@ TEST(Checker, KnowsHowLongWhatRunsWillTake)
 {
     Question question = live();
     question.services[0].coats[0].zones[1].apply = {minutes{8}, minutes{10}, minutes{14}};
-    question.now = at(17);  // 12 gone of what usually takes 10: it is taken to end now.
+    question.now = atMinute(17);  // 12 gone of what usually takes 10: it is taken to end now.
     EXPECT_THAT(violations(question, livePlan(30)), Contains(HasSubstr("does not end then")));
 }
 
 TEST(Checker, LeavesOutWhatWasDropped)
 {
     Question question = live();
-    question.progress.dropped.push_back(id(TaskKind::Look, 0, 0, 0));
+    question.progress.dropped.push_back(idIn(TaskKind::Look, 0, 0, 0));
     EXPECT_THAT(violations(question, livePlan(30)), Contains(HasSubstr("was dropped")));
     PlanData plan = livePlan(30);
-    std::erase_if(plan.tasks, [](const auto& task) { return task.id == id(TaskKind::Look, 0, 0, 0); });
+    std::erase_if(plan.tasks, [](const auto& task) { return task.id == idIn(TaskKind::Look, 0, 0, 0); });
     EXPECT_THAT(violations(question, plan), IsEmpty());
 }
 
@@ -259,19 +260,19 @@ Question halfApplied()
     made.coats[0].bowls[0] = {.name = "Bowl", .mix = minutes{2}, .potLife = minutes{15}, .note = {}};
     made.notBefore = opening;
     Question question = ask(made);
-    question.now = at(10);
+    question.now = atMinute(10);
     question.progress.tasks = {
-        {.id = id(TaskKind::Apply, 0, 0), .start = at(0), .end = at(10), .plannedEnd = {}}};
-    question.progress.dropped = {id(TaskKind::Mix, 0, 0)};
+        {.id = idIn(TaskKind::Apply, 0, 0), .start = atMinute(0), .end = atMinute(10), .plannedEnd = {}}};
+    question.progress.dropped = {idIn(TaskKind::Mix, 0, 0)};
     return question;
 }
 
 /// The second from 10 to 20, water at 40.
 PlanData otherHalf(const Question& question)
 {
-    const Starts starts{{id(TaskKind::Apply, 0, 0), at(0)},
-                        {id(TaskKind::Apply, 0, 1), at(10)},
-                        {id(TaskKind::Rinse, 0, 0), at(40)}};
+    const Starts starts{{idIn(TaskKind::Apply, 0, 0), atMinute(0)},
+                        {idIn(TaskKind::Apply, 0, 1), atMinute(10)},
+                        {idIn(TaskKind::Rinse, 0, 0), atMinute(40)}};
     PlanData plan = *planFromStarts(question, starts);
     plan.tasks.front().state = TaskState::Done;
     plan.tasks.front().hands.reset();
@@ -290,7 +291,7 @@ TEST(Checker, CountsPotLifeFromNothingWhereNobodySawTheBowlBeingMixed)
 TEST(Checker, CountsWasteToTheEndOnceSomethingHasBegun)
 {
     Question question = halfApplied();
-    question.services[0].readyBy = at(60);
+    question.services[0].readyBy = atMinute(60);
     question.preference = core::stagger::Preference::StartLate;
     PlanData plan = otherHalf(question);
     plan.worth.waste = minutes{35};  // From now to 45.
@@ -312,9 +313,9 @@ TEST(Checker, KnowsWhatAPlanHoldsFor)
     Service made = makeService({makeZone("First", minutes{4}, span), second}, minutes{2});
     made.notBefore = opening;
     const Question question = ask(made);
-    const Starts starts{{id(TaskKind::Apply, 0, 0), at(8)},
-                        {id(TaskKind::Apply, 0, 1), at(12)},
-                        {id(TaskKind::Rinse, 0, 0), at(30)}};
+    const Starts starts{{idIn(TaskKind::Apply, 0, 0), atMinute(8)},
+                        {idIn(TaskKind::Apply, 0, 1), atMinute(12)},
+                        {idIn(TaskKind::Rinse, 0, 0), atMinute(30)}};
     PlanData plan = *planFromStarts(question, starts);
     // The water comes at 30, which leaves the second 12 when it is over at 18.
     plan.give = 100;

@@ -9,7 +9,6 @@
 namespace oracle {
 
 using namespace Gecode;
-using Kind = Choice::Kind;
 
 // Rinses at a basin of their own, where there are fewer basins than rinses.
 void GecodeSpace::postBasinNumbers()
@@ -67,7 +66,7 @@ Order GecodeSpace::gaps() const
 {
     Order order;
     for (int place = 0; place < m_gapEnds.size(); place += 2)
-        order.push_back({.kind = Kind::WithinGap,
+        order.push_back({.kind = Choice::Kind::WithinGap,
                          .first = row(m_gapEnds[place].val()).id,
                          .second = row(m_gapEnds[place + 1].val()).id});
     return order;
@@ -146,22 +145,22 @@ BoolVar GecodeSpace::has(const Choice& choice)
     const int first = m_rows->find(choice.first);
     const int second = m_rows->find(choice.second);
     switch (choice.kind) {
-    case Kind::Before: return hasBefore(first, second);
-    case Kind::Clear:
+    case Choice::Kind::Before: return hasBefore(first, second);
+    case Choice::Kind::Clear:
         return expr(
             *this, m_done[first] && !m_posting->glances.at(first) && !m_posting->started.at({first, second}));
-    case Kind::Within: return m_posting->madeWhile.at({first, second});
-    case Kind::Due: return m_done[first];
-    case Kind::NotDue: return expr(*this, !m_done[first]);
-    case Kind::Leave:
+    case Choice::Kind::Within: return m_posting->madeWhile.at({first, second});
+    case Choice::Kind::Due: return m_done[first];
+    case Choice::Kind::NotDue: return expr(*this, !m_done[first]);
+    case Choice::Kind::Leave:
         return expr(*this,
                     m_done[first] && (m_hands[first] == static_cast<int>(choice.hands))
                         && (end(first) <= m_rows->unitsAt(choice.moment)));
-    case Kind::Back:
+    case Choice::Kind::Back:
         return expr(*this,
                     m_done[first] && (m_hands[first] == static_cast<int>(choice.hands))
                         && (m_start[first] >= m_rows->unitsAt(choice.moment)));
-    case Kind::WithinGap: break;
+    case Choice::Kind::WithinGap: break;
     }
     BoolVar has{*this, 0, 0};
     for (int place = 0; place < m_gapEnds.size(); place += 2)

@@ -16,20 +16,20 @@ using core::run::Fact;
 using core::run::FactKind;
 using core::run::Setup;
 
-struct Text {
+struct LastAnswerText {
     Q_DECLARE_TR_FUNCTIONS(LastAnswer)
 };
 
 QString verb(const Fact& fact)
 {
     switch (fact.kind) {
-    case FactKind::Started: return Text::tr("started");
-    case FactKind::Finished: return Text::tr("done");
+    case FactKind::Started: return LastAnswerText::tr("started");
+    case FactKind::Finished: return LastAnswerText::tr("done");
     case FactKind::Looked:
-        return fact.verdict == core::run::Verdict::Again ? Text::tr("looked, again later")
-                                                         : Text::tr("looked");
-    case FactKind::Dropped: return Text::tr("left out");
-    case FactKind::Ended: return Text::tr("the run was ended");
+        return fact.verdict == core::run::Verdict::Again ? LastAnswerText::tr("looked, again later")
+                                                         : LastAnswerText::tr("looked");
+    case FactKind::Dropped: return LastAnswerText::tr("left out");
+    case FactKind::Ended: return LastAnswerText::tr("the run was ended");
     case FactKind::TurnedOut:
     case FactKind::Noted:
     case FactKind::Undone:
@@ -45,7 +45,7 @@ QString amended(const Setup& setup, std::span<const Fact> facts, const Fact& fac
     const auto place = core::run::placeOf(facts, fact.number);
     const core::measure::Sentence what =
         place ? core::run::amendmentText(setup, facts, *place, zones) : core::measure::Sentence{};
-    return what.empty() ? Text::tr("what is planned was changed") : inWords(what);
+    return what.empty() ? LastAnswerText::tr("what is planned was changed") : inWords(what);
 }
 
 /// "Root turned out too warm, brassy 15:10", "For next time 15:11: two minutes less"
@@ -53,11 +53,11 @@ QString lookedBack(const core::service::Coat& coat, const Fact& fact, const QStr
 {
     const QString said = QString::fromStdString(fact.tone);
     if (fact.kind == FactKind::Noted)
-        return Text::tr("For next time %1: %2").arg(when, said);
+        return LastAnswerText::tr("For next time %1: %2").arg(when, said);
     const QString word = fact.outcome ? words::turnedOut(*fact.outcome) : QString{};
     QStringList how{word, said};
     how.removeAll(QString{});
-    return Text::tr("%1 turned out %2 %3")
+    return LastAnswerText::tr("%1 turned out %2 %3")
         .arg(QString::fromStdString(coat.zones.at(fact.task.item).name), how.join(QStringLiteral(", ")),
              when);
 }
@@ -78,8 +78,8 @@ QString answerText(const Setup& setup, std::span<const Fact> facts, const std::v
     const std::string head = view::headOf(services, last.task.service);
     if (last.task.kind == core::stagger::TaskKind::Heat)
         return words::ofHead(head,
-                             last.kind == FactKind::Started ? Text::tr("Heat on %1").arg(when)
-                                                            : Text::tr("Heat off %1").arg(when));
+                             last.kind == FactKind::Started ? LastAnswerText::tr("Heat on %1").arg(when)
+                                                            : LastAnswerText::tr("Heat off %1").arg(when));
     if (last.kind == FactKind::TurnedOut || last.kind == FactKind::Noted)
         return words::ofHead(head,
                              lookedBack(services.at(last.task.service).coats.at(last.task.coat), last, when));

@@ -12,7 +12,7 @@ namespace app::desktop {
 namespace {
 
 constexpr int edge = 12;
-constexpr int between = 2;
+constexpr int spaceBetween = 2;
 constexpr int leastWidth = 260;
 
 int heightOf(const QFont& font, const QString& text, int width)
@@ -59,7 +59,7 @@ int OutcomeButton::heightForWidth(int width) const
 {
     const int inside = std::max(1, width - 2 * edge);
     const int words =
-        heightOf(whatFont(), m_what, inside) + between + heightOf(outcomeFont(), m_outcome, inside);
+        heightOf(whatFont(), m_what, inside) + spaceBetween + heightOf(outcomeFont(), m_outcome, inside);
     return std::max(metrics::target, words + 2 * 8);
 }
 
@@ -85,11 +85,11 @@ void OutcomeButton::paintEvent(QPaintEvent*)
     const int width = rect().width() - 2 * edge;
     const int what = heightOf(whatFont(), m_what, width);
     const int outcome = heightOf(outcomeFont(), m_outcome, width);
-    QRect line{edge, (height() - what - between - outcome) / 2, width, what};
+    QRect line{edge, (height() - what - spaceBetween - outcome) / 2, width, what};
     painter.setPen(option.palette.buttonText().color());
     painter.setFont(whatFont());
     painter.drawText(line, Qt::AlignLeft | Qt::TextWordWrap, m_what);
-    line = {edge, line.bottom() + 1 + between, width, outcome};
+    line = {edge, line.bottom() + 1 + spaceBetween, width, outcome};
     painter.setFont(outcomeFont());
     painter.drawText(line, Qt::AlignLeft | Qt::TextWordWrap, m_outcome);
 }

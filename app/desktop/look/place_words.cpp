@@ -8,21 +8,21 @@ namespace {
 using core::service::Section;
 using core::service::Stretch;
 
-struct Text {
+struct PlaceWordsText {
     Q_DECLARE_TR_FUNCTIONS(PlaceWords)
 };
 
 QString section(Section section)
 {
     switch (section) {
-    case Section::Front: return Text::tr("Front hairline");
-    case Section::Crown: return Text::tr("Crown");
-    case Section::Side: return Text::tr("Sides");
-    case Section::Nape: return Text::tr("Nape");
-    case Section::PieceOne: return Text::tr("Piece 1");
-    case Section::PieceTwo: return Text::tr("Piece 2");
-    case Section::PieceThree: return Text::tr("Piece 3");
-    case Section::PieceFour: return Text::tr("Piece 4");
+    case Section::Front: return PlaceWordsText::tr("Front hairline");
+    case Section::Crown: return PlaceWordsText::tr("Crown");
+    case Section::Side: return PlaceWordsText::tr("Sides");
+    case Section::Nape: return PlaceWordsText::tr("Nape");
+    case Section::PieceOne: return PlaceWordsText::tr("Piece 1");
+    case Section::PieceTwo: return PlaceWordsText::tr("Piece 2");
+    case Section::PieceThree: return PlaceWordsText::tr("Piece 3");
+    case Section::PieceFour: return PlaceWordsText::tr("Piece 4");
     }
     return {};
 }
@@ -30,9 +30,9 @@ QString section(Section section)
 QString stretch(Stretch stretch)
 {
     switch (stretch) {
-    case Stretch::Roots: return Text::tr("roots");
-    case Stretch::Mids: return Text::tr("mids");
-    case Stretch::Ends: return Text::tr("ends");
+    case Stretch::Roots: return PlaceWordsText::tr("roots");
+    case Stretch::Mids: return PlaceWordsText::tr("mids");
+    case Stretch::Ends: return PlaceWordsText::tr("ends");
     }
     return {};
 }
@@ -41,7 +41,7 @@ QString stretch(Stretch stretch)
 
 QString name(core::service::Place place)
 {
-    return Text::tr("%1, %2", "a section of the head, a stretch of its hair")
+    return PlaceWordsText::tr("%1, %2", "a section of the head, a stretch of its hair")
         .arg(section(place.section), stretch(place.stretch));
 }
 

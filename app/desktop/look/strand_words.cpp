@@ -8,7 +8,7 @@
 namespace app::desktop {
 namespace {
 
-struct Text {
+struct StrandsText {
     Q_DECLARE_TR_FUNCTIONS(Strands)
 };
 
@@ -23,10 +23,10 @@ StrandWords strandWords(const Theme& theme, const view::StrandPicture& picture, 
     said.jobIcon = [&theme](const view::TaskId& id, const QColor& ink) {
         return theme.icon(words::taskIcon(id.kind), ink);
     };
-    said.water = Text::tr("Water %1");
-    said.now = picture.now ? Text::tr("Now %1").arg(clock.text(*picture.now)) : QString{};
+    said.water = StrandsText::tr("Water %1");
+    said.now = picture.now ? StrandsText::tr("Now %1").arg(clock.text(*picture.now)) : QString{};
     said.detail = [](const view::Strand& strand) {
-        return Text::tr("%1 min · %2 to %3")
+        return StrandsText::tr("%1 min · %2 to %3")
             .arg(words::minutes(strand.development()), words::minutes(strand.leastAt - strand.clockStart),
                  words::minutes(strand.mostAt - strand.clockStart));
     };

@@ -2,6 +2,7 @@
 
 #include "app/desktop/look/strand_words.h"
 #include "app/desktop/print/plan_sheet.h"
+#include "app/desktop/print/text.h"
 #include "app/desktop/records/result_words.h"
 #include "app/desktop/sentences.h"
 #include "app/desktop/words.h"
@@ -21,20 +22,15 @@ using view::CardCoat;
 using view::CardHead;
 using view::CardZone;
 
-struct Text {
+struct RecordCardText {
     Q_DECLARE_TR_FUNCTIONS(RecordCard)
 };
 
-QString named(const std::string& name)
-{
-    return QString::fromStdString(name);
-}
-
 /// Writes the card of one head.
-class Writer {
+class CardWriter {
 public:
-    Writer(const view::RecordCard& card, const std::vector<core::service::Service>& services,
-           const Theme& theme, const std::shared_ptr<const core::measure::TimeZones>& zones)
+    CardWriter(const view::RecordCard& card, const std::vector<core::service::Service>& services,
+               const Theme& theme, const std::shared_ptr<const core::measure::TimeZones>& zones)
         : m_card{card}
         , m_services{services}
         , m_theme{theme}
@@ -66,17 +62,17 @@ private:
     app::output::WallClock m_clock;
 };
 
-Sheet Writer::sheet(const CardHead& head) const
+Sheet CardWriter::sheet(const CardHead& head) const
 {
     Sheet sheet;
-    sheet.title = head.service.empty() ? Text::tr("Service") : named(head.service);
+    sheet.title = head.service.empty() ? RecordCardText::tr("Service") : named(head.service);
     if (!head.head.empty())
-        sheet.title = Text::tr("%1: %2", "service, head").arg(sheet.title, named(head.head));
-    sheet.subtitle = Text::tr("Record card. %1, %2 to %3, times in %4")
+        sheet.title = RecordCardText::tr("%1: %2", "service, head").arg(sheet.title, named(head.head));
+    sheet.subtitle = RecordCardText::tr("Record card. %1, %2 to %3, times in %4")
                          .arg(words::day(m_card.began, *m_zones, m_clock.zone()), moment(m_card.began),
                               moment(m_card.until), named(m_clock.zone()));
     if (!m_card.ended)
-        sheet.subtitle += Text::tr(". Not ended yet");
+        sheet.subtitle += RecordCardText::tr(". Not ended yet");
     sheet.foot = leafletFirst();
     for (const CardCoat& coat : head.coats)
         addCoat(head, coat, sheet.parts);
@@ -87,7 +83,7 @@ Sheet Writer::sheet(const CardHead& head) const
     return sheet;
 }
 
-void Writer::addCoat(const CardHead& head, const CardCoat& coat, std::vector<Part>& parts) const
+void CardWriter::addCoat(const CardHead& head, const CardCoat& coat, std::vector<Part>& parts) const
 {
     Part first = drawing(coat);
     if (head.coats.size() > 1)
@@ -99,10 +95,10 @@ void Writer::addCoat(const CardHead& head, const CardCoat& coat, std::vector<Par
     parts.push_back(events(coat));
 }
 
-Part Writer::drawing(const CardCoat& coat) const
+Part CardWriter::drawing(const CardCoat& coat) const
 {
     if (coat.picture.strands.empty())
-        return {{}, Text::tr("Nothing of this was begun."), {}, {}};
+        return {{}, RecordCardText::tr("Nothing of this was begun."), {}, {}};
     Part part;
     part.drawing = Drawing{coat.picture, {}};
     const WallClock clock{m_zones, m_card.heads.front().timeZone};
@@ -115,28 +111,30 @@ Part Writer::drawing(const CardCoat& coat) const
 }
 
 /// "14:52 (planned 14:50)"
-QString Writer::water(const CardZone& zone) const
+QString CardWriter::water(const CardZone& zone) const
 {
     const QString at = moment(zone.water);
     const QString planned = moment(zone.plannedWater);
-    return !zone.water || planned.isEmpty() || planned == at ? at
-                                                             : Text::tr("%1 (planned %2)").arg(at, planned);
+    return !zone.water || planned.isEmpty() || planned == at
+        ? at
+        : RecordCardText::tr("%1 (planned %2)").arg(at, planned);
 }
 
-Part Writer::zones(const CardCoat& coat) const
+Part CardWriter::zones(const CardCoat& coat) const
 {
-    Part part{Text::tr("What each zone got (in minutes; dashed in the picture: as first planned)"),
+    Part part{RecordCardText::tr("What each zone got (in minutes; dashed in the picture: as first planned)"),
               {},
               {},
               Table{}};
-    part.table->headings = {Text::tr("Zone"),  Text::tr("First strand"), Text::tr("Last strand"),
-                            Text::tr("Water"), Text::tr("Least"),        Text::tr("Target"),
-                            Text::tr("Most"),  Text::tr("Developed")};
+    part.table->headings = {RecordCardText::tr("Zone"),        RecordCardText::tr("First strand"),
+                            RecordCardText::tr("Last strand"), RecordCardText::tr("Water"),
+                            RecordCardText::tr("Least"),       RecordCardText::tr("Target"),
+                            RecordCardText::tr("Most"),        RecordCardText::tr("Developed")};
     for (const CardZone& zone : coat.zones) {
         QString developed = words::stage(zone.stage);
         if (zone.developed)
             developed =
-                Text::tr("%1, %2", "minutes, how far off target")
+                RecordCardText::tr("%1, %2", "minutes, how far off target")
                     .arg(words::minutes(*zone.developed), words::offTarget(zone.window, *zone.developed));
         part.table->rows.push_back({named(zone.name), moment(zone.firstStrand), moment(zone.lastStrand),
                                     water(zone), words::minutes(zone.window.least),
@@ -147,10 +145,10 @@ Part Writer::zones(const CardCoat& coat) const
 }
 
 /// What nobody said yet can be written in by hand.
-Part Writer::results(const CardCoat& coat) const
+Part CardWriter::results(const CardCoat& coat) const
 {
-    Part part{Text::tr("How it turned out"), {}, {}, Table{}};
-    part.table->headings = {Text::tr("Zone"), Text::tr("Said"), {}};
+    Part part{RecordCardText::tr("How it turned out"), {}, {}, Table{}};
+    part.table->headings = {RecordCardText::tr("Zone"), RecordCardText::tr("Said"), {}};
     part.table->roomToWrite = true;
     for (const CardZone& zone : coat.zones)
         if (zone.water)
@@ -158,15 +156,16 @@ Part Writer::results(const CardCoat& coat) const
     if (part.table->rows.empty())
         return {};
     if (!coat.note.empty())
-        part.text = Text::tr("For next time: %1").arg(named(coat.note));
+        part.text = RecordCardText::tr("For next time: %1").arg(named(coat.note));
     return part;
 }
 
 /// What it was made with, to be made again or otherwise.
-Part Writer::bowls(const CardCoat& coat) const
+Part CardWriter::bowls(const CardCoat& coat) const
 {
-    Part part{Text::tr("What was mixed"), {}, {}, Table{}};
-    part.table->headings = {Text::tr("Mixed"), Text::tr("Bowl"), Text::tr("For"), Text::tr("What goes in")};
+    Part part{RecordCardText::tr("What was mixed"), {}, {}, Table{}};
+    part.table->headings = {RecordCardText::tr("Mixed"), RecordCardText::tr("Bowl"),
+                            RecordCardText::tr("For"), RecordCardText::tr("What goes in")};
     for (const view::CardBowl& bowl : coat.bowls)
         part.table->rows.push_back(
             {moment(bowl.mixed), named(bowl.name), words::joined(bowl.zones), named(bowl.note)});
@@ -176,41 +175,43 @@ Part Writer::bowls(const CardCoat& coat) const
 QString lookText(const view::CardLook& look)
 {
     switch (look.verdict) {
-    case core::run::Verdict::Leave: return Text::tr("left");
-    case core::run::Verdict::Again: return Text::tr("again in %1").arg(words::length(look.again));
-    case core::run::Verdict::RinseNow: return Text::tr("rinsed now");
+    case core::run::Verdict::Leave: return RecordCardText::tr("left");
+    case core::run::Verdict::Again: return RecordCardText::tr("again in %1").arg(words::length(look.again));
+    case core::run::Verdict::RinseNow: return RecordCardText::tr("rinsed now");
     }
     return {};
 }
 
-Part Writer::events(const CardCoat& coat) const
+Part CardWriter::events(const CardCoat& coat) const
 {
-    Part part{Text::tr("Looks, heat, and what was left out"), {}, {}, Table{}};
+    Part part{RecordCardText::tr("Looks, heat, and what was left out"), {}, {}, Table{}};
     Table& table = *part.table;
-    table.headings = {Text::tr("At"), Text::tr("What"), Text::tr("Came of it"), Text::tr("Seen")};
+    table.headings = {RecordCardText::tr("At"), RecordCardText::tr("What"), RecordCardText::tr("Came of it"),
+                      RecordCardText::tr("Seen")};
     std::vector<std::pair<Instant, QStringList>> rows;
     for (const CardZone& zone : coat.zones)
         for (const view::CardLook& look : zone.looks)
             rows.push_back({look.at,
-                            {moment(look.at), Text::tr("Look at %1").arg(named(zone.name)), lookText(look),
-                             named(look.seen)}});
+                            {moment(look.at), RecordCardText::tr("Look at %1").arg(named(zone.name)),
+                             lookText(look), named(look.seen)}});
     for (const view::CardHeat& heat : coat.heats)
         rows.push_back({heat.from,
-                        {moment(heat.from), Text::tr("Heat"),
-                         heat.until ? Text::tr("until %1").arg(moment(heat.until)) : Text::tr("no end said"),
+                        {moment(heat.from), RecordCardText::tr("Heat"),
+                         heat.until ? RecordCardText::tr("until %1").arg(moment(heat.until))
+                                    : RecordCardText::tr("no end said"),
                          QString{}}});
     std::ranges::stable_sort(rows, {}, &std::pair<Instant, QStringList>::first);
     for (auto& [at, row] : rows)
         table.rows.push_back(std::move(row));
     for (const std::string& task : coat.leftOut)
-        table.rows.push_back({{}, named(task), Text::tr("left out"), {}});
+        table.rows.push_back({{}, named(task), RecordCardText::tr("left out"), {}});
     return part;
 }
 
-Part Writer::changes() const
+Part CardWriter::changes() const
 {
-    Part part{Text::tr("Changed while it went on"), {}, {}, Table{}};
-    part.table->headings = {Text::tr("At"), Text::tr("What")};
+    Part part{RecordCardText::tr("Changed while it went on"), {}, {}, Table{}};
+    part.table->headings = {RecordCardText::tr("At"), RecordCardText::tr("What")};
     for (const view::CardChange& change : m_card.changes)
         part.table->rows.push_back({moment(change.at), named(change.what)});
     return part;
@@ -222,7 +223,7 @@ std::vector<Sheet> cardSheets(const view::RecordCard& card,
                               const std::vector<core::service::Service>& services, const Theme& theme,
                               const std::shared_ptr<const core::measure::TimeZones>& zones)
 {
-    const Writer writer{card, services, theme, zones};
+    const CardWriter writer{card, services, theme, zones};
     std::vector<Sheet> sheets;
     for (const CardHead& head : card.heads)
         sheets.push_back(writer.sheet(head));

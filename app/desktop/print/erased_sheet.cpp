@@ -14,7 +14,7 @@ using core::measure::Instant;
 using core::stagger::TaskId;
 using core::stagger::TaskKind;
 
-struct Text {
+struct ErasedRunText {
     Q_DECLARE_TR_FUNCTIONS(ErasedRun)
 };
 
@@ -22,15 +22,15 @@ QString numbered(const TaskId& task)
 {
     const std::size_t number = task.item + 1;
     switch (task.kind) {
-    case TaskKind::Apply: return Text::tr("Apply zone %1").arg(number);
-    case TaskKind::Look: return Text::tr("Look at zone %1").arg(number);
-    case TaskKind::Late: return Text::tr("Late job on zone %1").arg(number);
-    case TaskKind::Mix: return Text::tr("Mix bowl %1").arg(number);
-    case TaskKind::Rinse: return Text::tr("Rinse group %1").arg(number);
-    case TaskKind::RinseAlone: return Text::tr("Rinse zone %1 by itself").arg(number);
-    case TaskKind::Dry: return Text::tr("Dry");
-    case TaskKind::Assess: return Text::tr("Assess");
-    case TaskKind::Heat: return Text::tr("Heat");
+    case TaskKind::Apply: return ErasedRunText::tr("Apply zone %1").arg(number);
+    case TaskKind::Look: return ErasedRunText::tr("Look at zone %1").arg(number);
+    case TaskKind::Late: return ErasedRunText::tr("Late job on zone %1").arg(number);
+    case TaskKind::Mix: return ErasedRunText::tr("Mix bowl %1").arg(number);
+    case TaskKind::Rinse: return ErasedRunText::tr("Rinse group %1").arg(number);
+    case TaskKind::RinseAlone: return ErasedRunText::tr("Rinse zone %1 by itself").arg(number);
+    case TaskKind::Dry: return ErasedRunText::tr("Dry");
+    case TaskKind::Assess: return ErasedRunText::tr("Assess");
+    case TaskKind::Heat: return ErasedRunText::tr("Heat");
     }
     return {};
 }
@@ -49,8 +49,8 @@ public:
     [[nodiscard]] QString of(const TaskId& task, QString what) const
     {
         if (m_coats)
-            what = Text::tr("%1, coat %2").arg(what).arg(task.coat + 1);
-        return m_heads ? Text::tr("%1, head %2").arg(what).arg(task.service + 1) : what;
+            what = ErasedRunText::tr("%1, coat %2").arg(what).arg(task.coat + 1);
+        return m_heads ? ErasedRunText::tr("%1, head %2").arg(what).arg(task.service + 1) : what;
     }
 
 private:
@@ -65,8 +65,8 @@ QString moment(const output::WallClock& clock, Instant at)
 
 Part tasksPart(const view::ErasedRun& run, const Places& places, const output::WallClock& clock)
 {
-    Part part{Text::tr("What is left"), {}, {}, Table{}};
-    part.table->headings = {Text::tr("From"), Text::tr("To"), Text::tr("What")};
+    Part part{ErasedRunText::tr("What is left"), {}, {}, Table{}};
+    part.table->headings = {ErasedRunText::tr("From"), ErasedRunText::tr("To"), ErasedRunText::tr("What")};
     for (const view::LeftTask& left : run.tasks)
         part.table->rows.push_back({moment(clock, left.from),
                                     left.until ? moment(clock, *left.until) : QString{},
@@ -76,12 +76,13 @@ Part tasksPart(const view::ErasedRun& run, const Places& places, const output::W
 
 Part outcomesPart(const view::ErasedRun& run, const Places& places)
 {
-    Part part{Text::tr("How it turned out"), {}, {}, Table{}};
-    part.table->headings = {Text::tr("Zone"), Text::tr("Said")};
+    Part part{ErasedRunText::tr("How it turned out"), {}, {}, Table{}};
+    part.table->headings = {ErasedRunText::tr("Zone"), ErasedRunText::tr("Said")};
     for (const core::run::ZoneOutcome& said : run.outcomes)
         if (said.outcome) {
-            part.table->rows.push_back({places.of(said.zone, Text::tr("Zone %1").arg(said.zone.item + 1)),
-                                        words::turnedOut(*said.outcome)});
+            part.table->rows.push_back(
+                {places.of(said.zone, ErasedRunText::tr("Zone %1").arg(said.zone.item + 1)),
+                 words::turnedOut(*said.outcome)});
         }
     return part;
 }
@@ -93,16 +94,17 @@ Sheet erasedSheet(const view::ErasedRun& run, Instant began, Instant ended,
 {
     const output::WallClock clock{zones, zone, began, ended};
     Sheet sheet;
-    sheet.title = Text::tr("A run that was erased");
-    sheet.subtitle = Text::tr("%1, %2 to %3, times in %4")
+    sheet.title = ErasedRunText::tr("A run that was erased");
+    sheet.subtitle = ErasedRunText::tr("%1, %2 to %3, times in %4")
                          .arg(words::day(began, zones, zone), moment(clock, began), moment(clock, ended),
                               QString::fromStdString(clock.zone()));
     sheet.foot = leafletFirst();
     sheet.parts.push_back(
         {{},
-         Text::tr("Whatever could name a person was erased: the service with its names and notes, what was "
-                  "seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made "
-                  "of them, and a coat cannot begin from them."),
+         ErasedRunText::tr(
+             "Whatever could name a person was erased: the service with its names and notes, what was "
+             "seen and said. What is left are kinds of tasks, numbers and times. A card cannot be made "
+             "of them, and a coat cannot begin from them."),
          {},
          {}});
     const Places places{run};

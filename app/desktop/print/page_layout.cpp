@@ -2,6 +2,7 @@
 
 #include "app/desktop/look/theme.h"
 #include "app/desktop/print/line_breaks.h"
+#include "app/desktop/print/text.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -10,10 +11,6 @@
 
 namespace app::desktop::print {
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Print)
-};
 
 constexpr TextSize titleSize{20, true};
 constexpr TextSize headingSize{14, true};

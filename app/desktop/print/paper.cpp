@@ -1,6 +1,7 @@
 #include "app/desktop/print/paper.h"
 
 #include "app/desktop/look/colours.h"
+#include "app/desktop/print/text.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -14,10 +15,6 @@
 
 namespace app::desktop::print {
 namespace {
-
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Print)
-};
 
 constexpr double marginMillimetres = 13;
 constexpr double inchesInMillimetre = 1 / 25.4;

@@ -1,6 +1,7 @@
 #include "app/desktop/print/plan_sheet.h"
 
 #include "app/desktop/look/strand_words.h"
+#include "app/desktop/print/text.h"
 #include "app/desktop/records/result_words.h"
 #include "app/desktop/sentences.h"
 #include "app/desktop/setup/plan_text.h"
@@ -25,20 +26,11 @@ using core::stagger::PlannedTask;
 using core::stagger::PlannedZone;
 using core::stagger::TaskKind;
 
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Print)
-};
-
-QString named(const std::string& name)
-{
-    return QString::fromStdString(name);
-}
-
 /// Writes the sheet of one head.
-class Writer {
+class PlanWriter {
 public:
-    Writer(const PlanToPrint& planned, std::size_t head, const Theme& theme,
-           const std::shared_ptr<const core::measure::TimeZones>& zones);
+    PlanWriter(const PlanToPrint& planned, std::size_t head, const Theme& theme,
+               const std::shared_ptr<const core::measure::TimeZones>& zones);
 
     [[nodiscard]] Sheet sheet() const;
 
@@ -64,8 +56,8 @@ private:
     app::output::WallClock m_clock;
 };
 
-Writer::Writer(const PlanToPrint& planned, std::size_t head, const Theme& theme,
-               const std::shared_ptr<const core::measure::TimeZones>& zones)
+PlanWriter::PlanWriter(const PlanToPrint& planned, std::size_t head, const Theme& theme,
+                       const std::shared_ptr<const core::measure::TimeZones>& zones)
     : m_planned{planned}
     , m_head{head}
     , m_theme{theme}
@@ -74,7 +66,7 @@ Writer::Writer(const PlanToPrint& planned, std::size_t head, const Theme& theme,
 {
 }
 
-Sheet Writer::sheet() const
+Sheet PlanWriter::sheet() const
 {
     Sheet sheet;
     sheet.title = service().name.empty() ? Text::tr("Service") : named(service().name);
@@ -91,7 +83,7 @@ Sheet Writer::sheet() const
     return sheet;
 }
 
-QString Writer::subtitle() const
+QString PlanWriter::subtitle() const
 {
     const auto& plan = m_planned.plan.data();
     QString text = Text::tr("%1, times in %2")
@@ -102,7 +94,7 @@ QString Writer::subtitle() const
     return m_planned.state ? Text::tr("%1. As it stood at %2").arg(text, moment(m_planned.state->now)) : text;
 }
 
-QString Writer::worth() const
+QString PlanWriter::worth() const
 {
     const auto& plan = m_planned.plan.data();
     const WallClock clock{m_zones, m_planned.services.front().timeZone};
@@ -118,7 +110,7 @@ QString Writer::worth() const
     return said.join(QLatin1Char{' '});
 }
 
-Part Writer::picture(std::size_t coat) const
+Part PlanWriter::picture(std::size_t coat) const
 {
     const auto& services = m_planned.services;
     Part part;
@@ -138,7 +130,7 @@ Part Writer::picture(std::size_t coat) const
     return part;
 }
 
-QString Writer::ofCoat(std::size_t coat, const QString& what) const
+QString PlanWriter::ofCoat(std::size_t coat, const QString& what) const
 {
     return service().coats.size() > 1
         ? Text::tr("%1: %2", "coat, what").arg(named(service().coats[coat].name), what)
@@ -147,7 +139,7 @@ QString Writer::ofCoat(std::size_t coat, const QString& what) const
 
 /// What else is to be known of a task: whose hands make it, what goes under the water, which basin, how long
 /// it goes on by itself; and of what runs that it does, or is done.
-QString Writer::note(const PlannedTask& task) const
+QString PlanWriter::note(const PlannedTask& task) const
 {
     const Coat& coat = service().coats[task.id.coat];
     QStringList notes;
@@ -175,7 +167,7 @@ QString Writer::note(const PlannedTask& task) const
     return notes.join(QStringLiteral("; "));
 }
 
-Part Writer::timetable() const
+Part PlanWriter::timetable() const
 {
     Part part{Text::tr("In order"), {}, {}, Table{}};
     Table& table = *part.table;
@@ -193,7 +185,7 @@ Part Writer::timetable() const
     return part;
 }
 
-QString Writer::otherLimits(const Zone& zone, const PlannedZone& planned) const
+QString PlanWriter::otherLimits(const Zone& zone, const PlannedZone& planned) const
 {
     QStringList limits;
     if (zone.clock == core::service::ClockStart::FirstContact)
@@ -211,7 +203,7 @@ QString Writer::otherLimits(const Zone& zone, const PlannedZone& planned) const
     return limits.join(QStringLiteral("; "));
 }
 
-Part Writer::limits() const
+Part PlanWriter::limits() const
 {
     Part part{Text::tr("Limits, and what is expected (in minutes)"), {}, {}, Table{}};
     Table& table = *part.table;
@@ -234,7 +226,7 @@ Part Writer::limits() const
     return part;
 }
 
-core::measure::Instant Writer::firstUse(std::size_t coat, std::size_t bowl) const
+core::measure::Instant PlanWriter::firstUse(std::size_t coat, std::size_t bowl) const
 {
     const core::stagger::TaskId mixing{.service = m_head, .coat = coat, .kind = TaskKind::Mix, .item = bowl};
     if (const PlannedTask* mix = m_planned.plan.find(mixing))
@@ -247,7 +239,7 @@ core::measure::Instant Writer::firstUse(std::size_t coat, std::size_t bowl) cons
     return first;
 }
 
-QStringList Writer::bowlRow(std::size_t coat, std::size_t bowl) const
+QStringList PlanWriter::bowlRow(std::size_t coat, std::size_t bowl) const
 {
     const core::service::Bowl& asked = service().coats[coat].bowls[bowl];
     std::vector<std::string> zones;
@@ -261,7 +253,7 @@ QStringList Writer::bowlRow(std::size_t coat, std::size_t bowl) const
             named(asked.note)};
 }
 
-Part Writer::bowls() const
+Part PlanWriter::bowls() const
 {
     Part part{Text::tr("Bowls, in the order in which they are mixed"), {}, {}, Table{}};
     Table& table = *part.table;
@@ -290,7 +282,7 @@ std::vector<Sheet> planSheets(const PlanToPrint& planned, const Theme& theme,
     std::vector<Sheet> sheets;
     for (std::size_t head = 0; head < planned.services.size(); ++head)
         if (std::ranges::count(planned.plan->zones, head, &PlannedZone::service) > 0)
-            sheets.push_back(Writer{planned, head, theme, zones}.sheet());
+            sheets.push_back(PlanWriter{planned, head, theme, zones}.sheet());
     return sheets;
 }
 

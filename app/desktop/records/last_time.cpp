@@ -9,7 +9,7 @@
 namespace app::desktop {
 namespace {
 
-struct Text {
+struct LastTimeText {
     Q_DECLARE_TR_FUNCTIONS(LastTime)
 };
 
@@ -21,10 +21,12 @@ QString named(const std::string& name)
 /// "Root 31 min, too warm, brassy at the nape"
 QString zoneText(const view::CardZone& zone)
 {
-    QString text = Text::tr("%1 %2", "zone, length").arg(named(zone.name), words::length(*zone.developed));
+    QString text =
+        LastTimeText::tr("%1 %2", "zone, length").arg(named(zone.name), words::length(*zone.developed));
     const QString said = words::result(zone.result);
-    return said.isEmpty() ? text
-                          : Text::tr("%1, %2", "zone with its length, how it turned out").arg(text, said);
+    return said.isEmpty()
+        ? text
+        : LastTimeText::tr("%1, %2", "zone with its length, how it turned out").arg(text, said);
 }
 
 QStringList coatTexts(const view::CardCoat& coat)
@@ -37,7 +39,7 @@ QStringList coatTexts(const view::CardCoat& coat)
     if (!zones.isEmpty())
         texts << zones.join(QStringLiteral("; ")) + QLatin1Char{'.'};
     if (!coat.note.empty())
-        texts << Text::tr("For next time: %1").arg(named(coat.note));
+        texts << LastTimeText::tr("For next time: %1").arg(named(coat.note));
     return texts;
 }
 
@@ -59,7 +61,7 @@ QString lastTimeText(const view::RecordCard& card, const QString& day)
         }
     if (texts.isEmpty())
         return {};
-    return Text::tr("Last time, %1: %2", "day, what was said").arg(day, texts.join(QLatin1Char{' '}));
+    return LastTimeText::tr("Last time, %1: %2", "day, what was said").arg(day, texts.join(QLatin1Char{' '}));
 }
 
 }  // namespace app::desktop

@@ -10,7 +10,7 @@
 namespace app::desktop::words {
 namespace {
 
-struct Text {
+struct ResultsText {
     Q_DECLARE_TR_FUNCTIONS(Results)
 };
 
@@ -31,9 +31,9 @@ QString result(const view::ZoneResult& result)
 QString offTarget(const core::service::Window& window, core::measure::Seconds developed)
 {
     if (developed == window.target)
-        return Text::tr("on target");
-    return developed < window.target ? Text::tr("%1 short").arg(length(window.target - developed))
-                                     : Text::tr("%1 over").arg(length(developed - window.target));
+        return ResultsText::tr("on target");
+    return developed < window.target ? ResultsText::tr("%1 short").arg(length(window.target - developed))
+                                     : ResultsText::tr("%1 over").arg(length(developed - window.target));
 }
 
 QString day(core::measure::Instant moment, const core::measure::TimeZones& zones, const std::string& zone)

@@ -16,21 +16,24 @@ using core::service::Hands;
 using core::service::RinseGroup;
 using edits::Part;
 
-struct Text {
+struct ColumnsText {
     Q_DECLARE_TR_FUNCTIONS(Columns)
 };
 
 std::vector<Column> bowlColumns()
 {
     return {
-        makers::text<Bowl>(Text::tr("Bowl"), Text::tr("What the mixture is called"), "name", &Bowl::name),
-        makers::length<Bowl>(Text::tr("Mixing"), Text::tr("Minutes of mixing; 0 where it needs no planning"),
-                             "mix", [](Bowl& bowl) -> core::measure::Seconds& { return bowl.mix; }),
-        makers::optionalLength<Bowl>(Text::tr("Pot life"),
-                                     Text::tr("Minutes a mixture may be used after mixing, from the leaflet"),
-                                     "pot_life", &Bowl::potLife),
-        makers::text<Bowl>(Text::tr("What goes in"), Text::tr("In your own words; shown when it is mixed"),
-                           "note", &Bowl::note),
+        makers::text<Bowl>(ColumnsText::tr("Bowl"), ColumnsText::tr("What the mixture is called"), "name",
+                           &Bowl::name),
+        makers::length<Bowl>(ColumnsText::tr("Mixing"),
+                             ColumnsText::tr("Minutes of mixing; 0 where it needs no planning"), "mix",
+                             [](Bowl& bowl) -> core::measure::Seconds& { return bowl.mix; }),
+        makers::optionalLength<Bowl>(
+            ColumnsText::tr("Pot life"),
+            ColumnsText::tr("Minutes a mixture may be used after mixing, from the leaflet"), "pot_life",
+            &Bowl::potLife),
+        makers::text<Bowl>(ColumnsText::tr("What goes in"),
+                           ColumnsText::tr("In your own words; shown when it is mixed"), "note", &Bowl::note),
     };
 }
 
@@ -42,7 +45,7 @@ core::measure::Instant baseOf(const edits::Service& service, const Moments& mome
 
 QString momentHelp()
 {
-    return Text::tr("Type a clock time, such as 14:30, or 2026-11-28 14:30 for another day.");
+    return ColumnsText::tr("Type a clock time, such as 14:30, or 2026-11-28 14:30 for another day.");
 }
 
 template <typename Item>
@@ -66,44 +69,51 @@ Column moment(QString title, QString tip, std::string key, std::optional<core::m
 std::vector<Column> allZoneColumns(const Moments& moments)
 {
     std::vector<Column> columns = zoneColumns();
-    columns.push_back(moment(Text::tr("Not before"),
-                             Text::tr("The clock time that applying it is not to start before, as it can be "
-                                      "pulled and kept on the strand; empty for whenever is best"),
-                             "not_before", &core::service::Zone::notBefore, moments));
+    columns.push_back(
+        moment(ColumnsText::tr("Not before"),
+               ColumnsText::tr("The clock time that applying it is not to start before, as it can be "
+                               "pulled and kept on the strand; empty for whenever is best"),
+               "not_before", &core::service::Zone::notBefore, moments));
     return columns;
 }
 
 std::vector<Column> groupColumns(const Moments& moments)
 {
     return {
-        makers::text<RinseGroup>(Text::tr("Rinse group"), Text::tr("Zones that go under the water together"),
-                                 "name", &RinseGroup::name),
-        makers::length<RinseGroup>(Text::tr("Rinsing"), Text::tr("Minutes at the basin"), "length",
+        makers::text<RinseGroup>(ColumnsText::tr("Rinse group"),
+                                 ColumnsText::tr("Zones that go under the water together"), "name",
+                                 &RinseGroup::name),
+        makers::length<RinseGroup>(ColumnsText::tr("Rinsing"), ColumnsText::tr("Minutes at the basin"),
+                                   "length",
                                    [](RinseGroup& group) -> core::measure::Seconds& { return group.rinse; }),
-        moment(Text::tr("Water from"),
-               Text::tr("The earliest clock time of its water, where the basin is booked"), "water.earliest",
-               &RinseGroup::waterEarliest, moments),
-        moment(Text::tr("Water until"),
-               Text::tr("The latest clock time of its water, where the basin is booked"), "water.latest",
-               &RinseGroup::waterLatest, moments),
+        moment(ColumnsText::tr("Water from"),
+               ColumnsText::tr("The earliest clock time of its water, where the basin is booked"),
+               "water.earliest", &RinseGroup::waterEarliest, moments),
+        moment(ColumnsText::tr("Water until"),
+               ColumnsText::tr("The latest clock time of its water, where the basin is booked"),
+               "water.latest", &RinseGroup::waterLatest, moments),
     };
 }
 
 std::vector<Column> coatColumns()
 {
     return {
-        makers::text<Coat>(Text::tr("Coat"), Text::tr("What this pass is called"), "name", &Coat::name),
-        makers::length<Coat>(Text::tr("Drying"), Text::tr("Minutes of drying by hand"), "dry.hands",
+        makers::text<Coat>(ColumnsText::tr("Coat"), ColumnsText::tr("What this pass is called"), "name",
+                           &Coat::name),
+        makers::length<Coat>(ColumnsText::tr("Drying"), ColumnsText::tr("Minutes of drying by hand"),
+                             "dry.hands",
                              [](Coat& coat) -> core::measure::Seconds& { return coat.dryHands; }),
-        makers::length<Coat>(Text::tr("Drying alone"), Text::tr("Minutes that it dries on by itself"),
-                             "dry.unattended",
+        makers::length<Coat>(ColumnsText::tr("Drying alone"),
+                             ColumnsText::tr("Minutes that it dries on by itself"), "dry.unattended",
                              [](Coat& coat) -> core::measure::Seconds& { return coat.dryUnattended; }),
-        makers::length<Coat>(Text::tr("Judging"), Text::tr("Minutes to look at the dry result"), "assess",
-                             [](Coat& coat) -> core::measure::Seconds& { return coat.assess; }),
-        makers::optionalLength<Coat>(Text::tr("Least gap"), Text::tr("Fewest minutes before the next coat"),
-                                     "gap.least", &Coat::gapLeast),
-        makers::optionalLength<Coat>(Text::tr("Most gap"), Text::tr("Most minutes before the next coat"),
-                                     "gap.most", &Coat::gapMost),
+        makers::length<Coat>(ColumnsText::tr("Judging"), ColumnsText::tr("Minutes to look at the dry result"),
+                             "assess", [](Coat& coat) -> core::measure::Seconds& { return coat.assess; }),
+        makers::optionalLength<Coat>(ColumnsText::tr("Least gap"),
+                                     ColumnsText::tr("Fewest minutes before the next coat"), "gap.least",
+                                     &Coat::gapLeast),
+        makers::optionalLength<Coat>(ColumnsText::tr("Most gap"),
+                                     ColumnsText::tr("Most minutes before the next coat"), "gap.most",
+                                     &Coat::gapMost),
     };
 }
 
@@ -119,20 +129,21 @@ Column awayColumn(const Moments& moments)
             makers::item<Hands>(service, at).away = *spans;
         return spans.has_value();
     };
-    return {Text::tr("Away"),
-            Text::tr("When nothing can be asked of them, such as 13:00–13:30; empty for never"),
+    return {ColumnsText::tr("Away"),
+            ColumnsText::tr("When nothing can be asked of them, such as 13:00–13:30; empty for never"),
             "away",
             read,
             write,
             {},
-            Text::tr("Type from when to when, such as 13:00–13:30, with commas between several.")};
+            ColumnsText::tr("Type from when to when, such as 13:00–13:30, with commas between several.")};
 }
 
 /// In the order of `core::service::Work`.
 QStringList workNames()
 {
-    return {Text::tr("mixing"),  Text::tr("applying"), Text::tr("looks"),  Text::tr("late jobs"),
-            Text::tr("rinsing"), Text::tr("drying"),   Text::tr("judging")};
+    return {ColumnsText::tr("mixing"),    ColumnsText::tr("applying"), ColumnsText::tr("looks"),
+            ColumnsText::tr("late jobs"), ColumnsText::tr("rinsing"),  ColumnsText::tr("drying"),
+            ColumnsText::tr("judging")};
 }
 
 /// No kinds at all means every kind.
@@ -142,11 +153,11 @@ Column kindsColumn()
         QStringList names;
         for (const core::service::Work work : makers::item<Hands>(service, at).kinds)
             names << workNames()[static_cast<qsizetype>(work)];
-        return names.isEmpty() ? Text::tr("everything") : names.join(QStringLiteral(", "));
+        return names.isEmpty() ? ColumnsText::tr("everything") : names.join(QStringLiteral(", "));
     };
     const auto write = [](edits::Service& service, const CellPlace& at, const QString& entry) {
         std::vector<core::service::Work> kinds;
-        const bool everything = entry.trimmed().isEmpty() || entry.trimmed() == Text::tr("everything");
+        const bool everything = entry.trimmed().isEmpty() || entry.trimmed() == ColumnsText::tr("everything");
         for (const QString& part : entry.split(QLatin1Char{','}, Qt::SkipEmptyParts)) {
             const auto place = workNames().indexOf(part.trimmed().toLower());
             if (place < 0 && !everything)
@@ -159,19 +170,20 @@ Column kindsColumn()
         makers::item<Hands>(service, at).kinds = std::move(kinds);
         return true;
     };
-    return {Text::tr("Does"),
-            Text::tr("What they are asked to do; empty for everything"),
+    return {ColumnsText::tr("Does"),
+            ColumnsText::tr("What they are asked to do; empty for everything"),
             "does",
             read,
             write,
             {},
-            Text::tr("Name, with commas between them: %1. Empty for everything.")
+            ColumnsText::tr("Name, with commas between them: %1. Empty for everything.")
                 .arg(workNames().join(QStringLiteral(", ")))};
 }
 
 std::vector<Column> handsColumns(const Moments& moments)
 {
-    return {makers::text<Hands>(Text::tr("Pair of hands"), Text::tr("Who works"), "name", &Hands::name),
+    return {makers::text<Hands>(ColumnsText::tr("Pair of hands"), ColumnsText::tr("Who works"), "name",
+                                &Hands::name),
             awayColumn(moments), kindsColumn()};
 }
 
@@ -205,10 +217,10 @@ std::string placeOf(Part part, const CellPlace& place)
 QString entryHelp(const Column& column)
 {
     if (column.choices)
-        return Text::tr("Choose one of the list.");
+        return ColumnsText::tr("Choose one of the list.");
     if (!column.help.isEmpty())
         return column.help;
-    return Text::tr("Type minutes, such as 12, 12.5 or 12:30.");
+    return ColumnsText::tr("Type minutes, such as 12, 12.5 or 12:30.");
 }
 
 }  // namespace app::desktop

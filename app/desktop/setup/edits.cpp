@@ -12,7 +12,7 @@ using core::measure::Seconds;
 using core::service::After;
 using core::service::Zone;
 
-struct Text {
+struct EditsText {
     Q_DECLARE_TR_FUNCTIONS(Edits)
 };
 
@@ -83,7 +83,7 @@ void eraseAt(List& list, std::size_t row)
 void addCoat(Service& service)
 {
     Coat coat = blankService().coats.front();
-    coat.name = freeName(service.coats, Text::tr("Coat"));
+    coat.name = freeName(service.coats, EditsText::tr("Coat"));
     service.coats.push_back(std::move(coat));
 }
 
@@ -116,13 +116,13 @@ void add(Service& service, std::size_t coat, Part part)
         return addCoat(service);
     Coat& found = service.coats[coat];
     if (part == Part::Zones)
-        found.zones.push_back(usualZone(freeName(found.zones, Text::tr("Zone"))));
+        found.zones.push_back(usualZone(freeName(found.zones, EditsText::tr("Zone"))));
     else if (part == Part::Bowls)
-        found.bowls.push_back({freeName(found.bowls, Text::tr("Bowl")), minutes(3), minutes(45), {}});
+        found.bowls.push_back({freeName(found.bowls, EditsText::tr("Bowl")), minutes(3), minutes(45), {}});
     else if (part == Part::Groups)
-        found.groups.push_back({freeName(found.groups, Text::tr("Rinse")), minutes(5), {}, {}});
+        found.groups.push_back({freeName(found.groups, EditsText::tr("Rinse")), minutes(5), {}, {}});
     else
-        service.crew.hands.push_back({freeName(service.crew.hands, Text::tr("Hands")), {}, {}});
+        service.crew.hands.push_back({freeName(service.crew.hands, EditsText::tr("Hands")), {}, {}});
 }
 
 bool mayRemove(const Service& service, std::size_t coat, Part part, std::size_t row)
@@ -187,15 +187,15 @@ void swapDown(Service& service, std::size_t coat, Part part, std::size_t row)
 Service blankService()
 {
     Service service;
-    service.name = name(Text::tr("New service"));
+    service.name = name(EditsText::tr("New service"));
     service.head.kind =
         core::service::HeadKind::Person;  // So that the cautions come up unless somebody says otherwise.
-    service.crew.hands.push_back({name(Text::tr("Stylist")), {}, {}});
+    service.crew.hands.push_back({name(EditsText::tr("Stylist")), {}, {}});
     Coat coat;
-    coat.name = name(Text::tr("Coat 1"));
-    coat.bowls.push_back({name(Text::tr("Bowl 1")), minutes(3), minutes(45), {}});
-    coat.zones.push_back(usualZone(name(Text::tr("Root"))));
-    coat.groups.push_back({name(Text::tr("All together")), minutes(5), {}, {}});
+    coat.name = name(EditsText::tr("Coat 1"));
+    coat.bowls.push_back({name(EditsText::tr("Bowl 1")), minutes(3), minutes(45), {}});
+    coat.zones.push_back(usualZone(name(EditsText::tr("Root"))));
+    coat.groups.push_back({name(EditsText::tr("All together")), minutes(5), {}, {}});
     service.coats.push_back(std::move(coat));
     return service;
 }

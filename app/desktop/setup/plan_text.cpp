@@ -9,13 +9,13 @@
 namespace app::desktop::plan_text {
 namespace {
 
-struct Text {
+struct PlanText {
     Q_DECLARE_TR_FUNCTIONS(PlanText)
 };
 
 QString heldZone(const view::HeldZone& zone)
 {
-    return Text::tr("%1 takes up to %2 min (or only %3)")
+    return PlanText::tr("%1 takes up to %2 min (or only %3)")
         .arg(QString::fromStdString(zone.name), words::minutes(zone.slowest), words::minutes(zone.quickest));
 }
 
@@ -32,14 +32,14 @@ QString heldZones(const view::GiveView& give)
 QString summary(const core::stagger::PlanData& plan, std::size_t heads, const WallClock& clock)
 {
     QString text = heads > 1
-        ? Text::tr("%n heads together: begin %1, done %2.", nullptr, static_cast<int>(heads))
+        ? PlanText::tr("%n heads together: begin %1, done %2.", nullptr, static_cast<int>(heads))
               .arg(clock.text(plan.start), clock.text(plan.end))
-        : Text::tr("Begin %1, done %2.").arg(clock.text(plan.start), clock.text(plan.end));
+        : PlanText::tr("Begin %1, done %2.").arg(clock.text(plan.start), clock.text(plan.end));
     text += plan.worth.deviation == core::measure::Harm{}
-        ? Text::tr(" Every zone gets its target.")
-        : Text::tr(" Some zones miss their target, all keep their limits.");
+        ? PlanText::tr(" Every zone gets its target.")
+        : PlanText::tr(" Some zones miss their target, all keep their limits.");
     if (!plan.proved)
-        text += Text::tr(" There may be a better plan: the search was stopped.");
+        text += PlanText::tr(" There may be a better plan: the search was stopped.");
     return text;
 }
 
@@ -49,17 +49,18 @@ QString give(const view::GiveView& give)
     if (give.zones.empty() && give.reach != Reach::UsualOnly)
         return {};
     const QString unproved =
-        give.proved ? QString{} : Text::tr(" Not every plan was tried: another may hold further.");
+        give.proved ? QString{} : PlanText::tr(" Not every plan was tried: another may hold further.");
     switch (give.reach) {
     case Reach::Unknown: return {};
     case Reach::UsualOnly:
-        return Text::tr("Holds only for the usual times of applying: where one takes longer or shorter, a "
-                        "limit may be missed.")
+        return PlanText::tr(
+                   "Holds only for the usual times of applying: where one takes longer or shorter, a "
+                   "limit may be missed.")
             + unproved;
     case Reach::Part:
-        return Text::tr("Holds even if %1; beyond that a limit may be missed.").arg(heldZones(give))
+        return PlanText::tr("Holds even if %1; beyond that a limit may be missed.").arg(heldZones(give))
             + unproved;
-    case Reach::All: return Text::tr("Holds even if %1.").arg(heldZones(give));
+    case Reach::All: return PlanText::tr("Holds even if %1.").arg(heldZones(give));
     }
     return {};
 }
@@ -68,7 +69,7 @@ QString forecast(const core::stagger::Forecast& forecast)
 {
     if (forecast.influences.empty())
         return {};
-    return Text::tr(
+    return PlanText::tr(
                "Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, "
                "not a promise.")
         .arg(words::chance(forecast.allInside, forecast.runs));
@@ -80,11 +81,11 @@ QString change(const core::stagger::Cure& cure, const WallClock& clock)
     for (const core::stagger::CureStep& step : cure.steps) {
         QString text = inWords(step.what);
         if (step.when && step.kind == core::stagger::CureKind::AnotherHands)
-            text +=
-                Text::tr(", from %1 to %2").arg(clock.text(step.when->from), clock.text(step.when->until));
+            text += PlanText::tr(", from %1 to %2")
+                        .arg(clock.text(step.when->from), clock.text(step.when->until));
         steps << text;
     }
-    return steps.join(Text::tr("; and: "));
+    return steps.join(PlanText::tr("; and: "));
 }
 
 QString outcome(const core::stagger::Cure& cure, const WallClock& clock)
@@ -97,8 +98,8 @@ QString outcome(const core::stagger::Cure& cure, const WallClock& clock)
     const QString from = clock.text(cure.plan->start);
     const QString until = clock.text(cure.plan->end);
     parts << (off == core::measure::Harm{}
-                  ? Text::tr("Then every zone gets its target, from %1 to %2.").arg(from, until)
-                  : Text::tr("Then it fits from %1 to %2, off target by %3 zone-minutes in all.")
+                  ? PlanText::tr("Then every zone gets its target, from %1 to %2.").arg(from, until)
+                  : PlanText::tr("Then it fits from %1 to %2, off target by %3 zone-minutes in all.")
                         .arg(from, until, QLocale{}.toString(off.minutes(), 'g', 4)));
     return parts.join(QLatin1Char{' '});
 }

@@ -15,7 +15,7 @@ using core::service::Service;
 using core::stagger::PlannedTask;
 using core::stagger::TaskKind;
 
-struct Text {
+struct PreparationText {
     Q_DECLARE_TR_FUNCTIONS(PreparationText)
 };
 
@@ -29,9 +29,11 @@ QString state(Preparing what, const Prepared& said)
 {
     const bool sound = what == Preparing::Sound;
     switch (said.state) {
-    case Prepared::State::Open: return sound ? Text::tr("not checked") : Text::tr("open");
-    case Prepared::State::Done: return sound ? Text::tr("heard") : Text::tr("done");
-    case Prepared::State::Skipped: return sound ? Text::tr("none, watch the screen") : Text::tr("skipped");
+    case Prepared::State::Open:
+        return sound ? PreparationText::tr("not checked") : PreparationText::tr("open");
+    case Prepared::State::Done: return sound ? PreparationText::tr("heard") : PreparationText::tr("done");
+    case Prepared::State::Skipped:
+        return sound ? PreparationText::tr("none, watch the screen") : PreparationText::tr("skipped");
     }
     return {};
 }
@@ -57,18 +59,19 @@ Bowl bowlOf(const std::vector<Service>& services, const PlannedTask& task)
 QString name(Preparing what, const std::vector<Service>& services)
 {
     switch (what) {
-    case Preparing::Sound: return Text::tr("Sound");
+    case Preparing::Sound: return PreparationText::tr("Sound");
     case Preparing::Tests:
-        return onPerson(services) ? Text::tr("Skin and strand tests") : Text::tr("Strand test");
-    case Preparing::Protection: return Text::tr("Gloves, apron, air");
-    case Preparing::Bowls: return Text::tr("Bowls in order");
+        return onPerson(services) ? PreparationText::tr("Skin and strand tests")
+                                  : PreparationText::tr("Strand test");
+    case Preparing::Protection: return PreparationText::tr("Gloves, apron, air");
+    case Preparing::Bowls: return PreparationText::tr("Bowls in order");
     }
     return {};
 }
 
 QString line(Preparing what, const Prepared& said, const std::vector<Service>& services)
 {
-    return Text::tr("%1: %2").arg(name(what, services), state(what, said));
+    return PreparationText::tr("%1: %2").arg(name(what, services), state(what, said));
 }
 
 QString detail(const Prepared& said, const WallClock& clock)
@@ -76,30 +79,37 @@ QString detail(const Prepared& said, const WallClock& clock)
     if (!said.at)
         return {};
     const QString at = clock.text(*said.at);
-    return said.why.isEmpty() ? Text::tr("said at %1").arg(at) : Text::tr("%1; said at %2").arg(said.why, at);
+    return said.why.isEmpty() ? PreparationText::tr("said at %1").arg(at)
+                              : PreparationText::tr("%1; said at %2").arg(said.why, at);
 }
 
 QString about(Preparing what, const std::vector<Service>& services, const QString& order)
 {
     switch (what) {
     case Preparing::Sound:
-        return Text::tr("Play each alarm and listen from where you work. As long as nobody has heard them, "
-                        "every step that is due fills the screen at once.");
+        return PreparationText::tr(
+            "Play each alarm and listen from where you work. As long as nobody has heard them, "
+            "every step that is due fills the screen at once.");
     case Preparing::Tests:
         return onPerson(services)
-            ? Text::tr("Which tests there are, when they are made and who reads them is said by the "
-                       "product's leaflet, by local rules and by licensed practice. Having them written "
-                       "down here makes nothing safe.")
-            : Text::tr("Try what is mixed on a strand of this hair first, as the product's leaflet says.");
+            ? PreparationText::tr(
+                "Which tests there are, when they are made and who reads them is said by the "
+                "product's leaflet, by local rules and by licensed practice. Having them written "
+                "down here makes nothing safe.")
+            : PreparationText::tr(
+                "Try what is mixed on a strand of this hair first, as the product's leaflet says.");
     case Preparing::Protection:
-        return Text::tr("Gloves and apron on, fresh air in the room, and eyes covered while powder is "
-                        "mixed. The product's leaflet and local rules say what else is needed.");
+        return PreparationText::tr(
+            "Gloves and apron on, fresh air in the room, and eyes covered while powder is "
+            "mixed. The product's leaflet and local rules say what else is needed.");
     case Preparing::Bowls:
         return order.isEmpty()
-            ? Text::tr("Set bowls, brushes and what goes into them out in the order of mixing. There is no "
-                       "plan yet that gives the order.")
-            : Text::tr("Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from "
-                       "when it is mixed, so mix each at its time.")
+            ? PreparationText::tr(
+                "Set bowls, brushes and what goes into them out in the order of mixing. There is no "
+                "plan yet that gives the order.")
+            : PreparationText::tr(
+                  "Set bowls, brushes and what goes into them out in this order: %1. A bowl ages from "
+                  "when it is mixed, so mix each at its time.")
                   .arg(order);
     }
     return {};
@@ -108,10 +118,10 @@ QString about(Preparing what, const std::vector<Service>& services, const QStrin
 QString done(Preparing what)
 {
     switch (what) {
-    case Preparing::Sound: return Text::tr("Listen …");
-    case Preparing::Tests: return Text::tr("Made and read");
-    case Preparing::Protection: return Text::tr("All there");
-    case Preparing::Bowls: return Text::tr("Set out");
+    case Preparing::Sound: return PreparationText::tr("Listen …");
+    case Preparing::Tests: return PreparationText::tr("Made and read");
+    case Preparing::Protection: return PreparationText::tr("All there");
+    case Preparing::Bowls: return PreparationText::tr("Set out");
     }
     return {};
 }
@@ -131,10 +141,11 @@ QString mixingOrder(const std::vector<Service>& services, const core::stagger::P
         const QString text = words::ofHead(
             view::headOf(services, bowl.service),
             QString::fromStdString(services[bowl.service].coats[bowl.coat].bowls[bowl.bowl].name));
-        order << (task.id.kind == TaskKind::Mix ? Text::tr("%1 at %2") : Text::tr("%1, ready by %2"))
+        order << (task.id.kind == TaskKind::Mix ? PreparationText::tr("%1 at %2")
+                                                : PreparationText::tr("%1, ready by %2"))
                      .arg(text, clock.text(task.start));
     }
-    return order.join(Text::tr("; "));
+    return order.join(PreparationText::tr("; "));
 }
 
 QString open(const Preparation& preparation, const std::vector<Service>& services)
@@ -145,7 +156,8 @@ QString open(const Preparation& preparation, const std::vector<Service>& service
             names << name(what, services);
     if (names.isEmpty())
         return {};
-    return Text::tr("Still open (F4): %1. You can start all the same.").arg(names.join(Text::tr("; ")));
+    return PreparationText::tr("Still open (F4): %1. You can start all the same.")
+        .arg(names.join(PreparationText::tr("; ")));
 }
 
 }  // namespace app::desktop::preparation_text

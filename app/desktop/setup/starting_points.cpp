@@ -19,7 +19,7 @@ using core::service::Looks;
 using core::service::Service;
 using core::service::Zone;
 
-struct Text {
+struct StartingPointsText {
     Q_DECLARE_TR_FUNCTIONS(StartingPoints)
 };
 
@@ -65,23 +65,26 @@ Service serviceWith(const QString& name, const QStringList& bowls)
 Service regrowthAndEnds()
 {
     Service service =
-        serviceWith(Text::tr("Regrowth and ends"), {Text::tr("Regrowth colour"), Text::tr("Ends colour")});
+        serviceWith(StartingPointsText::tr("Regrowth and ends"),
+                    {StartingPointsText::tr("Regrowth colour"), StartingPointsText::tr("Ends colour")});
     Coat& coat = service.coats.front();
-    coat.zones = {zone(Text::tr("Regrowth"), 0, {12, 15, 20}, {30, 35, 40}),
-                  zone(Text::tr("Ends"), 1, {4, 6, 9}, {5, 10, 15})};
+    coat.zones = {zone(StartingPointsText::tr("Regrowth"), 0, {12, 15, 20}, {30, 35, 40}),
+                  zone(StartingPointsText::tr("Ends"), 1, {4, 6, 9}, {5, 10, 15})};
     coat.zones[1].after = {{0, {}}};
-    coat.zones[0].late = {LateJob{named(Text::tr("Emulsify")), minutes(3), minutes(2)}};
+    coat.zones[0].late = {LateJob{named(StartingPointsText::tr("Emulsify")), minutes(3), minutes(2)}};
     return service;
 }
 
 Service rootMidsAndEnds()
 {
-    Service service = serviceWith(Text::tr("Root with mids and ends"),
-                                  {Text::tr("Root colour"), Text::tr("Mids toner"), Text::tr("Ends toner")});
+    Service service =
+        serviceWith(StartingPointsText::tr("Root with mids and ends"),
+                    {StartingPointsText::tr("Root colour"), StartingPointsText::tr("Mids toner"),
+                     StartingPointsText::tr("Ends toner")});
     Coat& coat = service.coats.front();
-    coat.zones = {zone(Text::tr("Root"), 0, {8, 10, 13}, {25, 30, 40}),
-                  zone(Text::tr("Mids"), 1, {8, 10, 12}, {12, 20, 25}),
-                  zone(Text::tr("Ends"), 2, {6, 8, 10}, {8, 15, 20})};
+    coat.zones = {zone(StartingPointsText::tr("Root"), 0, {8, 10, 13}, {25, 30, 40}),
+                  zone(StartingPointsText::tr("Mids"), 1, {8, 10, 12}, {12, 20, 25}),
+                  zone(StartingPointsText::tr("Ends"), 2, {6, 8, 10}, {8, 15, 20})};
     coat.zones[1].after = {{0, {}}};
     coat.zones[2].after = {{1, {}}};
     for (const std::size_t toner : {std::size_t{1}, std::size_t{2}})
@@ -93,13 +96,14 @@ Service rootMidsAndEnds()
 
 Service lightenerInSections()
 {
-    Service service = serviceWith(Text::tr("Lightener in sections"),
-                                  {Text::tr("Lightener, first bowl"), Text::tr("Lightener, second bowl")});
+    Service service = serviceWith(
+        StartingPointsText::tr("Lightener in sections"),
+        {StartingPointsText::tr("Lightener, first bowl"), StartingPointsText::tr("Lightener, second bowl")});
     Coat& coat = service.coats.front();
-    coat.groups = {{named(Text::tr("Back")), minutes(5), {}, {}},
-                   {named(Text::tr("Sides")), minutes(5), {}, {}}};
-    const QString names[] = {Text::tr("Back left"), Text::tr("Back right"), Text::tr("Side left"),
-                             Text::tr("Side right")};
+    coat.groups = {{named(StartingPointsText::tr("Back")), minutes(5), {}, {}},
+                   {named(StartingPointsText::tr("Sides")), minutes(5), {}, {}}};
+    const QString names[] = {StartingPointsText::tr("Back left"), StartingPointsText::tr("Back right"),
+                             StartingPointsText::tr("Side left"), StartingPointsText::tr("Side right")};
     for (std::size_t place = 0; place < std::size(names); ++place) {
         Zone section = zone(names[place], place / 2, {5, 7, 9}, {20, 35, 45});
         section.clock = ClockStart::FirstContact;
@@ -116,17 +120,18 @@ Service lightenerInSections()
 
 Service allOverWithAFill()
 {
-    Service service = serviceWith(Text::tr("All over, with a fill first"), {Text::tr("Filler")});
+    Service service = serviceWith(StartingPointsText::tr("All over, with a fill first"),
+                                  {StartingPointsText::tr("Filler")});
     Coat& fill = service.coats.front();
-    fill.name = named(Text::tr("Fill"));
-    fill.zones = {zone(Text::tr("All over"), 0, {10, 12, 15}, {15, 20, 30})};
+    fill.name = named(StartingPointsText::tr("Fill"));
+    fill.zones = {zone(StartingPointsText::tr("All over"), 0, {10, 12, 15}, {15, 20, 30})};
     fill.dryHands = minutes(5);
     fill.assess = minutes(2);
     Coat colour = fill;
-    colour.name = named(Text::tr("Colour"));
-    colour.bowls.front().name = named(Text::tr("All-over colour"));
-    colour.zones = {zone(Text::tr("All over"), 0, {14, 18, 24}, {25, 30, 40})};
-    colour.zones[0].late = {LateJob{named(Text::tr("Emulsify")), minutes(3), minutes(2)}};
+    colour.name = named(StartingPointsText::tr("Colour"));
+    colour.bowls.front().name = named(StartingPointsText::tr("All-over colour"));
+    colour.zones = {zone(StartingPointsText::tr("All over"), 0, {14, 18, 24}, {25, 30, 40})};
+    colour.zones[0].late = {LateJob{named(StartingPointsText::tr("Emulsify")), minutes(3), minutes(2)}};
     service.coats.push_back(std::move(colour));
     return service;
 }
@@ -135,15 +140,17 @@ Service allOverWithAFill()
 
 QString commonPractice()
 {
-    return Text::tr("Times are common practice: put in those of the product's leaflet.");
+    return StartingPointsText::tr("Times are common practice: put in those of the product's leaflet.");
 }
 
 std::vector<StartingPoint> startingPoints()
 {
-    return {{Text::tr("&Regrowth and ends"), QStringLiteral("regrowth"), regrowthAndEnds()},
-            {Text::tr("R&oot with mids and ends"), QStringLiteral("root"), rootMidsAndEnds()},
-            {Text::tr("&Lightener in sections"), QStringLiteral("lightener"), lightenerInSections()},
-            {Text::tr("&All over, with a fill first"), QStringLiteral("fill"), allOverWithAFill()}};
+    return {
+        {StartingPointsText::tr("&Regrowth and ends"), QStringLiteral("regrowth"), regrowthAndEnds()},
+        {StartingPointsText::tr("R&oot with mids and ends"), QStringLiteral("root"), rootMidsAndEnds()},
+        {StartingPointsText::tr("&Lightener in sections"), QStringLiteral("lightener"),
+         lightenerInSections()},
+        {StartingPointsText::tr("&All over, with a fill first"), QStringLiteral("fill"), allOverWithAFill()}};
 }
 
 bool restsOnCommonPractice(const Service& service)

@@ -19,7 +19,7 @@ using core::service::Zone;
 using edits::Service;
 using makers::item;
 
-struct Text {
+struct ZoneColumnsText {
     Q_DECLARE_TR_FUNCTIONS(ZoneColumns)
 };
 
@@ -35,7 +35,7 @@ QStringList namesOf(const List& list)
 Column bowlColumn()
 {
     return makers::choice(
-        Text::tr("Bowl"), Text::tr("The mixture it is applied from"), "bowl",
+        ZoneColumnsText::tr("Bowl"), ZoneColumnsText::tr("The mixture it is applied from"), "bowl",
         [](const Service& service, const CellPlace& at) { return namesOf(service.coats[at.coat].bowls); },
         [](const Service& service, const CellPlace& at) { return item<Zone>(service, at).bowl; },
         [](Service& service, const CellPlace& at, std::size_t place) {
@@ -46,7 +46,8 @@ Column bowlColumn()
 Column groupColumn()
 {
     return makers::choice(
-        Text::tr("Rinse"), Text::tr("The rinse group it goes under the water with"), "group",
+        ZoneColumnsText::tr("Rinse"), ZoneColumnsText::tr("The rinse group it goes under the water with"),
+        "group",
         [](const Service& service, const CellPlace& at) { return namesOf(service.coats[at.coat].groups); },
         [](const Service& service, const CellPlace& at) { return item<Zone>(service, at).group; },
         [](Service& service, const CellPlace& at, std::size_t place) {
@@ -57,10 +58,11 @@ Column groupColumn()
 Column clockColumn()
 {
     const auto choices = [](const Service&, const CellPlace&) {
-        return QStringList{Text::tr("all applied"), Text::tr("first strand")};
+        return QStringList{ZoneColumnsText::tr("all applied"), ZoneColumnsText::tr("first strand")};
     };
     return makers::choice(
-        Text::tr("Counts from"), Text::tr("When the leaflet starts to count development"), "clock", choices,
+        ZoneColumnsText::tr("Counts from"),
+        ZoneColumnsText::tr("When the leaflet starts to count development"), "clock", choices,
         [](const Service& service, const CellPlace& at) {
             return static_cast<std::size_t>(item<Zone>(service, at).clock);
         },
@@ -72,10 +74,11 @@ Column clockColumn()
 Column aloneColumn()
 {
     const auto choices = [](const Service&, const CellPlace&) {
-        return QStringList{Text::tr("no"), Text::tr("yes")};
+        return QStringList{ZoneColumnsText::tr("no"), ZoneColumnsText::tr("yes")};
     };
     return makers::choice(
-        Text::tr("Alone"), Text::tr("Can be rinsed without wetting its neighbours"), "alone", choices,
+        ZoneColumnsText::tr("Alone"), ZoneColumnsText::tr("Can be rinsed without wetting its neighbours"),
+        "alone", choices,
         [](const Service& service, const CellPlace& at) { return item<Zone>(service, at).alone ? 1U : 0U; },
         [](Service& service, const CellPlace& at, std::size_t place) {
             item<Zone>(service, at).alone = place == 1;
@@ -85,9 +88,9 @@ Column aloneColumn()
 /// A target that moves takes with it looks that went on until the target.
 Column targetColumn()
 {
-    Column column =
-        makers::length<Zone>(Text::tr("Target"), Text::tr("Minutes of development to aim at"),
-                             "develop.target", [](Zone& zone) -> Seconds& { return zone.develop.target; });
+    Column column = makers::length<Zone>(
+        ZoneColumnsText::tr("Target"), ZoneColumnsText::tr("Minutes of development to aim at"),
+        "develop.target", [](Zone& zone) -> Seconds& { return zone.develop.target; });
     column.write = [plain = column.write](Service& service, const CellPlace& at, const QString& entry) {
         const Seconds before = item<Zone>(service, at).develop.target;
         if (!plain(service, at, entry))
@@ -126,8 +129,8 @@ Column firstLookColumn()
             zone.looks = Looks{*first, {}, Seconds{60}, usualTolerance({}), zone.develop.target};
         return true;
     };
-    return {Text::tr("First look"),
-            Text::tr("Minutes of development at the first strand test; empty for none"),
+    return {ZoneColumnsText::tr("First look"),
+            ZoneColumnsText::tr("Minutes of development at the first strand test; empty for none"),
             "looks.first",
             read,
             write,
@@ -151,8 +154,8 @@ Column everyLookColumn()
         zone.looks->tolerance = usualTolerance(every);
         return true;
     };
-    return {Text::tr("Then every"),
-            Text::tr("Minutes between looks; empty for one look"),
+    return {ZoneColumnsText::tr("Then every"),
+            ZoneColumnsText::tr("Minutes between looks; empty for one look"),
             "looks.every",
             read,
             write,
@@ -172,7 +175,12 @@ Column lookLengthColumn()
             zone.looks->length = *length;
         return length && zone.looks;
     };
-    return {Text::tr("A look"), Text::tr("Minutes that one look takes"), "looks.length", read, write, {}};
+    return {ZoneColumnsText::tr("A look"),
+            ZoneColumnsText::tr("Minutes that one look takes"),
+            "looks.length",
+            read,
+            write,
+            {}};
 }
 
 /// Gaps that were given stay with the zones that are still named.
@@ -201,18 +209,18 @@ Column afterColumn()
             names << QString::fromStdString(service.coats[at.coat].zones[after.zone].name);
         return names.join(QStringLiteral(", "));
     };
-    return {Text::tr("After"),
-            Text::tr("Zones that must be applied before it"),
+    return {ZoneColumnsText::tr("After"),
+            ZoneColumnsText::tr("Zones that must be applied before it"),
             "after",
             read,
             writeAfter,
             {},
-            Text::tr("Name zones of this coat, with commas between them.")};
+            ZoneColumnsText::tr("Name zones of this coat, with commas between them.")};
 }
 
 QString lateText(const core::service::LateJob& job)
 {
-    return Text::tr("%1 %2, %3 before water", "a job, how long it takes, when")
+    return ZoneColumnsText::tr("%1 %2, %3 before water", "a job, how long it takes, when")
         .arg(QString::fromStdString(job.name), words::minutes(job.length), words::minutes(job.before));
 }
 
@@ -257,14 +265,14 @@ Column lateColumn()
             jobs << lateText(job);
         return jobs.join(QStringLiteral("; "));
     };
-    return {Text::tr("Late jobs"),
-            Text::tr("Hands-on jobs tied to the rinse, such as: Emulsify 2, 5 before water"),
+    return {ZoneColumnsText::tr("Late jobs"),
+            ZoneColumnsText::tr("Hands-on jobs tied to the rinse, such as: Emulsify 2, 5 before water"),
             "late",
             read,
             writeLate,
             {},
-            Text::tr("Type the job, its minutes, and how many minutes before water it starts: "
-                     "Emulsify 2, 5 before water. A semicolon stands between several.")};
+            ZoneColumnsText::tr("Type the job, its minutes, and how many minutes before water it starts: "
+                                "Emulsify 2, 5 before water. A semicolon stands between several.")};
 }
 
 }  // namespace
@@ -272,20 +280,24 @@ Column lateColumn()
 std::vector<Column> zoneColumns()
 {
     return {
-        makers::text<Zone>(Text::tr("Zone"), Text::tr("What this part of the head is called"), "name",
-                           &Zone::name),
+        makers::text<Zone>(ZoneColumnsText::tr("Zone"),
+                           ZoneColumnsText::tr("What this part of the head is called"), "name", &Zone::name),
         bowlColumn(),
-        makers::length<Zone>(Text::tr("Quickest"), Text::tr("Minutes to apply at the quickest"),
-                             "apply.quickest", [](Zone& zone) -> Seconds& { return zone.apply.quickest; }),
-        makers::length<Zone>(Text::tr("Usual"), Text::tr("Minutes to apply as a rule"), "apply.usual",
-                             [](Zone& zone) -> Seconds& { return zone.apply.usual; }),
-        makers::length<Zone>(Text::tr("Slowest"), Text::tr("Minutes to apply at the slowest"),
-                             "apply.slowest", [](Zone& zone) -> Seconds& { return zone.apply.slowest; }),
+        makers::length<Zone>(ZoneColumnsText::tr("Quickest"),
+                             ZoneColumnsText::tr("Minutes to apply at the quickest"), "apply.quickest",
+                             [](Zone& zone) -> Seconds& { return zone.apply.quickest; }),
+        makers::length<Zone>(ZoneColumnsText::tr("Usual"), ZoneColumnsText::tr("Minutes to apply as a rule"),
+                             "apply.usual", [](Zone& zone) -> Seconds& { return zone.apply.usual; }),
+        makers::length<Zone>(ZoneColumnsText::tr("Slowest"),
+                             ZoneColumnsText::tr("Minutes to apply at the slowest"), "apply.slowest",
+                             [](Zone& zone) -> Seconds& { return zone.apply.slowest; }),
         clockColumn(),
-        makers::length<Zone>(Text::tr("Least"), Text::tr("Fewest minutes of development, from the leaflet"),
+        makers::length<Zone>(ZoneColumnsText::tr("Least"),
+                             ZoneColumnsText::tr("Fewest minutes of development, from the leaflet"),
                              "develop.least", [](Zone& zone) -> Seconds& { return zone.develop.least; }),
         targetColumn(),
-        makers::length<Zone>(Text::tr("Most"), Text::tr("Most minutes of development, from the leaflet"),
+        makers::length<Zone>(ZoneColumnsText::tr("Most"),
+                             ZoneColumnsText::tr("Most minutes of development, from the leaflet"),
                              "develop.most", [](Zone& zone) -> Seconds& { return zone.develop.most; }),
         firstLookColumn(),
         everyLookColumn(),
@@ -294,12 +306,13 @@ std::vector<Column> zoneColumns()
         afterColumn(),
         aloneColumn(),
         makers::optionalLength<Zone>(
-            Text::tr("First strand"),
-            Text::tr("Most minutes the first strand may carry the mixture, until water"), "first_strand_most",
-            &Zone::firstStrandMost),
-        makers::optionalLength<Zone>(Text::tr("Last strand"),
-                                     Text::tr("Fewest minutes the last strand must carry it, until water"),
-                                     "last_strand_least", &Zone::lastStrandLeast),
+            ZoneColumnsText::tr("First strand"),
+            ZoneColumnsText::tr("Most minutes the first strand may carry the mixture, until water"),
+            "first_strand_most", &Zone::firstStrandMost),
+        makers::optionalLength<Zone>(
+            ZoneColumnsText::tr("Last strand"),
+            ZoneColumnsText::tr("Fewest minutes the last strand must carry it, until water"),
+            "last_strand_least", &Zone::lastStrandLeast),
         lateColumn(),
     };
 }

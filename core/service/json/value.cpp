@@ -77,7 +77,7 @@ std::string described(const Value& value)
     case Kind::Null: return "null";
     case Kind::Boolean: return value.boolean ? "true" : "false";
     case Kind::Number: return clipped(value.text, mostQuoted);
-    case Kind::Text: return quoted(value.text);
+    case Kind::Text: return json::quoted(value.text);
     case Kind::List: return "a list";
     case Kind::Object: return "an object";
     }

@@ -9,21 +9,21 @@ namespace {
 
 using Command = Options::Command;
 
-tl::expected<Options, QString> read(const char* line)
+tl::expected<Options, QString> readWords(const char* line)
 {
     return readOptions(QString::fromUtf8(line).split(u' ', Qt::SkipEmptyParts));
 }
 
 std::string problemOf(const char* line)
 {
-    const auto options = read(line);
+    const auto options = readWords(line);
     EXPECT_FALSE(options.has_value()) << line;
     return options ? std::string{} : options.error().toStdString();
 }
 
 TEST(Options, AreReadForEachCommand)
 {
-    const auto plan = read("plan --json --from 14:30 --preference end-early --look-all service.json");
+    const auto plan = readWords("plan --json --from 14:30 --preference end-early --look-all service.json");
     ASSERT_TRUE(plan.has_value()) << plan.error().toStdString();
     EXPECT_EQ(plan->command, Command::Plan);
     EXPECT_TRUE(plan->json && plan->lookAll);
@@ -31,13 +31,13 @@ TEST(Options, AreReadForEachCommand)
     EXPECT_EQ(plan->preference, core::stagger::Preference::EndEarly);
     EXPECT_EQ(plan->file, QLatin1String{"service.json"});
 
-    const auto explain = read("explain service.json --cure 2 --save new.json --seconds 5");
+    const auto explain = readWords("explain service.json --cure 2 --save new.json --seconds 5");
     ASSERT_TRUE(explain.has_value()) << explain.error().toStdString();
     EXPECT_EQ(explain->command, Command::Explain);
     EXPECT_EQ(explain->cure, 2);
     EXPECT_EQ(explain->save, QLatin1String{"new.json"});
 
-    const auto run = read("run - --speed 60 --answer-all --sound-file a.wav --data d --resume");
+    const auto run = readWords("run - --speed 60 --answer-all --sound-file a.wav --data d --resume");
     ASSERT_TRUE(run.has_value()) << run.error().toStdString();
     EXPECT_EQ(run->speed, 60.0);
     EXPECT_TRUE(run->answerAll && run->resume);
@@ -47,12 +47,12 @@ TEST(Options, AreReadForEachCommand)
 
 TEST(Options, OfAForecastAreRunsAndASeed)
 {
-    const auto forecast = read("forecast service.json --runs 500 --seed 18446744073709551615 --json");
+    const auto forecast = readWords("forecast service.json --runs 500 --seed 18446744073709551615 --json");
     ASSERT_TRUE(forecast.has_value()) << forecast.error().toStdString();
     EXPECT_EQ(forecast->command, Command::Forecast);
     EXPECT_EQ(forecast->runs, 500);
     EXPECT_EQ(forecast->seed, UINT64_MAX);
-    EXPECT_EQ(read("forecast service.json")->runs, 2000);
+    EXPECT_EQ(readWords("forecast service.json")->runs, 2000);
 
     EXPECT_NE(problemOf("forecast a --runs 0").find("from 1 to 1000000"), std::string::npos);
     EXPECT_NE(problemOf("forecast a --runs many").find("--runs many"), std::string::npos);
@@ -63,14 +63,14 @@ TEST(Options, NeedAFileButForARunThatIsTakenUp)
 {
     EXPECT_NE(problemOf("plan").find("A service file is needed"), std::string::npos);
     EXPECT_NE(problemOf("run").find("A service file is needed"), std::string::npos);
-    EXPECT_TRUE(read("run --resume").has_value());
+    EXPECT_TRUE(readWords("run --resume").has_value());
     EXPECT_NE(problemOf("check a b").find("one too many"), std::string::npos);
     EXPECT_NE(problemOf("cautions a").find("one too many"), std::string::npos);
 }
 
 TEST(Options, TakeSeveralFilesToPlanTogether)
 {
-    const auto plan = read("plan a.json b.json --crew c.json --seconds 2.5");
+    const auto plan = readWords("plan a.json b.json --crew c.json --seconds 2.5");
     ASSERT_TRUE(plan.has_value()) << plan.error().toStdString();
     EXPECT_EQ(plan->files, (QStringList{QStringLiteral("a.json"), QStringLiteral("b.json")}));
     EXPECT_EQ(plan->file, QLatin1String{"a.json"});
@@ -100,8 +100,8 @@ TEST(Options, RefuseWhatTheyDoNotKnow)
 
 TEST(Options, HaveHelpForTheProgramAndEachCommand)
 {
-    EXPECT_EQ(read("--help")->command, Command::Help);
-    EXPECT_EQ(read("--version")->command, Command::Version);
+    EXPECT_EQ(readWords("--help")->command, Command::Help);
+    EXPECT_EQ(readWords("--version")->command, Command::Version);
     for (const char* const command : {"plan", "explain", "forecast", "check", "run", "cautions"}) {
         const auto options = readOptions({QString::fromUtf8(command), QStringLiteral("--help")});
         ASSERT_TRUE(options.has_value()) << command;

@@ -13,7 +13,7 @@ using core::run::Outcome;
 using core::run::Stage;
 using testing::HasSubstr;
 
-const std::vector<core::service::Service>& services()
+const std::vector<core::service::Service>& twoRinsed()
 {
     static const std::vector services{session::samples::twoZones()};
     return services;
@@ -34,20 +34,20 @@ core::run::State rinsed()
 
 std::string zoneName(std::size_t zone)
 {
-    return services()[0].coats[0].zones[zone].name;
+    return twoRinsed()[0].coats[0].zones[zone].name;
 }
 
-Answer answerOf(const std::string& line)
+Answer outcomeOf(const std::string& line)
 {
-    const auto order = readOrder(line, services(), rinsed());
+    const auto order = readOrder(line, twoRinsed(), rinsed());
     EXPECT_TRUE(order.has_value()) << line << ": " << (order ? "" : order.error());
     EXPECT_EQ(order ? order->kind : Order::Kind::Leave, Order::Kind::Answer) << line;
     return order ? order->answer : Answer{};
 }
 
-std::string refusalOf(const std::string& line)
+std::string whyNoOutcome(const std::string& line)
 {
-    const auto order = readOrder(line, services(), rinsed());
+    const auto order = readOrder(line, twoRinsed(), rinsed());
     EXPECT_FALSE(order.has_value()) << line;
     return order ? std::string{} : order.error();
 }
@@ -55,36 +55,36 @@ std::string refusalOf(const std::string& line)
 TEST(OutcomeOrder, TakesAWordItsNumberAndOwnWords)
 {
     const std::string out = "out " + zoneName(1) + ": ";
-    EXPECT_EQ(answerOf(out + "too warm").kind, Answer::Kind::TurnOut);
-    EXPECT_EQ(answerOf(out + "too warm").task.item, 1U);
-    EXPECT_EQ(answerOf(out + "too warm").outcome, Outcome::TooWarm);
-    EXPECT_EQ(answerOf(out + "Too Warm, brassy: at the nape").outcome, Outcome::TooWarm);
-    EXPECT_EQ(answerOf(out + "Too Warm, brassy: at the nape").tone, "brassy: at the nape");
-    EXPECT_EQ(answerOf(out + "4").outcome, Outcome::TooWarm);
-    EXPECT_EQ(answerOf(out + "4 brassy").tone, "brassy");
-    EXPECT_EQ(answerOf(out + "too cool").outcome, Outcome::TooCool);
-    EXPECT_EQ(answerOf(out + "too cool (greenish)").outcome, Outcome::TooCool);
-    EXPECT_EQ(answerOf(out + "too cool (greenish)").tone, "");
-    EXPECT_EQ(answerOf(out + "like honey").outcome, std::nullopt);
-    EXPECT_EQ(answerOf(out + "like honey").tone, "like honey");
+    EXPECT_EQ(outcomeOf(out + "too warm").kind, Answer::Kind::TurnOut);
+    EXPECT_EQ(outcomeOf(out + "too warm").task.item, 1U);
+    EXPECT_EQ(outcomeOf(out + "too warm").outcome, Outcome::TooWarm);
+    EXPECT_EQ(outcomeOf(out + "Too Warm, brassy: at the nape").outcome, Outcome::TooWarm);
+    EXPECT_EQ(outcomeOf(out + "Too Warm, brassy: at the nape").tone, "brassy: at the nape");
+    EXPECT_EQ(outcomeOf(out + "4").outcome, Outcome::TooWarm);
+    EXPECT_EQ(outcomeOf(out + "4 brassy").tone, "brassy");
+    EXPECT_EQ(outcomeOf(out + "too cool").outcome, Outcome::TooCool);
+    EXPECT_EQ(outcomeOf(out + "too cool (greenish)").outcome, Outcome::TooCool);
+    EXPECT_EQ(outcomeOf(out + "too cool (greenish)").tone, "");
+    EXPECT_EQ(outcomeOf(out + "like honey").outcome, std::nullopt);
+    EXPECT_EQ(outcomeOf(out + "like honey").tone, "like honey");
 }
 
 TEST(OutcomeOrder, TakesANoteForNextTime)
 {
-    EXPECT_EQ(answerOf("note: the ends five minutes later").kind, Answer::Kind::Note);
-    EXPECT_EQ(answerOf("note: the ends five minutes later").tone, "the ends five minutes later");
+    EXPECT_EQ(outcomeOf("note: the ends five minutes later").kind, Answer::Kind::Note);
+    EXPECT_EQ(outcomeOf("note: the ends five minutes later").tone, "the ends five minutes later");
 }
 
 TEST(OutcomeOrder, SaysWhatCanBeTyped)
 {
-    EXPECT_EQ(readOrder("out", services(), rinsed())->kind, Order::Kind::OutcomeWords);
-    EXPECT_THAT(refusalOf("out " + zoneName(0)), HasSubstr("out ZONE:"));
-    EXPECT_THAT(refusalOf("note:"), HasSubstr("note:"));
-    EXPECT_THAT(refusalOf("out Nobody: 1"), HasSubstr("No zone called Nobody"));
+    EXPECT_EQ(readOrder("out", twoRinsed(), rinsed())->kind, Order::Kind::OutcomeWords);
+    EXPECT_THAT(whyNoOutcome("out " + zoneName(0)), HasSubstr("out ZONE:"));
+    EXPECT_THAT(whyNoOutcome("note:"), HasSubstr("note:"));
+    EXPECT_THAT(whyNoOutcome("out Nobody: 1"), HasSubstr("No zone called Nobody"));
     core::run::State waiting = rinsed();
     for (core::run::Lane& lane : waiting.lanes)
         lane.stage = Stage::Developing;
-    EXPECT_THAT(readOrder("note: x", services(), waiting).error(), HasSubstr("Nothing has been rinsed"));
+    EXPECT_THAT(readOrder("note: x", twoRinsed(), waiting).error(), HasSubstr("Nothing has been rinsed"));
 }
 
 }  // namespace

@@ -24,7 +24,7 @@ using namespace app::desktop::print;
 
 namespace {
 
-const auto zones = std::make_shared<app::session::QtTimeZones>();
+const auto anyZones = std::make_shared<app::session::QtTimeZones>();
 
 /// Of an A4 page with the usual margins, in 1/96 inch.
 constexpr QSizeF a4{695, 1024};
@@ -40,7 +40,7 @@ core::stagger::Plan planOf(const std::vector<core::service::Service>& services)
 
 std::vector<Sheet> sheetsOf(const rig::Rig& rig, const std::vector<core::service::Service>& services)
 {
-    return planSheets({services, planOf(services)}, *rig.theme, zones);
+    return planSheets({services, planOf(services)}, *rig.theme, anyZones);
 }
 
 /// So many zones, each with long words to say of it, late jobs and a bowl of its own.
@@ -123,13 +123,13 @@ TEST(Print, TellsOfEachTaskWhoWhatFromAndTo)
     const rig::Rig rig;
     const std::vector services{rig::Rig::service()};
     const auto plan = planOf(services);
-    const Sheet sheet = planSheets({services, plan}, *rig.theme, zones).front();
+    const Sheet sheet = planSheets({services, plan}, *rig.theme, anyZones).front();
     const auto table = std::ranges::find_if(
-        sheet.parts, [](const Part& part) { return part.table && part.table->roomToWrite; });
+        sheet.parts, [](const print::Part& part) { return part.table && part.table->roomToWrite; });
     ASSERT_NE(table, sheet.parts.end());
     ASSERT_EQ(table->table->rows.size(), plan->tasks.size());
     const auto clock = [](core::measure::Instant at) {
-        return QString::fromStdString(core::measure::clockText(zones->localAt(at, "UTC")));
+        return QString::fromStdString(core::measure::clockText(anyZones->localAt(at, "UTC")));
     };
     for (std::size_t place = 0; place < plan->tasks.size(); ++place) {
         const QStringList& row = table->table->rows[place];

@@ -16,8 +16,7 @@ using nlohmann::json;
 using testing::HasSubstr;
 using testing::Not;
 
-const Instant twoOClock =
-    std::chrono::sys_days{std::chrono::year{2026} / 7 / 1} + std::chrono::hours{13};  // 14:00 in London.
+using samples::twoOClock;
 
 /// Two toners that clash by 2 min: mids first and ends 10 min at least, or somebody for 8 min, or wider
 /// windows.

@@ -8,6 +8,17 @@
 /// What the tests of output share.
 namespace app::output::samples {
 
+/// 14:00 in London.
+inline constexpr core::measure::Instant twoOClock =
+    std::chrono::sys_days{std::chrono::year{2026} / 7 / 1} + std::chrono::hours{13};
+
+/// In 2026.
+inline core::measure::Instant utc(int month, int day, int hour, int minute)
+{
+    return std::chrono::sys_days{std::chrono::year{2026} / month / day} + std::chrono::hours{hour}
+    + std::chrono::minutes{minute};
+}
+
 /// Reads a service; the test fails where it cannot be read.
 core::service::Service service(const std::string& text, const core::measure::TimeZones& zones);
 

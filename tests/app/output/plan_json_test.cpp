@@ -13,8 +13,7 @@ namespace {
 using core::measure::Instant;
 using nlohmann::json;
 
-const Instant twoOClock =
-    std::chrono::sys_days{std::chrono::year{2026} / 7 / 1} + std::chrono::hours{13};  // 14:00 in London.
+using samples::twoOClock;
 
 json planned()
 {

@@ -16,11 +16,7 @@ using core::service::ClockStart;
 using testing::HasSubstr;
 using testing::Not;
 
-Instant utc(int month, int day, int hour, int minute)
-{
-    return std::chrono::sys_days{std::chrono::year{2026} / month / day} + std::chrono::hours{hour}
-    + std::chrono::minutes{minute};
-}
+using samples::utc;
 
 std::string timetableFrom(Instant now, const std::string& more = {})
 {

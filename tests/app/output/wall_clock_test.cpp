@@ -1,17 +1,14 @@
 #include "app/output/wall_clock.h"
 
 #include "app/session/time_zones.h"
+#include "tests/app/output/output_samples.h"
 
 #include <gtest/gtest.h>
 
 namespace app::output {
 namespace {
 
-Instant utc(int month, int day, int hour, int minute)
-{
-    return std::chrono::sys_days{std::chrono::year{2026} / month / day} + std::chrono::hours{hour}
-    + std::chrono::minutes{minute};
-}
+using samples::utc;
 
 // The changes of London's clocks in 2026 (29 March and 25 October, 01:00 UTC): IANA time zone database,
 // europe.

@@ -14,7 +14,6 @@ namespace {
 
 using core::measure::Seconds;
 using core::run::Answer;
-using core::run::Stage;
 using core::stagger::Preference;
 using samples::answerFirst;
 using samples::await;
@@ -125,7 +124,7 @@ TEST(SessionPlanning, AlarmsBeginAndLanesCountWhileThePlannerIsHeld)
     EXPECT_TRUE(held.session()->state().beingPlanned);
     EXPECT_GT(held.calls.size(), before + 40);
     const auto& lane = held.session()->state().lanes.front();
-    EXPECT_EQ(lane.stage, Stage::Developing);
+    EXPECT_EQ(lane.stage, core::run::Stage::Developing);
     EXPECT_GT(lane.development, 40min);
     EXPECT_TRUE(std::ranges::any_of(held.session()->alarms(), [](const core::alarm::Alarm& alarm) {
         return alarm.kind == core::alarm::Kind::LimitPassed;

@@ -17,7 +17,7 @@ namespace {
 
 using namespace run;
 
-const Manners manners;
+const Manners loadManners;
 
 Service fourLightenerZones(std::int64_t application)
 {
@@ -58,7 +58,7 @@ public:
             const State state = m_teller.at(now);
             if (state.finished)
                 return;
-            listen(alarmsAt(state, manners, now), now);
+            listen(alarmsAt(state, loadManners, now), now);
             answer(state, now, allAtOnce);
         }
         ADD_FAILURE() << "the run did not end";
@@ -76,7 +76,7 @@ private:
     void listen(const std::vector<Alarm>& alarms, Instant now)
     {
         std::set<TaskId> standing;
-        for (const Call& call : callsOf(alarms, manners)) {
+        for (const Call& call : callsOf(alarms, loadManners)) {
             std::size_t fresh = 0;
             for (const Alarm& alarm : call.alarms) {
                 if (alarm.kind != Kind::Due || alarm.subject != Subject::Look)

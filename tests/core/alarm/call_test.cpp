@@ -12,7 +12,7 @@ namespace {
 using namespace run;
 using testing::ElementsAre;
 
-const Manners manners;
+const Manners usualManners;
 
 Alarm alarmOf(Kind kind, Subject subject, const TaskId& task, Instant since, int insistence = 0)
 {
@@ -38,7 +38,7 @@ TEST(Calls, WhatBeginsWithinAMinuteIsOneInOrderOfHarm)
     const auto calls = callsOf({alarmOf(Kind::Due, Subject::Task, apply(1), clockAt(30)),
                                 alarmOf(Kind::Due, Subject::Look, look(2), clockAt(30, 40)),
                                 alarmOf(Kind::Due, Subject::Water, task(TaskKind::Rinse), clockAt(31))},
-                               manners);
+                               usualManners);
     ASSERT_EQ(calls.size(), 1U);
     EXPECT_THAT(tasksOf(calls[0]), ElementsAre(task(TaskKind::Rinse), look(2), apply(1)));
 }
@@ -47,7 +47,7 @@ TEST(Calls, WhatBeginsLaterIsAnother)
 {
     const auto calls = callsOf({alarmOf(Kind::Due, Subject::Look, look(0), clockAt(30)),
                                 alarmOf(Kind::Due, Subject::Look, look(1), clockAt(31, 1))},
-                               manners);
+                               usualManners);
     ASSERT_EQ(calls.size(), 2U);
     EXPECT_THAT(tasksOf(calls[0]), ElementsAre(look(0)));
 }
@@ -59,7 +59,7 @@ TEST(Calls, ALimitIsNeverHiddenAmongLesserThings)
                                 alarmOf(Kind::LimitNear, Subject::Water, apply(2), clockAt(30)),
                                 alarmOf(Kind::Due, Subject::Water, task(TaskKind::Rinse), clockAt(30)),
                                 alarmOf(Kind::GetReady, Subject::Look, look(2), clockAt(30))},
-                               manners);
+                               usualManners);
     ASSERT_EQ(calls.size(), 4U);
     EXPECT_THAT(tasksOf(calls[0]), ElementsAre(apply(1), apply(0)));
     EXPECT_THAT(tasksOf(calls[1]), ElementsAre(apply(2)));
@@ -82,9 +82,9 @@ TEST(Calls, LoseNoAlarm)
 {
     Teller teller = twoLooks();
     for (Instant now = clockAt(21); now < clockAt(70); now += Seconds{7}) {
-        const auto alarms = alarmsAt(teller.at(now), manners, now);
+        const auto alarms = alarmsAt(teller.at(now), usualManners, now);
         std::vector<Alarm> called;
-        for (const Call& call : callsOf(alarms, manners))
+        for (const Call& call : callsOf(alarms, usualManners))
             called.insert(called.end(), call.alarms.begin(), call.alarms.end());
         EXPECT_THAT(called, testing::UnorderedElementsAreArray(alarms));
     }
@@ -116,10 +116,13 @@ TEST(Calls, NoticesComeTogether)
     applyZone(teller, 0, clockAt(0), clockAt(10));
     applyZone(teller, 1, clockAt(10), clockAt(16));
     applyZone(teller, 2, clockAt(16), clockAt(21));
-    EXPECT_TRUE(alarmsAt(teller.at(clockAt(26, 59)), manners, clockAt(26, 59)).empty());
-    EXPECT_EQ(callsOf(alarmsAt(teller.at(clockAt(27)), manners, clockAt(27)), manners).at(0).alarms.size(),
+    EXPECT_TRUE(alarmsAt(teller.at(clockAt(26, 59)), usualManners, clockAt(26, 59)).empty());
+    EXPECT_EQ(callsOf(alarmsAt(teller.at(clockAt(27)), usualManners, clockAt(27)), usualManners)
+                  .at(0)
+                  .alarms.size(),
               2U);
-    const auto due = callsOf(alarmsAt(teller.at(clockAt(29, 29)), manners, clockAt(29, 29)), manners);
+    const auto due =
+        callsOf(alarmsAt(teller.at(clockAt(29, 29)), usualManners, clockAt(29, 29)), usualManners);
     EXPECT_THAT(tasksOf(due.at(0)), ElementsAre(look(1)));
     EXPECT_EQ(due.at(0).lead().kind, Kind::Due);
 }

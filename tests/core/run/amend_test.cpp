@@ -18,33 +18,12 @@ using Kind = Answer::Kind;
 using testing::HasSubstr;
 using testing::IsEmpty;
 
-/// `wig` with names wherever a service needs them.
-Service namedWig()
-{
-    Service service = wig();
-    service.head.name = "Second act";
-    service.crew.hands[0].name = "Wig room";
-    service.coats[0].name = "Colour";
-    EXPECT_THAT(service::checkService(service), IsEmpty());
-    return service;
-}
-
 /// Told things, and planned for by the real planner.
 Teller realTeller(const Service& service)
 {
     Teller teller{service};
     teller.setup.planner = stagger::plan;
     return teller;
-}
-
-std::string refusal(Teller& teller, const Answer& answer, Instant now)
-{
-    return teller.tell(answer, now).value_or("(taken)");
-}
-
-void mustTell(Teller& teller, const Answer& answer, Instant now)
-{
-    ASSERT_EQ(refusal(teller, answer, now), "(taken)");
 }
 
 const std::vector<Service>& servicesOf(const Teller& teller)

@@ -20,16 +20,6 @@ using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::IsEmpty;
 
-std::string refusal(Teller& teller, const Answer& answer, Instant now)
-{
-    return teller.tell(answer, now).value_or("(taken)");
-}
-
-void mustTell(Teller& teller, const Answer& answer, Instant now)
-{
-    ASSERT_EQ(refusal(teller, answer, now), "(taken)");
-}
-
 /// Kind and zone of each answer that stands, the latest first, with the minute that it happened in.
 std::vector<std::string> standing(const Teller& teller)
 {
@@ -145,16 +135,6 @@ TEST(Answers, ThatARinseRestsOnStayUntilTheRinseIsTakenBack)
                 HasSubstr("'Rinse All together' has begun since"));
     mustTell(teller, {.kind = Kind::UndoLast}, clockAt(46));
     EXPECT_EQ(refusal(teller, {.kind = Kind::UndoLast, .about = FactNumber{3}}, clockAt(46)), "(taken)");
-}
-
-/// `wig` with names wherever a service needs them.
-Service namedWig()
-{
-    Service service = wig();
-    service.head.name = "Second act";
-    service.crew.hands[0].name = "Wig room";
-    service.coats[0].name = "Colour";
-    return service;
 }
 
 std::string textOf(const Teller& teller)

@@ -9,11 +9,6 @@ namespace {
 using Kind = Answer::Kind;
 using testing::HasSubstr;
 
-std::string refusal(Teller& teller, const Answer& answer, Instant now)
-{
-    return teller.tell(answer, now).value_or("(taken)");
-}
-
 TEST(Decide, AStartIsAFactOfThatMomentMinusAgo)
 {
     Teller teller{wig()};

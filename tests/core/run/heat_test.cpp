@@ -31,11 +31,6 @@ Teller withRoot()
     return teller;
 }
 
-std::string refusal(Teller& teller, const Answer& answer, Instant now)
-{
-    return teller.tell(answer, now).value_or("(taken)");
-}
-
 TEST(Heat, IsOnFromWhenItWasPutOnUntilItWasTakenOff)
 {
     Teller teller = withRoot();

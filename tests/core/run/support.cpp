@@ -1,6 +1,7 @@
 #include "tests/core/run/support.h"
 
 #include "core/run/amend/revisions.h"
+#include "core/service/check.h"
 
 #include <gtest/gtest.h>
 
@@ -204,6 +205,16 @@ Service wig()
     return service;
 }
 
+Service namedWig()
+{
+    Service service = wig();
+    service.head.name = "Second act";
+    service.crew.hands[0].name = "Wig room";
+    service.coats[0].name = "Colour";
+    EXPECT_TRUE(service::checkService(service).empty());
+    return service;
+}
+
 Service longWig()
 {
     Service service = wig();
@@ -255,6 +266,16 @@ void Teller::mustTell(Answer::Kind kind, TaskId task, Instant now)
 {
     const auto refused = tell(kind, task, now);
     EXPECT_FALSE(refused) << stagger::taskIdText(task) << ": " << refused.value_or("");
+}
+
+std::string refusal(Teller& teller, const Answer& answer, Instant now)
+{
+    return teller.tell(answer, now).value_or("(taken)");
+}
+
+void mustTell(Teller& teller, const Answer& answer, Instant now)
+{
+    EXPECT_EQ(refusal(teller, answer, now), "(taken)");
 }
 
 void applyZone(Teller& teller, std::size_t zone, Instant from, Instant until)

@@ -47,6 +47,9 @@ service::Window window(std::int64_t least, std::int64_t target, std::int64_t mos
 /// which gives Mids 29 and Ends 24 min.
 Service wig();
 
+/// `wig` with names wherever a service needs them: nothing is wrong with it.
+Service namedWig();
+
 /// `wig` with a bowl to mix for Root (2 min), drying (3 min hands, 20 alone) and assessing (5 min).
 Service longWig();
 
@@ -72,6 +75,11 @@ public:
     Setup setup;
     std::vector<Fact> facts;
 };
+
+/// What the answer is refused with; "(taken)" where it is not.
+std::string refusal(Teller& teller, const Answer& answer, Instant now);
+/// A refusal fails the test.
+void mustTell(Teller& teller, const Answer& answer, Instant now);
 
 /// Start and Finish of an application.
 void applyZone(Teller& teller, std::size_t zone, Instant from, Instant until);

@@ -192,8 +192,9 @@ TEST(Cures, ShortenAnAbsence)
 // Two zones of 10 each by one pair of hands take 20 from the first application, and the bowl lasts 15.
 TEST(Cures, MixASecondBowlOrUseItLonger)
 {
-    const oracle::Span wide{minutes{10}, minutes{20}, minutes{60}};
-    Service service = fromOpening({makeZone("Mids", minutes{10}, wide), makeZone("Ends", minutes{10}, wide)});
+    const oracle::Span broad{minutes{10}, minutes{20}, minutes{60}};
+    Service service =
+        fromOpening({makeZone("Mids", minutes{10}, broad), makeZone("Ends", minutes{10}, broad)});
     service.coats[0].bowls[0].potLife = minutes{15};
     const std::vector<Cure> cures = curesOf(service);
 

@@ -13,7 +13,7 @@
 namespace core::stagger {
 namespace {
 
-Time at(const Moment& moment, const std::vector<Time>& times)
+Time momentAt(const Moment& moment, const std::vector<Time>& times)
 {
     return times[static_cast<std::size_t>(moment.point)] + moment.offset;
 }
@@ -52,8 +52,8 @@ TEST(PlannedTimes, AreThoseOfThePlanAndKeepEveryLagAndClause)
         for (const Busy& busy : draft.busy) {
             const PlannedTask* task = answer->find(busy.id);
             if (task != nullptr) {
-                EXPECT_EQ(draft.zero + Seconds{at(busy.start, *times)}, task->start);
-                EXPECT_EQ(draft.zero + Seconds{at(busy.end, *times)}, task->end);
+                EXPECT_EQ(draft.zero + Seconds{momentAt(busy.start, *times)}, task->start);
+                EXPECT_EQ(draft.zero + Seconds{momentAt(busy.end, *times)}, task->end);
             }
         }
         for (const service::Service& service : question.services)

@@ -14,7 +14,7 @@ TaskId of(std::size_t head, TaskKind kind, std::size_t item = 0)
     return {.service = head, .coat = 0, .kind = kind, .item = item};
 }
 
-Zone root(int apply = 20)
+Zone rootFor(int apply = 20)
 {
     return makeZone("Root", minutes{apply}, {minutes{30}, minutes{35}, minutes{45}});
 }
@@ -33,7 +33,7 @@ Question together(std::vector<Service> heads)
 // worth as much, and then the first head starts first.
 TEST(PlannerHeads, OnePairOfHandsAppliesThemOneAfterTheOther)
 {
-    const Plan plan = planned(together({fromOpening({root()}), fromOpening({root()})}));
+    const Plan plan = planned(together({fromOpening({rootFor()}), fromOpening({rootFor()})}));
     EXPECT_EQ(startOf(plan, of(0, TaskKind::Apply)), 0);
     EXPECT_EQ(startOf(plan, of(1, TaskKind::Apply)), 20);
     EXPECT_EQ(startOf(plan, of(1, TaskKind::Rinse)), 75);
@@ -45,15 +45,15 @@ TEST(PlannerHeads, OnePairOfHandsAppliesThemOneAfterTheOther)
 // both.
 TEST(PlannerHeads, ShareTheBasins)
 {
-    Service first = fromOpening({root()});
+    Service first = fromOpening({rootFor()});
     addHands(first);
-    const Plan one = planned(together({first, fromOpening({root()})}));
+    const Plan one = planned(together({first, fromOpening({rootFor()})}));
     EXPECT_EQ(startOf(one, of(0, TaskKind::Rinse)), 55);
     EXPECT_EQ(startOf(one, of(1, TaskKind::Apply)), 5);
     EXPECT_EQ(startOf(one, of(1, TaskKind::Rinse)), 60);
     EXPECT_EQ(one->worth.waste, minutes{60 + 65});
     first.crew.basins = 2;
-    const Plan two = planned(together({first, fromOpening({root()})}));
+    const Plan two = planned(together({first, fromOpening({rootFor()})}));
     EXPECT_EQ(startOf(two, of(1, TaskKind::Rinse)), 55);
     EXPECT_EQ(two.find(of(1, TaskKind::Rinse))->basin, 1);
     EXPECT_EQ(two->worth.waste, minutes{60 + 60});
@@ -62,9 +62,9 @@ TEST(PlannerHeads, ShareTheBasins)
 // Ada is under water from 55 to 60; Bea's application goes from 50 to 70 all the same.
 TEST(PlannerHeads, AHeadAtTheBasinKeepsNoOtherHeadWaiting)
 {
-    Service first = fromOpening({root()});
+    Service first = fromOpening({rootFor()});
     addHands(first);
-    Service second = fromOpening({root()});
+    Service second = fromOpening({rootFor()});
     second.notBefore = at(50);
     const Plan plan = planned(together({first, second}));
     EXPECT_EQ(startOf(plan, of(0, TaskKind::Rinse)), 55);
@@ -136,9 +136,9 @@ TEST(PlannerHeads, LooksAtTwoHeadsAreNotMadeTogether)
 // does both: Bea goes first, at 20. 60 before Ada's promise and 70 before Bea's.
 TEST(PlannerHeads, EachHeadHasItsOwnPromiseAndBuffer)
 {
-    Service second = readyBy(100, {root()});
+    Service second = readyBy(100, {rootFor()});
     second.buffer = minutes{10};
-    const Plan plan = planned(together({readyBy(100, {root()}), second}));
+    const Plan plan = planned(together({readyBy(100, {rootFor()}), second}));
     EXPECT_EQ(startOf(plan, of(0, TaskKind::Apply)), 40);
     EXPECT_EQ(startOf(plan, of(1, TaskKind::Apply)), 20);
     EXPECT_EQ(plan->worth.waste, minutes{60 + 70});
@@ -147,7 +147,7 @@ TEST(PlannerHeads, EachHeadHasItsOwnPromiseAndBuffer)
 // Ada ends as early as she can, Bea starts as late as her promise allows.
 TEST(PlannerHeads, EachHeadWastesInItsOwnWay)
 {
-    const Plan plan = planned(together({fromOpening({root()}), readyBy(200, {root()})}));
+    const Plan plan = planned(together({fromOpening({rootFor()}), readyBy(200, {rootFor()})}));
     EXPECT_EQ(endOf(plan, of(0, TaskKind::Rinse)), 60);
     EXPECT_EQ(startOf(plan, of(1, TaskKind::Apply)), 140);
     EXPECT_EQ(plan->worth.waste, minutes{60 + 60});
@@ -156,17 +156,17 @@ TEST(PlannerHeads, EachHeadWastesInItsOwnWay)
 // Only the crew of the first is asked.
 TEST(PlannerHeads, HaveTheCrewOfTheFirst)
 {
-    Service second = fromOpening({root()});
+    Service second = fromOpening({rootFor()});
     addHands(second);
     second.crew.basins = 3;
-    const Plan plan = planned(together({fromOpening({root()}), second}));
+    const Plan plan = planned(together({fromOpening({rootFor()}), second}));
     EXPECT_EQ(startOf(plan, of(1, TaskKind::Apply)), 20);
 }
 
 // Bea's root is being applied since 0 and is usually over at 20. Ada waits for the hands.
 TEST(PlannerHeads, WhatHappenedToOneBindsTheOther)
 {
-    Question question = together({fromOpening({root()}), fromOpening({root()})});
+    Question question = together({fromOpening({rootFor()}), fromOpening({rootFor()})});
     happened(question, of(1, TaskKind::Apply), 0);
     question.now = at(6);
     const Plan plan = planned(question);
@@ -177,7 +177,7 @@ TEST(PlannerHeads, WhatHappenedToOneBindsTheOther)
 // Two need 20 and 30 and 5 each; one pair of hands cannot have both ready by 60: 20 + 20 + 30 + 5 = 75.
 TEST(PlannerHeads, AReasonNamesTheHeads)
 {
-    Service first = readyBy(60, {root()});
+    Service first = readyBy(60, {rootFor()});
     first.notBefore = opening;
     Service second = first;
     const NoPlan reason = refused(together({first, second}));

@@ -25,8 +25,8 @@ using testing::IsEmpty;
 
 const bool seeded = ::setenv("RC_PARAMS", "seed=20260105 max_success=60", 0) == 0;
 
-const TaskId root = idOf(TaskKind::Apply, 0);
-const TaskId ends = idOf(TaskKind::Apply, 1);
+const TaskId toRoot = idOf(TaskKind::Apply, 0);
+const TaskId toEnds = idOf(TaskKind::Apply, 1);
 
 /// 10 on and 30 of development for the root, then 5 on and 15 for the ends: with one pair of hands the root
 /// goes on at 0, the ends at 20, and the water is at 40.
@@ -41,10 +41,10 @@ Question rootAndEnds(oracle::Span rootSpan = {minutes{20}, minutes{30}, minutes{
 // Without a promise everything moves along: nothing is lost but time.
 TEST(WantedStart, MovesWhatHangsOnIt)
 {
-    const Plan plan = planned(wanting(rootAndEnds(), root, at(12)));
+    const Plan plan = planned(wanting(rootAndEnds(), toRoot, at(12)));
 
-    EXPECT_EQ(startOf(plan, root), 12);
-    EXPECT_EQ(startOf(plan, ends), 32);
+    EXPECT_EQ(startOf(plan, toRoot), 12);
+    EXPECT_EQ(startOf(plan, toEnds), 32);
     EXPECT_EQ(developmentOf(plan, 0), 30);
     EXPECT_EQ(developmentOf(plan, 1), 15);
 }
@@ -55,9 +55,9 @@ TEST(WantedStart, CostsTargetsWhereThePromiseStands)
 {
     Question question = rootAndEnds();
     question.services[0].readyBy = at(45);
-    const Plan plan = planned(wanting(question, root, at(8)));
+    const Plan plan = planned(wanting(question, toRoot, at(8)));
 
-    EXPECT_EQ(startOf(plan, root), 8);
+    EXPECT_EQ(startOf(plan, toRoot), 8);
     EXPECT_EQ(developmentOf(plan, 0), 22);
     EXPECT_EQ(developmentOf(plan, 1), 15);
     EXPECT_EQ(deviationOf(plan), 8.0);
@@ -69,14 +69,14 @@ TEST(WantedStart, IsABoundAndNoPin)
     Question question = rootAndEnds();
     question.services[0].crew.hands[0].away = {{.from = at(5), .until = at(30)}};
 
-    EXPECT_EQ(startOf(planned(wanting(question, root, at(3))), root), 30);
+    EXPECT_EQ(startOf(planned(wanting(question, toRoot, at(3))), toRoot), 30);
 }
 
 TEST(WantedStart, SaysWhyNothingFits)
 {
     Question question = rootAndEnds();
     question.services[0].readyBy = at(45);
-    const NoPlan reason = refused(wanting(question, root, at(11)));
+    const NoPlan reason = refused(wanting(question, toRoot, at(11)));
 
     EXPECT_TRUE(reason.minimal);
     EXPECT_EQ(demandsOf(reason),
@@ -89,7 +89,7 @@ TEST(WantedStart, IsTheFirstThatACureGivesUp)
 {
     Question question = rootAndEnds();
     question.services[0].readyBy = at(45);
-    question = wanting(question, root, at(11));
+    question = wanting(question, toRoot, at(11));
     const std::vector<Cure> cures = curesFor(question, refused(question));
 
     ASSERT_FALSE(cures.empty());
@@ -101,26 +101,26 @@ TEST(WantedStart, IsTheFirstThatACureGivesUp)
 // Somebody put it on at 4 though 12 was wanted: nothing is passed by that, and nothing stands against it.
 TEST(WantedStart, NeverStandsAgainstAFact)
 {
-    Question question = wanting(rootAndEnds(), root, at(12));
+    Question question = wanting(rootAndEnds(), toRoot, at(12));
     question.now = at(6);
     question.mayBreakLimits = true;
-    happened(question, root, 4);
+    happened(question, toRoot, 4);
     const Plan plan = planned(question);
 
     EXPECT_THAT(plan->broken, IsEmpty());
-    EXPECT_EQ(startOf(plan, ends), 24);
+    EXPECT_EQ(startOf(plan, toEnds), 24);
 }
 
 // The root went on at 0 and has to be rinsed by 50, so the ends cannot wait for 45 and get their 10.
 TEST(WantedStart, GivesWayWhereFactsLeaveNoChoice)
 {
-    Question question = wanting(rootAndEnds(), ends, at(45));
+    Question question = wanting(rootAndEnds(), toEnds, at(45));
     question.now = at(12);
     question.mayBreakLimits = true;
-    happened(question, root, 0, 10);
+    happened(question, toRoot, 0, 10);
     const Plan plan = planned(question);
 
-    EXPECT_EQ(startOf(plan, ends), 35);
+    EXPECT_EQ(startOf(plan, toEnds), 35);
     ASSERT_EQ(plan->broken.size(), 1u);
     EXPECT_EQ(plan->broken[0].what, "Ends: not applied before the time that was set");
     EXPECT_EQ(plan->broken[0].by, minutes{10});
@@ -129,11 +129,11 @@ TEST(WantedStart, GivesWayWhereFactsLeaveNoChoice)
 
 TEST(WantedStart, IsTheEarliestSafeStart)
 {
-    const Question question = wanting(rootAndEnds(), root, at(12));
+    const Question question = wanting(rootAndEnds(), toRoot, at(12));
     const std::vector<SafeStart> starts = safeStarts(question, planned(question));
 
     ASSERT_FALSE(starts.empty());
-    EXPECT_EQ(starts[0].task, root);
+    EXPECT_EQ(starts[0].task, toRoot);
     EXPECT_EQ(starts[0].earliest, at(12));
 }
 
@@ -142,7 +142,7 @@ TEST(StartRange, EndsWhereALimitHoldsIt)
 {
     Question question = rootAndEnds();
     question.services[0].readyBy = at(45);
-    const auto range = startRangeOf(question, root);
+    const auto range = startRangeOf(question, toRoot);
 
     ASSERT_TRUE(range);
     EXPECT_EQ(range->earliest, at(0));
@@ -153,7 +153,7 @@ TEST(StartRange, EndsWhereALimitHoldsIt)
 
 TEST(StartRange, IsOpenWhereNothingIsTiedToTheClock)
 {
-    const auto range = startRangeOf(rootAndEnds(), root);
+    const auto range = startRangeOf(rootAndEnds(), toRoot);
 
     ASSERT_TRUE(range);
     EXPECT_EQ(range->latest, std::nullopt);
@@ -165,19 +165,19 @@ TEST(StartRange, LeavesAsideWhatIsWantedOfItAlready)
     Question question = rootAndEnds();
     question.services[0].readyBy = at(45);
 
-    EXPECT_EQ(startRangeOf(wanting(question, root, at(7)), root), startRangeOf(question, root));
-    EXPECT_TRUE(startRangeOf(wanting(question, root, at(59)), root));
-    EXPECT_FALSE(startRangeOf(wanting(question, root, at(59)), ends));
+    EXPECT_EQ(startRangeOf(wanting(question, toRoot, at(7)), toRoot), startRangeOf(question, toRoot));
+    EXPECT_TRUE(startRangeOf(wanting(question, toRoot, at(59)), toRoot));
+    EXPECT_FALSE(startRangeOf(wanting(question, toRoot, at(59)), toEnds));
 }
 
 TEST(StartRange, IsNoneOfWhatHasBegun)
 {
     Question question = rootAndEnds();
     question.now = at(6);
-    happened(question, root, 4);
+    happened(question, toRoot, 4);
 
-    EXPECT_FALSE(startRangeOf(question, root));
-    EXPECT_TRUE(startRangeOf(question, ends));
+    EXPECT_FALSE(startRangeOf(question, toRoot));
+    EXPECT_TRUE(startRangeOf(question, toEnds));
 }
 
 TEST(StartRange, SaysWhereItWasStopped)
@@ -186,7 +186,7 @@ TEST(StartRange, SaysWhereItWasStopped)
     question.services[0].readyBy = at(45);
     int asked = 0;
     const auto range =
-        startRangeOf(question, root, {.conflicts = 0, .stop = [&asked] { return ++asked > 0; }});
+        startRangeOf(question, toRoot, {.conflicts = 0, .stop = [&asked] { return ++asked > 0; }});
 
     EXPECT_TRUE(!range || !range->proved || range->latest == at(10));
 }

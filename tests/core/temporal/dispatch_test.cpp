@@ -11,14 +11,6 @@
 namespace core::temporal {
 namespace {
 
-/// A [1, 10] C, and X in [C - 3, C + 5].
-UncertainNetwork waitForAnEnd()
-{
-    UncertainNetwork network{.points = 4, .lags = {{1, 0, 0}}, .links = {{1, 2, 1, 5, 10}}};
-    window(network, 3, 2, -5, 3);
-    return network;
-}
-
 // X decided upon now must suit C at A + 10, so X >= A + 7, and C at A + 1, so X <= A + 6: it has to wait.
 TEST(SafeStart, IsNoneWhereAnEndHasToBeAwaited)
 {

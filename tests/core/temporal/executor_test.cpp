@@ -9,14 +9,6 @@ namespace {
 
 constexpr Time soon = -farTime;
 
-/// A [1, 10] C, and X in [C - 3, C + 5].
-UncertainNetwork waitForAnEnd()
-{
-    UncertainNetwork network{.points = 4, .lags = {{1, 0, 0}}, .links = {{1, 2, 1, 5, 10}}};
-    window(network, 3, 2, -5, 3);
-    return network;
-}
-
 std::vector<Time> runOf(const UncertainNetwork& network, const std::vector<Time>& lengths,
                         const std::vector<Time>& wished)
 {

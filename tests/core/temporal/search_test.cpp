@@ -10,11 +10,6 @@
 namespace core::temporal {
 namespace {
 
-long long shown(Price price)
-{
-    return static_cast<long long>(price);
-}
-
 Problem within(const Box& box)
 {
     Problem problem;

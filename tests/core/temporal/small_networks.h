@@ -60,6 +60,13 @@ private:
 };
 
 std::string textOf(const Lag& lag);
+
+/// GoogleTest prints no numbers of 128 bits.
+[[nodiscard]] inline long long shown(Price price)
+{
+    return static_cast<long long>(price);
+}
+
 std::string textOf(const Problem& problem);
 
 }  // namespace core::temporal

@@ -9,11 +9,6 @@
 namespace core::temporal {
 namespace {
 
-long long shown(Price price)
-{
-    return static_cast<long long>(price);
-}
-
 // A development of 35 wanted, 30 to 45 allowed, and something that takes until 38: 3 too long at 2 each.
 TEST(Timing, StretchesALagByAsLittleAsItMust)
 {

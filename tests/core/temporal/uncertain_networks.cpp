@@ -30,6 +30,13 @@ UncertainNetwork randomNetwork(Dice& dice, const Shape& shape)
     return network;
 }
 
+UncertainNetwork waitForAnEnd()
+{
+    UncertainNetwork network{.points = 4, .lags = {{1, 0, 0}}, .links = {{1, 2, 1, 5, 10}}};
+    window(network, 3, 2, -5, 3);
+    return network;
+}
+
 void window(UncertainNetwork& network, Point from, Point to, Time least, Time most)
 {
     network.lags.push_back({from, to, most});

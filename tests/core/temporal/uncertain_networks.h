@@ -29,6 +29,9 @@ UncertainNetwork randomNetwork(Dice& dice, const Shape& shape);
 /// `to` comes from `least` to `most` after `from`.
 void window(UncertainNetwork& network, Point from, Point to, Time least, Time most);
 
+/// A [1, 10] C, and X in [C - 3, C + 5]: X, decided upon before C, would not suit every C.
+UncertainNetwork waitForAnEnd();
+
 /// What is left of a network when only these lags and links bind; the others' ends come when they like.
 UncertainNetwork only(const UncertainNetwork& network, const std::vector<int>& lags,
                       const std::vector<int>& links);

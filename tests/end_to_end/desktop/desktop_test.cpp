@@ -19,9 +19,9 @@ using capture::Clock;
 using capture::Heard;
 using desk::Expected;
 
-/// At this speed a minute is two seconds, and an alarm that is not answered repeats after two thirds of one.
-constexpr double speed = 30;
-const QString speedText = QStringLiteral("30");
+using desk::named;
+using desk::speed;
+using desk::speedText;
 
 class Desktop : public testing::Test {
 protected:
@@ -83,12 +83,6 @@ protected:
     capture::PrivateSound sound;
     desk::Screen screen;
 };
-
-std::string named(const Expected& expected, double at)
-{
-    return "kind " + std::to_string(static_cast<int>(expected.kind)) + " subject "
-        + std::to_string(static_cast<int>(expected.subject)) + " at " + std::to_string(at) + " s";
-}
 
 TEST_F(Desktop, SoundsEveryAlarmOfTheDemoAtItsTime)
 {

@@ -32,4 +32,11 @@ std::vector<Expected> alarmsOf(const core::run::Setup& setup, const std::vector<
     return expected;
 }
 
+std::string named(const Expected& expected, double at)
+{
+    return "voice " + std::to_string(expected.voice) + " kind "
+        + std::to_string(static_cast<int>(expected.kind)) + " subject "
+        + std::to_string(static_cast<int>(expected.subject)) + " at " + std::to_string(at) + " s";
+}
+
 }  // namespace desk

@@ -2,9 +2,16 @@
 
 #include "core/alarm/alarm.h"
 
+#include <QString>
+
+#include <string>
 #include <vector>
 
 namespace desk {
+
+/// At this speed a minute is two seconds, and an alarm that is not answered repeats after two thirds of one.
+constexpr double speed = 30;
+inline const QString speedText = QStringLiteral("30");
 
 struct Expected {
     core::measure::Instant at;
@@ -17,5 +24,8 @@ struct Expected {
 /// by asking the core second by second: no word of the program that ran is trusted.
 std::vector<Expected> alarmsOf(const core::run::Setup& setup, const std::vector<core::run::Fact>& facts,
                                core::measure::Instant end);
+
+/// For a message; `at` in seconds of the recording.
+std::string named(const Expected& expected, double at);
 
 }  // namespace desk

@@ -37,7 +37,7 @@ Kept keptIn(const QString& folder)
 
 double beginningOf(core::measure::Instant began, std::span<const core::run::Fact> facts,
                    std::span<const capture::Clock::time_point> presses, const capture::Recording& recording,
-                   double speed)
+                   double timesAsFast)
 {
     std::vector<core::measure::Instant> moments;
     for (const core::run::Fact& fact : facts)
@@ -48,7 +48,7 @@ double beginningOf(core::measure::Instant began, std::span<const core::run::Fact
                                  + std::to_string(moments.size()) + " moments."};
     std::vector<double> beginnings;
     for (std::size_t place = 0; place < moments.size(); ++place) {
-        const auto inRun = static_cast<double>((moments[place] - began).count()) / speed;
+        const auto inRun = static_cast<double>((moments[place] - began).count()) / timesAsFast;
         beginnings.push_back(recording.at(presses[place]) - inRun);
     }
     std::ranges::sort(beginnings);

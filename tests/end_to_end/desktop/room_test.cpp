@@ -21,9 +21,9 @@ using core::run::FactKind;
 using desk::Expected;
 using testing::HasSubstr;
 
-/// A minute is two seconds.
-constexpr double speed = 30;
-const QString speedText = QStringLiteral("30");
+using desk::named;
+using desk::speed;
+using desk::speedText;
 
 /// Two zones, rinsed together; the second is looked at.
 QByteArray headNamed(const char* name)
@@ -133,13 +133,6 @@ public:
     std::vector<capture::Clock::time_point> pressedBefore;
     std::size_t keptBefore = 0;
 };
-
-std::string named(const Expected& expected, double at)
-{
-    return "voice " + std::to_string(expected.voice) + " kind "
-        + std::to_string(static_cast<int>(expected.kind)) + " subject "
-        + std::to_string(static_cast<int>(expected.subject)) + " at " + std::to_string(at) + " s";
-}
 
 /// How many alarms of this life had to be heard; each that was not is a failure.
 std::size_t expectHeard(const desk::Kept& kept, const Life& life, const std::vector<capture::Heard>& heard)
