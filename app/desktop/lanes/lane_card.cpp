@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/lane_card.h"
 
+#include "app/desktop/look/card_ground.h"
 #include "app/desktop/look/large_digits.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
@@ -131,11 +132,11 @@ void LaneCard::paintGround(QPainter& painter)
 {
     const Colours& colours = m_theme.colours();
     const bool pressing = m_lane.urgency == Urgency::Due || m_lane.urgency == Urgency::Late;
-    const QRectF box = QRectF{rect()}.adjusted(2, 2, -2, -2);
-    painter.setPen(QPen{pressing ? colours.late : colours.hairline, pressing ? 4.0 : 1.5});
-    painter.setBrush(m_lane.stage == Stage::Rinsed ? colours.waterWash : colours.surface);
-    painter.drawRoundedRect(box, metrics::radiusLarge, metrics::radiusLarge);
-    painter.setBrush(Qt::NoBrush);
+    drawGround(painter, rect(),
+               {.fill = m_lane.stage == Stage::Rinsed ? colours.waterWash : colours.surface,
+                .edge = pressing ? colours.late : colours.hairline,
+                .width = pressing ? 4.0 : 1.5,
+                .radius = metrics::radiusLarge});
 }
 
 /// As large as there is room for, in pixels of the typeface.
@@ -202,15 +203,14 @@ void LaneCard::paintSwatch(QPainter& painter, const QRectF& box) const
     const Colours& colours = m_theme.colours();
     const QColor colour = colours.strand(m_place);
     painter.setPen(QPen{colour, 2});
-    painter.setBrush(colours.surface);
+    painter.setBrush(m_lane.stage == Stage::Developing ? colour : colours.surface);
     painter.drawRoundedRect(box, 4, 4);
     if (m_lane.stage == Stage::Applying)
         painter.setBrush(QBrush{colour, Qt::BDiagPattern});
-    else if (m_lane.stage == Stage::Developing)
-        painter.setBrush(colour);
     else if (m_lane.stage == Stage::Rinsing || m_lane.stage == Stage::Rinsed)
         painter.setBrush(QBrush{colours.water, Qt::Dense4Pattern});
-    painter.drawRoundedRect(box, 4, 4);
+    if (painter.brush().style() != Qt::SolidPattern)
+        painter.drawRoundedRect(box, 4, 4);
     painter.setBrush(Qt::NoBrush);
 }
 
