@@ -10,6 +10,7 @@
 #include "app/output/wall_clock.h"
 #include "app/session/cautions.h"
 #include "app/view/give_view.h"
+#include "core/run/zone_record.h"
 #include "core/stagger/head_name.h"
 
 #include <QCoreApplication>
@@ -154,10 +155,11 @@ QString PlanWriter::note(const PlannedTask& task) const
                                     .zones[task.madeWhile->item]
                                     .name));
     if (task.id.kind == TaskKind::Rinse) {
+        const core::stagger::Progress nothing;
+        const core::stagger::Progress& progress = m_planned.state ? m_planned.state->progress : nothing;
         std::vector<std::string> zones;
-        for (const Zone& zone : coat.zones)
-            if (zone.group == task.id.item)
-                zones.push_back(zone.name);
+        for (const core::stagger::TaskId& zone : core::run::zonesUnder(m_planned.services, progress, task.id))
+            zones.push_back(coat.zones[zone.item].name);
         notes << words::joined(zones);
     }
     if (task.basin && m_planned.services.front().crew.basins > 1)

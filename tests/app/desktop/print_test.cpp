@@ -140,6 +140,38 @@ TEST(Print, TellsOfEachTaskWhoWhatFromAndTo)
     }
 }
 
+/// What the timetable notes of the rinse.
+QString noteOfRinse(const Sheet& sheet)
+{
+    for (const print::Part& part : sheet.parts)
+        for (const QStringList& row : part.table ? part.table->rows : std::vector<QStringList>{})
+            if (row.value(3).startsWith(QStringLiteral("Rinse")))
+                return row.value(4);
+    return {};
+}
+
+TEST(Print, TellsWhichZonesTheWaterIsFor)
+{
+    using core::stagger::TaskKind;
+    const rig::Rig rig;
+    const std::vector services{rig::Rig::service()};
+    const auto plan = planOf(services);
+    EXPECT_EQ(noteOfRinse(planSheets({services, plan}, *rig.theme, anyZones).front()),
+              QStringLiteral("Root, Ends"));
+    core::run::State state;
+    state.plan = plan;
+    state.progress.dropped = {{.kind = TaskKind::Apply, .item = 0}};
+    EXPECT_EQ(noteOfRinse(planSheets({services, plan, {}, state}, *rig.theme, anyZones).front()),
+              QStringLiteral("Ends"));
+    state.progress.dropped = {};
+    state.progress.tasks = {{.id = {.kind = TaskKind::RinseAlone, .item = 1},
+                             .start = rig::morning,
+                             .end = {},
+                             .plannedEnd = {}}};
+    EXPECT_EQ(noteOfRinse(planSheets({services, plan, {}, state}, *rig.theme, anyZones).front()),
+              QStringLiteral("Root"));
+}
+
 TEST(Print, BreaksALongServiceIntoPagesAndLosesNothing)
 {
     const rig::Rig rig;
