@@ -1,16 +1,21 @@
 #pragma once
 
 #include <QObject>
-#include <QThread>
 
 #include <atomic>
+#include <condition_variable>
 #include <functional>
 #include <memory>
+#include <mutex>
+#include <thread>
 
 namespace app::session {
 
 /// Works something out in a thread of its own, so that whoever asks never waits. Only what was begun last is
 /// delivered; what was begun before it is stopped. The thread is there from the first work on.
+///
+/// What is handed over lies under a lock of the standard library and never in an event of Qt's, whose own
+/// locks the thread sanitizer cannot see.
 class BackgroundWork : public QObject {
     Q_OBJECT
 
@@ -32,10 +37,27 @@ public:
     [[nodiscard]] bool isBusy() const { return m_busy; }
 
 private:
-    QThread m_thread;
-    QObject* m_worker;
-    std::shared_ptr<std::atomic<std::uint64_t>> m_latest;
+    /// One thing that was begun.
+    struct Job {
+        Work work;
+        /// What was handed to the work may outlive it.
+        std::shared_ptr<std::atomic<bool>> stopped = std::make_shared<std::atomic<bool>>(false);
+        Deliver deliver{};  ///< Once it is worked out.
+    };
+
+    void run();
+    Q_INVOKABLE void deliver();
+
+    std::shared_ptr<Job>
+        m_job;  ///< What was begun last and is not delivered; this object's thread alone has it.
     bool m_busy = false;
+
+    std::mutex m_guard;
+    std::condition_variable m_changed;
+    std::shared_ptr<Job> m_next;  ///< Not taken up yet.
+    std::shared_ptr<Job> m_done;  ///< Worked out, not delivered.
+    bool m_over = false;
+    std::thread m_thread;
 };
 
 }  // namespace app::session

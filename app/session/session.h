@@ -157,7 +157,7 @@ private:
     void choosePlanner();
     [[nodiscard]] core::run::State stateAt(Instant moment);
     void followPlanning();
-    void takePlan();
+    Q_INVOKABLE void takePlan();
     void stopWaiting();
     void stopPlanning();
     void warn(const std::string& warning);

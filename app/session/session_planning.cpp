@@ -36,7 +36,7 @@ void Session::choosePlanner()
         return;
     }
     m_apart = std::make_unique<PlanningApart>(
-        m_planner, [this] { QMetaObject::invokeMethod(this, &Session::takePlan, Qt::QueuedConnection); });
+        m_planner, [this] { QMetaObject::invokeMethod(this, "takePlan", Qt::QueuedConnection); });
     m_runPlanner = core::run::remembering([apart = m_apart.get()](const core::stagger::Question& question,
                                                                   const core::stagger::Budget& budget) {
         return apart->ask(question, budget);

@@ -1,6 +1,8 @@
 #include "app/session/background_work.h"
 #include "tests/app/session/session_samples.h"
 
+#include <QThread>
+
 #include <gtest/gtest.h>
 
 namespace app::session {
