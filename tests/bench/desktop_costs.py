@@ -123,7 +123,8 @@ def main():
     with tempfile.TemporaryDirectory() as folder:
         os.environ.update(HOME=folder, XDG_RUNTIME_DIR=folder, LANG="C.UTF-8", QT_QPA_PLATFORM="xcb")
         read, write = os.pipe()
-        xvfb = subprocess.Popen(["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x800x24", "-nolisten", "tcp"],
+        xvfb = subprocess.Popen(["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x800x24", "-nolisten", "tcp",
+                                 "-noreset"],
                                 pass_fds=[write], stderr=subprocess.DEVNULL)
         os.environ["DISPLAY"] = ":" + os.read(read, 16).decode().strip()
         server = subprocess.Popen(["pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "--use-pid-file=no",

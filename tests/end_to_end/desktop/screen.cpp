@@ -20,12 +20,13 @@ QProcessEnvironment onDisplay(const QString& display)
 
 Screen::Screen()
 {
-    // The server picks a free number itself and tells it once it answers.
+    // The server picks a free number itself and tells it once it answers. When its last client has gone it
+    // would begin anew, and refuse the program that is started again.
     m_server.setStandardErrorFile(QProcess::nullDevice());
     m_server.start(QStringLiteral("Xvfb"),
                    {QStringLiteral("-displayfd"), QStringLiteral("1"), QStringLiteral("-screen"),
                     QStringLiteral("0"), QStringLiteral("1280x800x24"), QStringLiteral("-nolisten"),
-                    QStringLiteral("tcp")});
+                    QStringLiteral("tcp"), QStringLiteral("-noreset")});
     if (!m_server.waitForReadyRead(20000))
         return;
     m_display = QLatin1Char{':'} + QString::fromLatin1(m_server.readAllStandardOutput().trimmed());
