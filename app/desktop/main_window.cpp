@@ -62,6 +62,7 @@ MainWindow::~MainWindow()
 
 void MainWindow::buildPages()
 {
+    const Theme::Building building{m_theme};
     const auto now = [this] { return m_session.clock().now(); };
     m_setup = new SetupPage{m_theme, m_document, m_preparation, m_zones, now};
     m_setup->setAddMenu(m_files->addMenu());

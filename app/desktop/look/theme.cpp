@@ -41,6 +41,19 @@ QPalette toolkitPalette(const Colours& colours)
 
 }  // namespace
 
+Theme::Building::Building(Theme& theme)
+    : m_theme{theme}
+{
+    m_theme.m_building = true;
+    m_theme.dress();
+}
+
+Theme::Building::~Building()
+{
+    m_theme.m_building = false;
+    m_theme.dress();
+}
+
 Theme::Theme(QApplication& application)
     : m_application{application}
     , m_paletteIsDark{application.palette().color(QPalette::Window).lightness() < 128}
@@ -77,8 +90,13 @@ void Theme::apply()
     else
         m_colours = m_dark ? darkColours() : lightColours();
     m_application.setPalette(toolkitPalette(m_colours));
-    m_application.setStyleSheet(styleSheet(m_colours, s_textSize));
+    dress();
     Q_EMIT changed();
+}
+
+void Theme::dress()
+{
+    m_application.setStyleSheet(m_building ? QString{} : styleSheet(m_colours, s_textSize));
 }
 
 void Theme::setTextSize(int percent)

@@ -28,6 +28,19 @@ public:
         friend bool operator==(const SystemLook&, const SystemLook&) = default;
     };
 
+    /// While many parts are put together. The style sheet waits until they are: it is worked out anew for
+    /// each part at each place that it is put into, which is most of the time that a window takes to build.
+    class Building {
+    public:
+        explicit Building(Theme& theme);
+        ~Building();
+        Building(const Building&) = delete;
+        Building& operator=(const Building&) = delete;
+
+    private:
+        Theme& m_theme;
+    };
+
     explicit Theme(QApplication& application);
 
     void choose(Choice choice);
@@ -64,6 +77,7 @@ Q_SIGNALS:
 
 private:
     void apply();
+    void dress();
 
     static inline int s_textSize = 100;  ///< One for the whole program, as its style sheet is.
 
@@ -73,6 +87,7 @@ private:
     Choice m_choice = Choice::System;
     bool m_dark = false;
     bool m_highContrast = false;
+    bool m_building = false;
     Colours m_colours;
     mutable QHash<QPair<QString, QRgb>, QIcon> m_drawn;  ///< A picture asks for the same few at every stroke.
 };
