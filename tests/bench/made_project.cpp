@@ -13,7 +13,7 @@ using core::temporal::startOf;
 using core::temporal::Time;
 
 constexpr Time noWay = -1'000'000;
-constexpr std::size_t resources = 5;
+constexpr std::size_t resourceCount = 5;
 
 class Maker {
 public:
@@ -90,11 +90,11 @@ private:
         const int factor = factors[between(0, 2)];
         const int strength = strengths[between(0, 2)];
         for (Activity& activity : m_project.activities) {
-            for (std::size_t resource = 0; resource < resources; ++resource)
+            for (std::size_t resource = 0; resource < resourceCount; ++resource)
                 activity.demands.push_back(chance(factor) ? between(1, 5) : 0);
         }
         const std::vector<Time> starts = earliestStarts();
-        for (std::size_t resource = 0; resource < resources; ++resource) {
+        for (std::size_t resource = 0; resource < resourceCount; ++resource) {
             int most = 1;
             int peak = 1;
             for (std::size_t now = 0; now < m_count; ++now) {
