@@ -157,7 +157,7 @@ TEST(Print, TellsWhichZonesTheWaterIsFor)
     const std::vector services{rig::Rig::service()};
     const auto plan = planOf(services);
     EXPECT_EQ(noteOfRinse(planSheets({services, plan}, *rig.theme, anyZones).front()),
-              QStringLiteral("Root, Ends"));
+              QStringLiteral("Root and Ends"));
     core::run::State state;
     state.plan = plan;
     state.progress.dropped = {{.kind = TaskKind::Apply, .item = 0}};
