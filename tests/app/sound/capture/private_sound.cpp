@@ -133,6 +133,11 @@ void Recording::take()
 
 std::vector<Heard> Recording::end(int voices)
 {
+    return alarmsIn(endAsSamples(), voices);
+}
+
+std::vector<float> Recording::endAsSamples()
+{
     m_process.terminate();
     m_process.waitForFinished();
     take();
@@ -142,7 +147,7 @@ std::vector<Heard> Recording::end(int voices)
         std::memcpy(&sample, m_bytes.constData() + 2 * i, sizeof sample);
         samples[i] = static_cast<float>(sample) / 32768.0F;
     }
-    return alarmsIn(samples, voices);
+    return samples;
 }
 
 double Recording::at(Clock::time_point moment) const

@@ -58,6 +58,9 @@ public:
     /// Ends it and finds the alarms in it, of so many voices from the first.
     std::vector<Heard> end(int voices = 1);
 
+    /// Ends it; what was recorded, 48,000 samples a second from -1 to 1.
+    std::vector<float> endAsSamples();
+
     /// When in the recording that moment was, in seconds; good to about 10 ms.
     [[nodiscard]] double at(Clock::time_point moment) const;
 
