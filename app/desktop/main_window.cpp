@@ -276,7 +276,7 @@ void MainWindow::beginRun()
     m_preparation.startAfresh();
     followRun();
     showPage(Page::Lanes);
-    m_lanes->cameAsAsked();
+    m_lanes->settle();  // A start that was pressed twice has answered nothing yet.
 }
 
 void MainWindow::askToEnd()
@@ -329,7 +329,7 @@ void MainWindow::takeWindow()
     if (!m_session.current())
         return;
     if (!showsLanes() && QApplication::activeModalWidget() == nullptr) {
-        m_lanes->cameByItself();
+        m_lanes->settle();
         showPage(Page::Lanes);
     }
     if (isMinimized())

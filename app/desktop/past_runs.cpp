@@ -21,7 +21,7 @@ bool MainWindow::resume(const session::StoredRun& run)
         m_document.replaceAll(std::move(heads));
     followRun();
     showPage(Page::Lanes);
-    m_lanes->cameAsAsked();
+    m_lanes->settled();
     m_lanes->sayResumed(tr("Taken up where it stopped. If something happened meanwhile, answer it and say "
                            "how long ago it was."));
     return true;

@@ -30,9 +30,6 @@ namespace {
 /// Half a flash: a whole one takes twice as long, so nothing flashes more than once a second.
 constexpr int pulseMilliseconds = 1000;
 
-/// Longer than a person goes on typing after what is on the screen has changed.
-constexpr int settlingMilliseconds = 1200;
-
 /// Whoever stands before the screen has answered by then, and is not startled.
 constexpr std::chrono::duration<double> unheeded{5};
 
@@ -75,6 +72,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     build();
     connectParts();
     m_pulse.setInterval(pulseMilliseconds);
+    connectSettling();
 }
 
 void LanesPage::build()
@@ -344,7 +342,7 @@ void LanesPage::insist()
 
 bool LanesPage::answer(const core::run::Answer& answer)
 {
-    if (m_cameByItself.isValid() && m_cameByItself.elapsed() < settlingMilliseconds)
+    if (m_settling.isActive())
         return false;
     const auto refusal = m_session.answer(answer);
     if (refusal)

@@ -7,7 +7,6 @@
 #include "app/view/now_view.h"
 #include "app/view/outcome_view.h"
 
-#include <QElapsedTimer>
 #include <QTimer>
 #include <QWidget>
 
@@ -51,11 +50,11 @@ public:
     /// Opens the help of this page or closes it. An alarm that takes the window closes it too.
     void toggleHelp();
 
-    /// The page came into view though nobody asked for it: what is typed in the next moment was meant for
-    /// something else, and answers nothing.
-    void cameByItself() { m_cameByItself.start(); }
+    /// The page came into view under a finger, or though nobody asked for it: what is pressed in the next
+    /// moment was meant for what was there before, and answers nothing.
+    void settle();
     /// Somebody asked for it, though an alarm was quicker to bring it.
-    void cameAsAsked() { m_cameByItself.invalidate(); }
+    void settled();
 
     /// To be read from three metres: names, digits and what is to be done, and nothing else.
     void setFar(bool far);
@@ -105,6 +104,7 @@ private:
     void connectOutcome();
     void closeOutcome();
     void connectHelp();
+    void connectSettling();
     void giveHelpRoom();
     [[nodiscard]] int helpHeight() const;
     void showOutcome();
@@ -144,7 +144,7 @@ private:
     HelpSheet* m_help;
     QString m_chosen;               ///< Said with the change that it made, until something else happens.
     std::size_t m_chosenFacts = 0;  ///< How many facts there were then.
-    QElapsedTimer m_cameByItself;
+    QTimer m_settling;
     QTimer m_pulse;
     bool m_lit = false;
     bool m_far = false;

@@ -82,7 +82,7 @@ TEST_F(Beckoning, ShowsANoticeOnlyWhereTheWindowIsNotLookedAt)
 }
 
 // The first step of a run is due as it begins, so an alarm brings the lanes before the window shows them.
-TEST_F(Beckoning, LanesThatWereAskedForTakeTheFirstAnswerAtOnce)
+TEST_F(Beckoning, LanesThatWereAskedForTakeTheFirstAnswer)
 {
     rig.session->end();
     rig.session->leave();

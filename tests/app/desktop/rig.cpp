@@ -1,5 +1,6 @@
 #include "tests/app/desktop/rig.h"
 
+#include "app/desktop/lanes/lanes_page.h"
 #include "app/session/time_zones.h"
 
 #include <QApplication>
@@ -63,6 +64,7 @@ void Rig::startLanes()
     QTest::keyClick(window.get(), Qt::Key_F3);
     window->start();
     activate();
+    find<app::desktop::LanesPage>("lanesPage")->settled();  // Nobody here presses twice by mistake.
 }
 
 void Rig::goOn(Seconds length)
