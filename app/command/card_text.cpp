@@ -112,6 +112,38 @@ std::string coatText(const CardCoat& coat, const WallClock& clock)
     return text;
 }
 
+std::string preparingName(core::run::Preparing what, bool onPerson)
+{
+    using core::run::Preparing;
+    switch (what) {
+    case Preparing::Sound: return "Sound";
+    case Preparing::Tests: return onPerson ? "Skin and strand tests" : "Strand test";
+    case Preparing::Protection: return "Gloves, apron, air";
+    case Preparing::Bowls: return "Bowls in order";
+    }
+    return {};
+}
+
+std::string preparedState(const core::run::Prepared& prepared)
+{
+    using State = core::run::Prepared::State;
+    const bool sound = prepared.what == core::run::Preparing::Sound;
+    switch (prepared.state) {
+    case State::Open: return sound ? "not checked" : "open";
+    case State::Done: return sound ? "heard" : "done";
+    case State::Skipped: return sound ? "none, watch the screen" : "skipped";
+    }
+    return {};
+}
+
+/// "13:58  Strand test: skipped, same mixture as on Tuesday"
+std::string preparedLine(const core::run::Prepared& prepared, bool onPerson, const WallClock& clock)
+{
+    return (prepared.at ? clock.text(*prepared.at) + "  " : std::string{})
+        + preparingName(prepared.what, onPerson) + ": " + preparedState(prepared)
+        + (prepared.why.empty() ? "" : ", " + prepared.why) + "\n";
+}
+
 std::string headText(const CardHead& head, const WallClock& clock)
 {
     std::string text = head.service.empty() ? std::string{"Service"} : head.service;
@@ -174,10 +206,14 @@ std::string erasedText(const view::ErasedRun& run, const session::StoredRun& sto
 
 std::string cardText(const view::RecordCard& card, std::int64_t run, const core::measure::TimeZones& zones)
 {
-    const WallClock clock{zones, card.heads.front().timeZone, card.began, card.until};
+    const WallClock clock{zones, card.heads.front().timeZone, view::firstMoment(card), card.until};
     std::string text = "Run " + std::to_string(run) + ", " + clock.dayText(card.began) + ", "
         + clock.text(card.began) + " to " + clock.text(card.until) + (card.ended ? "" : " and not ended")
         + ", times in " + clock.zone() + ".\n";
+    if (!card.prepared.empty())
+        text += "\nBefore the start:\n";
+    for (const core::run::Prepared& prepared : card.prepared)
+        text += preparedLine(prepared, card.onPerson, clock);
     for (const CardHead& head : card.heads)
         text += "\n" + headText(head, clock);
     if (!card.changes.empty())

@@ -29,7 +29,8 @@ int eraseCommand(const Options& options, Outside& outside)
     const std::string count = facts ? std::to_string(facts->size()) + " facts" : std::string{"its facts"};
     outside.out << "Erased from run " << *options.run
                 << ": the service with every name and note in it, whatever changed it while the run went on, "
-                   "and what was said of tones, of how it turned out and for next time.\n"
+                   "what was said before it began, and what was said of tones, of how it turned out and for "
+                   "next time.\n"
                 << "Kept: when the run began and ended, and " << count
                 << ": the kind of each task, the number of its zone, when, and which of the words to pick "
                    "was said of "

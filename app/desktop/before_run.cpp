@@ -35,8 +35,9 @@ void MainWindow::checkSound()
     using State = Prepared::State;
     const bool heard = check.verdict() == SoundCheck::Verdict::Heard;
     if (check.verdict() != SoundCheck::Verdict::Cancelled)
-        m_preparation.say(Preparing::Sound,
-                          {heard ? State::Done : State::Skipped, {}, m_session.clock().now()});
+        m_preparation.say({.what = Preparing::Sound,
+                           .state = heard ? State::Done : State::Skipped,
+                           .at = m_session.clock().now()});
 }
 
 void MainWindow::prepare()
@@ -54,7 +55,7 @@ void MainWindow::connectPreparation()
     // What was heard from a loudspeaker that is gone says nothing of the next.
     connect(&m_sound, &Sound::healthChanged, this, [this] {
         if (!m_sound.isWorking())
-            m_preparation.say(Preparing::Sound, {});
+            m_preparation.say({.what = Preparing::Sound});
     });
 }
 

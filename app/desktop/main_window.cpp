@@ -272,7 +272,7 @@ void MainWindow::start()
 void MainWindow::beginRun()
 {
     m_session.leave();
-    m_session.begin(m_document.services(), core::stagger::Preference::AsAsked);
+    m_session.begin(m_document.services(), core::stagger::Preference::AsAsked, m_preparation.said());
     m_preparation.startAfresh();
     followRun();
     showPage(Page::Lanes);

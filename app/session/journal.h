@@ -2,6 +2,7 @@
 
 #include "app/session/clock.h"
 #include "core/run/fact.h"
+#include "core/run/prepared.h"
 #include "core/stagger/plan.h"
 
 #include <tl/expected.hpp>
@@ -44,6 +45,7 @@ struct NewRun {
     Instant began;
     bool simulated = false;          ///< Its time is not the time of day.
     std::optional<TimeBase> base{};  ///< What its clock goes by, until the machine is started anew.
+    std::vector<core::run::Prepared> prepared{};  ///< What was said before. Why it was skipped is in words.
 
     friend bool operator==(const NewRun&, const NewRun&) = default;
 };
@@ -93,8 +95,8 @@ public:
     /// From now on the clock of the run goes by `base`: the machine was started anew.
     virtual Result<void> rebase(RunId run, const TimeBase& base) = 0;
 
-    /// Removes the service files of an ended run, and any name with them, and what was said in words. Its
-    /// facts stay.
+    /// Removes the service files of an ended run, and any name with them, what was said in words, and what
+    /// was said before it began. Its facts stay.
     virtual Result<void> eraseServices(RunId run) = 0;
 
     /// Whether what is appended outlives the program.

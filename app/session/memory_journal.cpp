@@ -113,6 +113,7 @@ Journal::Result<void> MemoryJournal::eraseServices(RunId run)
                          JournalText::tr("The run is still open. End it before erasing it.").toStdString()}};
     kept->stored.run.services.clear();
     kept->stored.revisions.clear();
+    kept->stored.run.prepared.clear();
     for (Fact& fact : kept->facts)
         fact.tone.clear();
     return {};

@@ -45,6 +45,7 @@ tl::expected<PastRun, std::string> readPastRun(Journal& journal, const StoredRun
     run.setup.revisions = std::move(*revisions);
     run.setup.preference = stored.run.preference;
     run.setup.began = stored.run.began;
+    run.setup.prepared = stored.run.prepared;
     planAtOnce(run.setup);
     return run;
 }

@@ -92,14 +92,15 @@ void Session::useClock(std::shared_ptr<const Clock> clock)
     m_clock = m_ownClock;
 }
 
-RunId Session::begin(std::vector<Service> services, core::stagger::Preference preference)
+RunId Session::begin(std::vector<Service> services, core::stagger::Preference preference,
+                     std::vector<core::run::Prepared> prepared)
 {
     leave();
     m_setup = {};
     putClockRight();
     choosePlanner();
-    m_newRun = NewRun{textsOf(services, *m_zones), preference, m_clock->now(), m_clock->isSimulated(),
-                      m_clock->base()};
+    m_newRun = NewRun{textsOf(services, *m_zones), preference,      m_clock->now(),
+                      m_clock->isSimulated(),      m_clock->base(), prepared};
     m_keptAs.reset();
     m_kept = 0;
     m_keptRevisions = 0;
@@ -108,7 +109,9 @@ RunId Session::begin(std::vector<Service> services, core::stagger::Preference pr
                            .began = m_newRun.began,
                            .budget = m_budget,
                            .planner = m_runPlanner,
-                           .safeStarts = m_safeStarts};
+                           .safeStarts = m_safeStarts,
+                           .revisions = {},
+                           .prepared = std::move(prepared)};
     m_facts.clear();
     keep();
     enter(m_keptAs.value_or(RunId{0}), std::move(setup), m_newRun.began);
@@ -165,7 +168,8 @@ std::optional<std::string> Session::resume(RunId run)
            .budget = m_budget,
            .planner = m_runPlanner,
            .safeStarts = m_safeStarts,
-           .revisions = std::move(*revisions)},
+           .revisions = std::move(*revisions),
+           .prepared = stored->run.prepared},
           from);
     return std::nullopt;
 }

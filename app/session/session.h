@@ -55,7 +55,9 @@ public:
 
     /// Begins a run now, by the clock. The services must have passed
     /// `checkService`. A run that is under way is left as it is, to be resumed.
-    RunId begin(std::vector<core::service::Service> services, core::stagger::Preference preference);
+    /// `prepared` is kept with it.
+    RunId begin(std::vector<core::service::Service> services, core::stagger::Preference preference,
+                std::vector<core::run::Prepared> prepared = {});
 
     /// Runs that were not ended, the latest first. Without the one that is under way.
     [[nodiscard]] std::vector<StoredRun> resumable();

@@ -1,5 +1,6 @@
 #include "app/storage/run_rows.h"
 
+#include "app/storage/prepared_rows.h"
 #include "app/storage/seal.h"
 
 #include <algorithm>
@@ -42,14 +43,18 @@ core::measure::Instant instantOf(std::int64_t seconds)
 }
 
 constexpr const char* runColumns =
-    "SELECT id, preference, began, simulated, ended, boot, wall_minus_elapsed, seal FROM run";
+    "SELECT id, preference, began, simulated, ended, boot, wall_minus_elapsed, seal, prepared FROM run";
 
-/// What a run was begun with, but for its services: none of it ever changes.
-std::int64_t sealOfRun(const NewRun& run)
+/// What a run was begun with, but for its services: none of it ever changes. Of so many things something was
+/// said before.
+std::int64_t sealOfRun(const NewRun& run, std::int64_t prepared)
 {
-    return sealOf(0,
-                  wordOf(run.preference) + '\n' + std::to_string(run.began.time_since_epoch().count()) + '\n'
-                      + std::to_string(int{run.simulated}));
+    std::string text = wordOf(run.preference) + '\n' + std::to_string(run.began.time_since_epoch().count())
+        + '\n' + std::to_string(int{run.simulated});
+    // A column that came later has no part in the seals of what was written before it.
+    if (prepared != 0)
+        text += '\n' + std::to_string(prepared);
+    return sealOf(0, text);
 }
 
 /// A service file at its place in a run, or in one of its revisions; that of the run itself is 0.
@@ -112,10 +117,11 @@ Database::Result<StoredRun> readRun(Database& database, const Statement& row)
     if (const auto wallMinusElapsed = row.numberIfAny(6))
         stored.run.base = session::TimeBase{row.text(5), std::chrono::nanoseconds{*wallMinusElapsed}};
 
-    stored.damaged = !isWhole(row.numberIfAny(7), sealOfRun(stored.run));
-    return readServices(database, stored).and_then([&] { return readRevisions(database, stored); }).map([&] {
-        return std::move(stored);
-    });
+    stored.damaged = !isWhole(row.numberIfAny(7), sealOfRun(stored.run, row.number(8)));
+    return readServices(database, stored)
+        .and_then([&] { return readRevisions(database, stored); })
+        .and_then([&] { return readPrepared(database, stored, row.number(8)); })
+        .map([&] { return std::move(stored); });
 }
 
 }  // namespace
@@ -161,11 +167,14 @@ Database::Result<void> insertServices(Database& database, RunId run, const std::
 
 Database::Result<RunId> insertRun(Database& database, const NewRun& run)
 {
-    Statement statement{database, "INSERT INTO run (preference, began, simulated, seal) VALUES (?, ?, ?, ?)"};
+    Statement statement{
+        database, "INSERT INTO run (preference, began, simulated, seal, prepared) VALUES (?, ?, ?, ?, ?)"};
+    const auto prepared = static_cast<std::int64_t>(run.prepared.size());
     statement.bind(1, wordOf(run.preference))
         .bind(2, std::int64_t{run.began.time_since_epoch().count()})
         .bind(3, std::int64_t{run.simulated})
-        .bind(4, sealOfRun(run));
+        .bind(4, sealOfRun(run, prepared))
+        .bind(5, prepared);
     return statement.finish().map([&] { return RunId{database.newestId()}; });
 }
 

@@ -84,6 +84,20 @@ constexpr std::array steps{
     R"(
     ALTER TABLE fact ADD COLUMN outcome TEXT NOT NULL DEFAULT '';
     )",
+    // What was said before the run began, and of how many things; why it was skipped is in words.
+    R"(
+    ALTER TABLE run ADD COLUMN prepared INTEGER NOT NULL DEFAULT 0;
+    CREATE TABLE prepared (
+        run INTEGER NOT NULL REFERENCES run (id),
+        place INTEGER NOT NULL,
+        what TEXT NOT NULL,
+        state TEXT NOT NULL,
+        at INTEGER,
+        why TEXT NOT NULL,
+        seal INTEGER NOT NULL,
+        PRIMARY KEY (run, place)
+    );
+    )",
 };
 
 Database::Result<std::int64_t> pragma(Database& database, const std::string& name)

@@ -3,6 +3,7 @@
 #include "app/storage/database.h"
 #include "app/storage/fact_row.h"
 #include "app/storage/folder_lock.h"
+#include "app/storage/prepared_rows.h"
 #include "app/storage/run_rows.h"
 #include "app/storage/said_words.h"
 #include "app/storage/schema.h"
@@ -156,6 +157,7 @@ SqliteJournal::Result<RunId> SqliteJournal::begin(const NewRun& run)
         return tl::unexpected{inserted.error()};
     const RunId id = *inserted;
     return insertServices(*m_database, id, run.services)
+        .and_then([&] { return insertPrepared(*m_database, id, run.prepared); })
         .and_then([&] { return run.base ? setBase(*m_database, id, *run.base) : Result<void>{}; })
         .and_then([&] { return transaction.commit(); })
         .map([&] { return id; });
@@ -249,7 +251,7 @@ SqliteJournal::Result<void> SqliteJournal::eraseServices(RunId run)
                          Text::tr("The run is still open. End it before erasing it.").toStdString()}};
     Transaction transaction{*m_database};
     auto done = transaction.begun();
-    for (const char* const table : {"said", "revision", "service"})
+    for (const char* const table : {"prepared", "said", "revision", "service"})
         done = done.and_then([&] { return eraseFrom(*m_database, table, run); });
     // The write-ahead file still holds the old text until it is folded in and cut.
     return done.and_then([&] { return transaction.commit(); }).and_then([&] {

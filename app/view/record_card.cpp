@@ -52,6 +52,11 @@ private:
     std::vector<core::run::NextTime> m_notes;
 };
 
+bool isOnPerson(const Service& service)
+{
+    return service.head.kind == core::service::HeadKind::Person;
+}
+
 bool isOf(const TaskId& task, CoatPlace place)
 {
     return task.service == place.service && task.coat == place.coat;
@@ -195,10 +200,24 @@ StrandPicture Writer::picture(CoatPlace place) const
 
 }  // namespace
 
+Instant firstMoment(const RecordCard& card)
+{
+    Instant first = card.began;
+    for (const core::run::Prepared& prepared : card.prepared)
+        first = std::min(first, prepared.at.value_or(first));
+    return first;
+}
+
 RecordCard recordCard(const core::run::Setup& setup, std::span<const Fact> facts, Instant now,
                       const core::measure::TimeZones& zones)
 {
-    RecordCard card{.began = setup.began, .until = now, .ended = false, .heads = {}, .changes = {}};
+    RecordCard card{.began = setup.began,
+                    .until = now,
+                    .ended = false,
+                    .heads = {},
+                    .changes = {},
+                    .prepared = setup.prepared,
+                    .onPerson = std::ranges::any_of(setup.services, &isOnPerson)};
     const std::vector<Fact> standing = core::run::standingFacts(facts);
     if (const auto end = std::ranges::find(standing, FactKind::Ended, &Fact::kind); end != standing.end()) {
         card.until = end->happened;

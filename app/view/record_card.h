@@ -89,9 +89,14 @@ struct RecordCard {
     bool ended = false;  ///< Otherwise it is the card of a run that goes on.
     std::vector<CardHead> heads;
     std::vector<CardChange> changes;
+    std::vector<core::run::Prepared> prepared{};  ///< What was said before; empty where nobody was asked.
+    bool onPerson = false;                        ///< One of the heads is a person's.
 
     friend bool operator==(const RecordCard&, const RecordCard&) = default;
 };
+
+/// The first moment that is named on it: what was said before it began was said earlier.
+Instant firstMoment(const RecordCard& card);
 
 /// `now` where the run goes on; of one that was ended the card stays as it is. `zones` must know the time
 /// zone of every service.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/run/fact.h"
+#include "core/run/prepared.h"
 #include "core/stagger/plan.h"
 #include "core/stagger/safe_starts.h"
 
@@ -150,6 +151,7 @@ struct Setup {
     SafeStarts safeStarts = stagger::safeStarts;  ///< Likewise.
     /// What facts of the kind Amended made of `services`, in the order of recording; see core/run/amend.
     std::vector<std::vector<service::Service>> revisions{};
+    std::vector<Prepared> prepared{};  ///< What was said before; empty where nobody was asked.
 };
 
 struct State {

@@ -1387,6 +1387,14 @@
         <source>Changed while it went on</source>
         <translation>Währenddessen geändert</translation>
     </message>
+    <message>
+        <source>Said before the start</source>
+        <translation>Vor dem Start gesagt</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
 </context>
 <context>
     <name>Results</name>

@@ -1387,6 +1387,14 @@
         <source>Changed while it went on</source>
         <translation>Cambiado sobre la marcha</translation>
     </message>
+    <message>
+        <source>Said before the start</source>
+        <translation>Dicho antes de empezar</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
 </context>
 <context>
     <name>Results</name>

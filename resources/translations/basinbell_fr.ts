@@ -1387,6 +1387,14 @@
         <source>Changed while it went on</source>
         <translation>Changé en cours de route</translation>
     </message>
+    <message>
+        <source>Said before the start</source>
+        <translation>Dit avant le départ</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
 </context>
 <context>
     <name>Results</name>

@@ -5,6 +5,7 @@
 #include "app/desktop/print/text.h"
 #include "app/desktop/records/result_words.h"
 #include "app/desktop/sentences.h"
+#include "app/desktop/setup/preparation_text.h"
 #include "app/desktop/words.h"
 #include "app/output/wall_clock.h"
 #include "core/stagger/head_name.h"
@@ -35,7 +36,7 @@ public:
         , m_services{services}
         , m_theme{theme}
         , m_zones{zones}
-        , m_clock{*zones, card.heads.front().timeZone, card.began, card.until}
+        , m_clock{*zones, card.heads.front().timeZone, view::firstMoment(card), card.until}
     {
     }
 
@@ -49,6 +50,7 @@ private:
     [[nodiscard]] Part bowls(const CardCoat& coat) const;
     [[nodiscard]] Part events(const CardCoat& coat) const;
     [[nodiscard]] Part changes() const;
+    [[nodiscard]] Part before() const;
     [[nodiscard]] QString moment(const std::optional<Instant>& at) const
     {
         return at ? named(m_clock.text(*at)) : QString{};
@@ -77,6 +79,7 @@ Sheet CardWriter::sheet(const CardHead& head) const
     for (const CardCoat& coat : head.coats)
         addCoat(head, coat, sheet.parts);
     sheet.parts.push_back(changes());
+    sheet.parts.push_back(before());
     std::erase_if(sheet.parts, [](const Part& part) {
         return part.text.isEmpty() && !part.drawing && (!part.table || part.table->rows.empty());
     });
@@ -214,6 +217,18 @@ Part CardWriter::changes() const
     part.table->headings = {RecordCardText::tr("At"), RecordCardText::tr("What")};
     for (const view::CardChange& change : m_card.changes)
         part.table->rows.push_back({moment(change.at), named(change.what)});
+    return part;
+}
+
+/// What is open is listed too: nobody said anything of it.
+Part CardWriter::before() const
+{
+    Part part{RecordCardText::tr("Said before the start"), {}, {}, Table{}};
+    part.table->headings = {RecordCardText::tr("At"), RecordCardText::tr("What"), RecordCardText::tr("Said"),
+                            RecordCardText::tr("Why")};
+    for (const core::run::Prepared& prepared : m_card.prepared)
+        part.table->rows.push_back({moment(prepared.at), preparation_text::name(prepared.what, m_services),
+                                    preparation_text::state(prepared), named(prepared.why)});
     return part;
 }
 

@@ -7,9 +7,9 @@ const Prepared& Preparation::of(Preparing what) const
     return m_said.at(static_cast<std::size_t>(what));
 }
 
-void Preparation::say(Preparing what, Prepared answer)
+void Preparation::say(Prepared answer)
 {
-    Prepared& said = m_said.at(static_cast<std::size_t>(what));
+    Prepared& said = m_said.at(static_cast<std::size_t>(answer.what));
     if (said == answer)
         return;
     said = std::move(answer);
@@ -20,7 +20,7 @@ void Preparation::startAfresh()
 {
     for (const Preparing what : all)
         if (what != Preparing::Sound)
-            say(what, {});
+            say({.what = what});
 }
 
 }  // namespace app::desktop

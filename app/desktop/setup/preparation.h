@@ -1,27 +1,16 @@
 #pragma once
 
-#include "core/measure/time.h"
+#include "core/run/prepared.h"
 
 #include <QObject>
-#include <QString>
 
 #include <array>
-#include <optional>
+#include <vector>
 
 namespace app::desktop {
 
-/// What is asked once before lanes begin.
-enum class Preparing { Sound, Tests, Protection, Bowls };
-
-/// What was said of one of them.
-struct Prepared {
-    enum class State { Open, Done, Skipped };
-    State state = State::Open;
-    QString why{};                               ///< Of what was skipped, as it was typed.
-    std::optional<core::measure::Instant> at{};  ///< When it was said.
-
-    friend bool operator==(const Prepared&, const Prepared&) = default;
-};
+using core::run::Prepared;
+using core::run::Preparing;
 
 /// The list before the start. It holds nobody up: what is open is said, and that is all.
 class Preparation : public QObject {
@@ -35,7 +24,10 @@ public:
 
     [[nodiscard]] const Prepared& of(Preparing what) const;
     [[nodiscard]] bool isOpen(Preparing what) const { return of(what).state == Prepared::State::Open; }
-    void say(Preparing what, Prepared answer);
+    void say(Prepared answer);
+
+    /// All of it, in the order in which it is asked, to be kept with the run.
+    [[nodiscard]] std::vector<Prepared> said() const { return {m_said.begin(), m_said.end()}; }
 
     /// For other heads, or the next run. What was heard is still heard.
     void startAfresh();
@@ -44,7 +36,8 @@ Q_SIGNALS:
     void changed();
 
 private:
-    std::array<Prepared, all.size()> m_said;
+    std::array<Prepared, all.size()> m_said{Prepared{Preparing::Sound}, Prepared{Preparing::Tests},
+                                            Prepared{Preparing::Protection}, Prepared{Preparing::Bowls}};
 };
 
 }  // namespace app::desktop

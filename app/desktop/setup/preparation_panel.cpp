@@ -118,7 +118,7 @@ QWidget* PreparationPanel::makeAnswer()
     connect(m_skip, &QPushButton::clicked, this, [this] { answer(Prepared::State::Skipped); });
     connect(m_why, &QLineEdit::returnPressed, this, [this] { answer(Prepared::State::Skipped); });
     connect(m_back, &QPushButton::clicked, this, [this] {
-        m_preparation.say(*m_open, {});
+        m_preparation.say({.what = *m_open});
         m_done->setFocus();
     });
     connect(m_close, &QPushButton::clicked, this, &PreparationPanel::close);
@@ -148,7 +148,7 @@ void PreparationPanel::openLine(std::optional<Preparing> line)
     follow();
     if (!line)
         return;
-    m_why->setText(m_preparation.of(*line).why);
+    m_why->setText(QString::fromStdString(m_preparation.of(*line).why));
     m_done->setFocus();
     Q_EMIT opened();
 }
@@ -166,7 +166,7 @@ void PreparationPanel::follow()
     for (const Preparing line : Preparation::all) {
         const Prepared& said = m_preparation.of(line);
         QPushButton* const button = lineOf(line);
-        const QString text = preparation_text::line(line, said, m_services);
+        const QString text = preparation_text::line(said, m_services);
         button->setText(text);
         button->setIcon(m_theme.icon(iconOf(said.state)));
         button->setChecked(m_open == line);
@@ -206,7 +206,10 @@ void PreparationPanel::answer(Prepared::State state)
     const QString why = m_why->text().simplified();
     if (state == Prepared::State::Skipped && why.isEmpty())
         return m_why->setFocus();
-    m_preparation.say(line, {state, state == Prepared::State::Skipped ? why : QString{}, m_now()});
+    m_preparation.say({.what = line,
+                       .state = state,
+                       .why = state == Prepared::State::Skipped ? why.toStdString() : std::string{},
+                       .at = m_now()});
     goOn();
 }
 

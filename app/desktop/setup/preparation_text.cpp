@@ -25,19 +25,6 @@ bool onPerson(const std::vector<Service>& services)
                                [](const Service& service) { return service.head.kind == HeadKind::Person; });
 }
 
-QString state(Preparing what, const Prepared& said)
-{
-    const bool sound = what == Preparing::Sound;
-    switch (said.state) {
-    case Prepared::State::Open:
-        return sound ? PreparationText::tr("not checked") : PreparationText::tr("open");
-    case Prepared::State::Done: return sound ? PreparationText::tr("heard") : PreparationText::tr("done");
-    case Prepared::State::Skipped:
-        return sound ? PreparationText::tr("none, watch the screen") : PreparationText::tr("skipped");
-    }
-    return {};
-}
-
 struct Bowl {
     std::size_t service;
     std::size_t coat;
@@ -69,9 +56,22 @@ QString name(Preparing what, const std::vector<Service>& services)
     return {};
 }
 
-QString line(Preparing what, const Prepared& said, const std::vector<Service>& services)
+QString state(const Prepared& said)
 {
-    return PreparationText::tr("%1: %2").arg(name(what, services), state(what, said));
+    const bool sound = said.what == Preparing::Sound;
+    switch (said.state) {
+    case Prepared::State::Open:
+        return sound ? PreparationText::tr("not checked") : PreparationText::tr("open");
+    case Prepared::State::Done: return sound ? PreparationText::tr("heard") : PreparationText::tr("done");
+    case Prepared::State::Skipped:
+        return sound ? PreparationText::tr("none, watch the screen") : PreparationText::tr("skipped");
+    }
+    return {};
+}
+
+QString line(const Prepared& said, const std::vector<Service>& services)
+{
+    return PreparationText::tr("%1: %2").arg(name(said.what, services), state(said));
 }
 
 QString detail(const Prepared& said, const WallClock& clock)
@@ -79,8 +79,8 @@ QString detail(const Prepared& said, const WallClock& clock)
     if (!said.at)
         return {};
     const QString at = clock.text(*said.at);
-    return said.why.isEmpty() ? PreparationText::tr("said at %1").arg(at)
-                              : PreparationText::tr("%1; said at %2").arg(said.why, at);
+    return said.why.empty() ? PreparationText::tr("said at %1").arg(at)
+                            : PreparationText::tr("%1; said at %2").arg(QString::fromStdString(said.why), at);
 }
 
 QString about(Preparing what, const std::vector<Service>& services, const QString& order)

@@ -10,8 +10,11 @@ namespace app::desktop::preparation_text {
 /// "Skin and strand tests"; on wigs and wefts there is no skin.
 QString name(Preparing what, const std::vector<core::service::Service>& services);
 
+/// "heard", "skipped"
+QString state(const Prepared& said);
+
 /// "Sound: heard", one line.
-QString line(Preparing what, const Prepared& said, const std::vector<core::service::Service>& services);
+QString line(const Prepared& said, const std::vector<core::service::Service>& services);
 
 /// Why it was skipped, and when that or the other was said; empty while it is open.
 QString detail(const Prepared& said, const WallClock& clock);

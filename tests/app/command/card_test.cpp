@@ -1,3 +1,4 @@
+#include "app/command/card_text.h"
 #include "tests/app/command/program_runner.h"
 
 #include <QDir>
@@ -43,6 +44,35 @@ TEST(Card, TellsWhatEachZoneOfTheLatestRunGot)
     EXPECT_EQ(ran(cardOf(folder, {QStringLiteral("--of"), QStringLiteral("1")})).out, card.out);
     EXPECT_THAT(ran(cardOf(folder, {QStringLiteral("--of"), QStringLiteral("9")})).err,
                 HasSubstr("no run 9"));
+}
+
+TEST(Card, TellsWhatWasSaidBeforeTheStart)
+{
+    using core::run::Prepared;
+    using core::run::Preparing;
+    const core::measure::Instant noon{std::chrono::sys_days{std::chrono::year{2026} / 3 / 14}
+                                      + std::chrono::hours{12}};
+    view::RecordCard card;
+    card.began = noon;
+    card.until = noon + std::chrono::hours{1};
+    card.heads = {{.service = "Wigs", .head = {}, .timeZone = "UTC", .coats = {}}};
+    const core::measure::UtcOnly zones;
+    EXPECT_THAT(cardText(card, 1, zones), Not(HasSubstr("Before the start"))) << "nobody was asked";
+
+    card.prepared = {
+        {.what = Preparing::Sound, .state = Prepared::State::Done, .at = noon - std::chrono::minutes{9}},
+        {.what = Preparing::Tests,
+         .state = Prepared::State::Skipped,
+         .why = "the same as in March",
+         .at = noon - std::chrono::minutes{2}},
+        {.what = Preparing::Bowls}};
+    EXPECT_THAT(cardText(card, 1, zones),
+                HasSubstr("Before the start:\n"
+                          "11:51  Sound: heard\n"
+                          "11:58  Strand test: skipped, the same as in March\n"
+                          "Bowls in order: open\n"));
+    card.onPerson = true;
+    EXPECT_THAT(cardText(card, 1, zones), HasSubstr("11:58  Skin and strand tests: skipped"));
 }
 
 TEST(Card, TellsHowItTurnedOutUntilThatIsErased)

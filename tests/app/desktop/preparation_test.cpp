@@ -176,6 +176,31 @@ TEST_F(BeforeTheStart, IsFreshForTheNextHeadsButWhatWasHeardIsHeard)
     EXPECT_TRUE(hint().contains(QStringLiteral("Sound"))) << "the loudspeaker is gone";
 }
 
+TEST_F(BeforeTheStart, IsKeptWithTheRunAndNotWithTheNext)
+{
+    QTest::mouseClick(button("prepareTests"), Qt::LeftButton);
+    QTest::mouseClick(button("prepareSkip"), Qt::LeftButton);
+    type("the same as in March");
+    press(Qt::Key_Return);
+    QTest::mouseClick(button("start"), Qt::LeftButton);
+    ASSERT_TRUE(rig.session->current());
+    const auto kept = rig.session->setup().prepared;
+    ASSERT_EQ(kept.size(), Preparation::all.size());
+    for (const Prepared& each : kept)
+        EXPECT_EQ(each.state,
+                  each.what == Preparing::Tests ? Prepared::State::Skipped : Prepared::State::Open);
+    EXPECT_EQ(kept[1].why, "the same as in March");
+    EXPECT_EQ(kept[1].at, rig.clock->now());
+
+    ASSERT_FALSE(rig.session->end());
+    rig.session->leave();
+    rig.find<QPushButton>("toSetup")->click();
+    QTest::mouseClick(button("start"), Qt::LeftButton);
+    ASSERT_TRUE(rig.session->current());
+    for (const Prepared& each : rig.session->setup().prepared)
+        EXPECT_EQ(each.state, Prepared::State::Open);
+}
+
 TEST_F(BeforeTheStart, LetsTheScreenTellAtOnceWhatNobodySaidTheyHear)
 {
     QTest::mouseClick(button("start"), Qt::LeftButton);

@@ -88,6 +88,20 @@ TEST_F(RecordCards, ListTheLatestFirstAndShowWhatHappened)
         EXPECT_TRUE(words().contains(QLatin1String{said})) << said << " is not in " << words().toStdString();
 }
 
+TEST_F(RecordCards, TellWhatWasSaidBeforeTheStart)
+{
+    ASSERT_TRUE(rig::Rig::wait([this] { return rig.find<QPushButton>("start")->isEnabled(); }));
+    rig.find<QPushButton>("prepareTests")->click();
+    rig.find<QLineEdit>("prepareWhy")->setText(QStringLiteral("the same as in March"));
+    rig.find<QPushButton>("prepareSkip")->click();
+    run();
+    open();
+    for (const char* said :
+         {"Said before the start", "What Sound, Said heard",
+          "What Strand test, Said skipped, Why the same as in March", "What Gloves, apron, air, Said open"})
+        EXPECT_TRUE(words().contains(QLatin1String{said})) << said << " is not in " << words().toStdString();
+}
+
 TEST_F(RecordCards, TakeHowARunTurnedOutAfterwards)
 {
     run();

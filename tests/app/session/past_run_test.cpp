@@ -59,7 +59,9 @@ TEST(PastRun, IsItsFactsAloneOnceItIsErased)
 {
     const QtTimeZones zones;
     MemoryJournal journal;
-    const RunId id = journal.begin({textsOf({twoZones()}, zones), {}, noon(), false, {}}).value();
+    const std::vector prepared{core::run::Prepared{.why = "Ottoline said so"}};
+    const RunId id = journal.begin({textsOf({twoZones()}, zones), {}, noon(), false, {}, prepared}).value();
+    EXPECT_EQ(readPastRun(journal, journal.run(id).value(), zones)->setup.prepared, prepared);
     core::run::Fact ended;
     ended.kind = core::run::FactKind::Ended;
     ended.happened = ended.recorded = noon();
@@ -68,6 +70,8 @@ TEST(PastRun, IsItsFactsAloneOnceItIsErased)
     auto run = readPastRun(journal, journal.run(id).value(), zones);
     ASSERT_TRUE(run) << run.error();
     EXPECT_TRUE(run->isErased());
+    EXPECT_TRUE(journal.run(id)->run.prepared.empty());
+    EXPECT_TRUE(run->setup.prepared.empty());
     EXPECT_EQ(run->facts.size(), 1u);
     EXPECT_TRUE(forNextTime(*run).empty());
     EXPECT_THAT(tellOfPastRun(journal, *run, {.kind = Answer::Kind::Note, .tone = "thinner"}, noon()),

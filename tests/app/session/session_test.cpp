@@ -112,6 +112,31 @@ TEST(Session, TakesARunUpWhereItsFactsLeftIt)
     EXPECT_TRUE(second.session->resumable().empty()) << "the run under way is not on offer";
 }
 
+TEST(Session, KeepsWhatWasSaidBeforeWithTheRun)
+{
+    using core::run::Prepared;
+    using core::run::Preparing;
+    const auto clock = clockAtNoon(false);
+    auto first = std::make_unique<Stage>(clock);
+    const auto kept = first->kept;
+    const std::vector said{Prepared{.what = Preparing::Tests,
+                                    .state = Prepared::State::Skipped,
+                                    .why = "the same as in March",
+                                    .at = clock->now()},
+                           Prepared{.what = Preparing::Bowls}};
+    const RunId run = first->session->begin({twoZones()}, Preference::AsAsked, said);
+    EXPECT_EQ(first->session->setup().prepared, said);
+    EXPECT_TRUE(first->session->facts().empty()) << "it is no answer of the run";
+    EXPECT_EQ(kept->run(run).value().run.prepared, said);
+    first.reset();
+
+    Stage second{clock, kept};
+    EXPECT_EQ(second.session->resume(run), std::nullopt);
+    EXPECT_EQ(second.session->setup().prepared, said);
+    second.session->begin({twoZones()}, Preference::AsAsked);
+    EXPECT_TRUE(second.session->setup().prepared.empty());
+}
+
 TEST(Session, GoesOnInSimulatedTimeFromTheLastFactOfASimulatedRun)
 {
     const auto clock = clockAtNoon();

@@ -1,11 +1,15 @@
 #include "tests/app/storage/journal_samples.h"
 
+#include "app/storage/database.h"
+
 #include <fstream>
 #include <iterator>
 
 namespace app::storage::samples {
 
 using core::run::FactKind;
+using core::run::Prepared;
+using core::run::Preparing;
 using core::run::Verdict;
 using core::stagger::TaskKind;
 using session::Fact;
@@ -24,7 +28,22 @@ session::NewRun newRun()
     run.preference = core::stagger::Preference::StartLate;
     run.began = moment(0);
     run.simulated = true;
+    run.prepared = {{.what = Preparing::Sound, .state = Prepared::State::Done, .at = moment(-90)},
+                    {.what = Preparing::Tests,
+                     .state = Prepared::State::Skipped,
+                     .why = "Ottoline has had this mixture before",
+                     .at = moment(-60)},
+                    {.what = Preparing::Protection}};
     return run;
+}
+
+void goBackToLayoutFive(const Folder& folder)
+{
+    const auto database = Database::open(folder.journal());
+    EXPECT_TRUE(
+        (*database)
+            ->run("DROP TABLE prepared; ALTER TABLE run DROP COLUMN prepared; PRAGMA user_version = 5")
+            .has_value());
 }
 
 std::vector<Fact> someFacts(int count)

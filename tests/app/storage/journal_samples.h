@@ -78,7 +78,7 @@ private:
 
 session::Instant moment(int second);
 
-/// A run of one service whose file holds a name.
+/// A run of one service whose file holds a name, with what was said before it began.
 session::NewRun newRun();
 
 /// `count` facts that differ in every field, numbered from 1 as the journal would.
@@ -86,6 +86,9 @@ std::vector<session::Fact> someFacts(int count);
 
 /// The journal in it, which must be sound.
 std::unique_ptr<SqliteJournal> opened(const Folder& folder);
+
+/// Makes the journal in it as the fifth layout was.
+void goBackToLayoutFive(const Folder& folder);
 
 /// That a run was ended.
 session::Fact ending(int second);

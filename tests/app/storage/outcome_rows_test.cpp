@@ -39,6 +39,7 @@ TEST(OutcomeRows, TakesUpAJournalOfTheFourthLayoutAndGoesOnWithHowItTurnedOut)
     const auto facts = someFacts(20);
     const RunId run = opened(folder)->begin(newRun()).value();
     opened(folder)->append(run, facts).value();
+    samples::goBackToLayoutFive(folder);
     {
         const auto database = Database::open(folder.journal());
         ASSERT_TRUE(

@@ -196,6 +196,7 @@ void change(const samples::Folder& folder, const char* statements)
 /// As the layout before words and seals of services was.
 void goBackToLayoutThree(const samples::Folder& folder)
 {
+    samples::goBackToLayoutFive(folder);
     change(folder,
            "ALTER TABLE fact DROP COLUMN outcome; DROP TABLE said; ALTER TABLE fact DROP COLUMN words; ALTER "
            "TABLE run DROP COLUMN seal; "

@@ -81,6 +81,25 @@ TEST(RecordCard, TellsWhatEachZoneGot)
     EXPECT_LT(*zones[0].plannedWater, at(34));
 }
 
+TEST(RecordCard, TellsWhatWasSaidBeforeTheStart)
+{
+    using core::run::Prepared;
+    Teller teller = told();
+    EXPECT_EQ(firstMoment(teller.card()), at(0));
+    teller.setup.prepared = {{.what = core::run::Preparing::Tests,
+                              .state = Prepared::State::Skipped,
+                              .why = "the same as in March",
+                              .at = at(-5)},
+                             {.what = core::run::Preparing::Bowls}};
+    EXPECT_EQ(teller.card().prepared, teller.setup.prepared);
+    EXPECT_EQ(firstMoment(teller.card()), at(-5));
+
+    teller.setup.services[0].head.kind = core::service::HeadKind::Wig;
+    EXPECT_FALSE(teller.card().onPerson);
+    teller.setup.services[0].head.kind = core::service::HeadKind::Person;
+    EXPECT_TRUE(teller.card().onPerson);
+}
+
 TEST(RecordCard, TellsWhatWasSeenAndHeat)
 {
     const CardCoat coat = told().card().heads[0].coats[0];

@@ -30,6 +30,7 @@ Kept keptIn(const QString& folder)
     kept.setup.services = orThrow(app::session::servicesOf(stored.run.services, stored.run.began, zones));
     kept.setup.revisions = orThrow(app::session::revisionsOf(stored, zones));
     kept.setup.began = stored.run.began;
+    kept.setup.prepared = stored.run.prepared;
     kept.setup.planner = core::run::remembering(core::stagger::plan);
     kept.facts = orThrow(journal->facts(run));
     return kept;

@@ -1,0 +1,117 @@
+#include "app/storage/prepared_rows.h"
+
+#include "app/storage/run_rows.h"
+#include "app/storage/seal.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace app::storage {
+
+using core::run::Prepared;
+using core::run::Preparing;
+using session::RunId;
+using session::StoredRun;
+
+namespace {
+
+using State = Prepared::State;
+
+/// What stands in the file. A word is never given another meaning.
+constexpr std::array<std::pair<Preparing, std::string_view>, 4> preparingWords{{
+    {Preparing::Sound, "sound"},
+    {Preparing::Tests, "tests"},
+    {Preparing::Protection, "protection"},
+    {Preparing::Bowls, "bowls"},
+}};
+
+constexpr std::array<std::pair<State, std::string_view>, 3> stateWords{{
+    {State::Open, "open"},
+    {State::Done, "done"},
+    {State::Skipped, "skipped"},
+}};
+
+template <typename Words, typename Value>
+std::string preparedWordOf(const Words& words, Value value)
+{
+    return std::string{std::ranges::find(words, value, &Words::value_type::first)->second};
+}
+
+std::optional<std::int64_t> secondsSaid(const Prepared& prepared)
+{
+    if (!prepared.at)
+        return std::nullopt;
+    return std::int64_t{prepared.at->time_since_epoch().count()};
+}
+
+/// All columns but the seal. What is in words comes last, for it may hold anything.
+std::int64_t sealOfPrepared(RunId run, std::int64_t place, const Prepared& prepared)
+{
+    std::string text = std::to_string(place) + '\n' + preparedWordOf(preparingWords, prepared.what) + '\n'
+        + preparedWordOf(stateWords, prepared.state) + '\n';
+    if (const auto at = secondsSaid(prepared))
+        text += std::to_string(*at);
+    return sealOf(numberOf(run), text + '\n' + prepared.why);
+}
+
+/// Nothing where it is of words that nobody wrote.
+std::optional<Prepared> preparedIn(const Statement& row)
+{
+    const auto* const what =
+        std::ranges::find(preparingWords, row.text(1), &std::pair<Preparing, std::string_view>::second);
+    const auto* const state =
+        std::ranges::find(stateWords, row.text(2), &std::pair<State, std::string_view>::second);
+    if (what == preparingWords.end() || state == stateWords.end())
+        return std::nullopt;
+    Prepared prepared{.what = what->first, .state = state->first, .why = row.text(4)};
+    if (const auto at = row.numberIfAny(3))
+        prepared.at = core::measure::Instant{core::measure::Seconds{*at}};
+    return prepared;
+}
+
+}  // namespace
+
+Database::Result<void> insertPrepared(Database& database, RunId run, const std::vector<Prepared>& prepared)
+{
+    for (std::size_t place = 0; place < prepared.size(); ++place) {
+        Statement statement{
+            database, "INSERT INTO prepared (run, place, what, state, at, why, seal) VALUES (?,?,?,?,?,?,?)"};
+        const auto number = static_cast<std::int64_t>(place);
+        statement.bind(1, numberOf(run))
+            .bind(2, number)
+            .bind(3, preparedWordOf(preparingWords, prepared[place].what))
+            .bind(4, preparedWordOf(stateWords, prepared[place].state))
+            .bind(5, secondsSaid(prepared[place]))
+            .bind(6, prepared[place].why)
+            .bind(7, sealOfPrepared(run, number, prepared[place]));
+        if (auto done = statement.finish(); !done)
+            return done;
+    }
+    return {};
+}
+
+Database::Result<void> readPrepared(Database& database, StoredRun& stored, std::int64_t count)
+{
+    Statement rows{database,
+                   "SELECT place, what, state, at, why, seal FROM prepared WHERE run = ? ORDER BY place"};
+    rows.bind(1, numberOf(stored.id));
+    auto more = rows.step();
+    for (; more && *more; more = rows.step()) {
+        auto prepared = preparedIn(rows);
+        stored.damaged = stored.damaged || !prepared
+            || sealOfPrepared(stored.id, rows.number(0), *prepared) != rows.number(5);
+        if (prepared)
+            stored.run.prepared.push_back(std::move(*prepared));
+    }
+    if (!more)
+        return tl::unexpected{more.error()};
+    const bool erased = stored.run.services.empty();
+    stored.damaged =
+        stored.damaged || static_cast<std::int64_t>(stored.run.prepared.size()) != (erased ? 0 : count);
+    return {};
+}
+
+}  // namespace app::storage
