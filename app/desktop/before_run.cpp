@@ -34,7 +34,11 @@ void MainWindow::checkSound()
     check.exec();
     using State = Prepared::State;
     const bool heard = check.verdict() == SoundCheck::Verdict::Heard;
-    if (check.verdict() != SoundCheck::Verdict::Cancelled)
+    if (check.verdict() == SoundCheck::Verdict::Cancelled)
+        return;
+    setHeard(heard);
+    // While lanes run it is of them, and the list is that of the next time.
+    if (!runs())
         m_preparation.say({.what = Preparing::Sound,
                            .state = heard ? State::Done : State::Skipped,
                            .at = m_session.clock().now()});
@@ -51,17 +55,19 @@ void MainWindow::prepare()
 void MainWindow::connectPreparation()
 {
     connect(&m_document, &ServiceDocument::headsCame, &m_preparation, &Preparation::startAfresh);
-    connect(&m_preparation, &Preparation::changed, this, &MainWindow::followPreparation);
     // What was heard from a loudspeaker that is gone says nothing of the next.
     connect(&m_sound, &Sound::healthChanged, this, [this] {
-        if (!m_sound.isWorking())
-            m_preparation.say({.what = Preparing::Sound});
+        if (m_sound.isWorking())
+            return;
+        m_preparation.say({.what = Preparing::Sound});
+        setHeard(false);
     });
 }
 
-void MainWindow::followPreparation()
+void MainWindow::setHeard(bool heard)
 {
-    m_lanes->setHeard(m_preparation.of(Preparing::Sound).state == Prepared::State::Done);
+    m_heard = heard;
+    m_lanes->setHeard(heard);
 }
 
 }  // namespace app::desktop

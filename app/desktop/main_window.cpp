@@ -67,7 +67,7 @@ void MainWindow::buildPages()
     m_setup = new SetupPage{m_theme, m_document, m_preparation, m_zones, now};
     m_setup->setAddMenu(m_files->addMenu());
     m_lanes = new LanesPage{m_theme, m_session, m_sound, m_zones};
-    followPreparation();
+    m_lanes->setHeard(m_heard);
     m_pages->addWidget(m_setup);
     m_pages->addWidget(m_lanes);
     auto* body = new QWidget;
@@ -273,7 +273,8 @@ void MainWindow::beginRun()
 {
     m_session.leave();
     m_session.begin(m_document.services(), core::stagger::Preference::AsAsked, m_preparation.said());
-    m_preparation.startAfresh();
+    setHeard(m_preparation.of(Preparing::Sound).state == Prepared::State::Done);
+    m_preparation.startOver();
     followRun();
     showPage(Page::Lanes);
     m_lanes->settle();  // A start that was pressed twice has answered nothing yet.

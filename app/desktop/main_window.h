@@ -112,7 +112,7 @@ private:
     void checkSound();
     void prepare();
     void connectPreparation();
-    void followPreparation();
+    void setHeard(bool heard);
     void undo();
     void redo();
     [[nodiscard]] bool runs() const;
@@ -125,6 +125,7 @@ private:
     std::filesystem::path m_folder;
     ServiceDocument m_document;
     Preparation m_preparation;
+    bool m_heard = false;  ///< Somebody said that the alarms can be heard where they work.
     FileMenu* m_files;
     print::Printing* m_printing;
     Records* m_records;

@@ -23,4 +23,10 @@ void Preparation::startAfresh()
             say({.what = what});
 }
 
+void Preparation::startOver()
+{
+    startAfresh();
+    say({.what = Preparing::Sound});
+}
+
 }  // namespace app::desktop

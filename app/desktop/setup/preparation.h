@@ -29,8 +29,10 @@ public:
     /// All of it, in the order in which it is asked, to be kept with the run.
     [[nodiscard]] std::vector<Prepared> said() const { return {m_said.begin(), m_said.end()}; }
 
-    /// For other heads, or the next run. What was heard is still heard.
+    /// For other heads. What was heard is still heard.
     void startAfresh();
+    /// For the next run, all of it: since it was heard somebody may have turned the sound down.
+    void startOver();
 
 Q_SIGNALS:
     void changed();

@@ -201,6 +201,18 @@ TEST_F(BeforeTheStart, IsKeptWithTheRunAndNotWithTheNext)
         EXPECT_EQ(each.state, Prepared::State::Open);
 }
 
+TEST_F(BeforeTheStart, AsksBeforeEachRunWhetherTheAlarmsAreHeard)
+{
+    hear();
+    QTest::mouseClick(button("start"), Qt::LeftButton);
+    ASSERT_TRUE(rig.session->current());
+    EXPECT_EQ(rig.session->setup().prepared[0].state, Prepared::State::Done);
+    ASSERT_FALSE(rig.session->end());
+    rig.session->leave();
+    rig.find<QPushButton>("toSetup")->click();
+    EXPECT_TRUE(hint().contains(QStringLiteral("Sound"))) << hint().toStdString();
+}
+
 TEST_F(BeforeTheStart, LetsTheScreenTellAtOnceWhatNobodySaidTheyHear)
 {
     QTest::mouseClick(button("start"), Qt::LeftButton);
