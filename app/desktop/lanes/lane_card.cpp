@@ -220,6 +220,14 @@ QColor LaneCard::digitColour() const
     return pressing ? m_theme.colours().late : m_theme.colours().ink;
 }
 
+/// How wide the badge is; 0 without one. Some languages have long words for it.
+int LaneCard::badgeRoom() const
+{
+    const QString text = words::urgency(m_lane.urgency);
+    return text.isEmpty() ? 0
+                          : QFontMetrics{Theme::font(metrics::textSmall, true)}.horizontalAdvance(text) + 18;
+}
+
 void LaneCard::paintBadge(QPainter& painter, double right, double top) const
 {
     const QString text = words::urgency(m_lane.urgency);
@@ -228,9 +236,9 @@ void LaneCard::paintBadge(QPainter& painter, double right, double top) const
     const Colours& colours = m_theme.colours();
     const bool soon = m_lane.urgency == Urgency::Soon;
     painter.setFont(Theme::font(metrics::textSmall, true));
-    const double width = painter.fontMetrics().horizontalAdvance(text) + 18;
+    const int width = badgeRoom();
     const int height = Theme::scaled(24);
-    const QRectF box{right - width, top, width, static_cast<double>(height)};
+    const QRectF box{right - width, top, static_cast<double>(width), static_cast<double>(height)};
     painter.setPen(Qt::NoPen);
     painter.setBrush(soon ? colours.soon : colours.late);
     painter.drawRoundedRect(box, height / 2.0, height / 2.0);
@@ -271,12 +279,14 @@ void LaneCard::paintFull(QPainter& painter)
     const QRectF inside = QRectF{rect()}.adjusted(16, 10, -16, -8);
     paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
     const int title = Theme::scaled(26);
-    const QRectF titleBox{inside.left() + 38, inside.top(), inside.width() - 38 - Theme::scaled(62),
+    const QRectF titleBox{inside.left() + 38, inside.top(),
+                          inside.width() - 38 - std::max(Theme::scaled(62), badgeRoom() + 6),
                           static_cast<double>(title)};
     const double after = paintTitle(painter, titleBox, metrics::textLarge) + 12;
     paintTone(painter,
               QRectF{QPointF{after, titleBox.top()},
-                     QPointF{inside.right() - Theme::scaled(badgeWidth), titleBox.bottom()}});
+                     QPointF{inside.right() - std::max(Theme::scaled(badgeWidth), badgeRoom()),
+                             titleBox.bottom()}});
     paintBadge(painter, inside.right(), inside.top());
 
     const int below = Theme::scaled(62);
@@ -353,7 +363,7 @@ void LaneCard::paintCompact(QPainter& painter)
 {
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
     const bool tall = isTall(size());
-    const int badge = Theme::scaled(badgeWidth);
+    const int badge = std::max(Theme::scaled(badgeWidth), badgeRoom() + 6);
     const int title = compactTitle(size());
     const double titleWidth = inside.width() - 28 - (tall ? badge : 0);
     paintSwatch(painter, {inside.left(), inside.top() + (title - 14) / 2, 20, 14});
@@ -372,7 +382,11 @@ void LaneCard::paintCompact(QPainter& painter)
     else
         painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
                          words::stage(m_lane.stage));
-    paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - Theme::scaled(26));
+    // Red digits and a frame tell the same; nothing tells what is covered.
+    const double end =
+        digits.left() + QFontMetricsF{font}.horizontalAdvance(counts ? digitsText() : QString{});
+    if (tall || inside.right() - badgeRoom() > end)
+        paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - Theme::scaled(26));
 }
 
 }  // namespace app::desktop

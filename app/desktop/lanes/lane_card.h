@@ -37,6 +37,7 @@ private:
     void paintGround(QPainter& painter);
     void paintSwatch(QPainter& painter, const QRectF& box) const;
     void paintWindow(QPainter& painter, const QRectF& bar) const;
+    [[nodiscard]] int badgeRoom() const;
     void paintBadge(QPainter& painter, double right, double top) const;
     void paintTone(QPainter& painter, const QRectF& room) const;
     [[nodiscard]] static int digitPixels(const QSizeF& room, int least, double width);

@@ -9,6 +9,7 @@
 #include "app/desktop/lanes/notice.h"
 #include "app/desktop/lanes/now_panel.h"
 #include "app/desktop/lanes/outcome_panel.h"
+#include "app/desktop/lanes/pulse.h"
 #include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
@@ -26,9 +27,6 @@
 
 namespace app::desktop {
 namespace {
-
-/// Half a flash: a whole one takes twice as long, so nothing flashes more than once a second.
-constexpr int pulseMilliseconds = 1000;
 
 /// Whoever stands before the screen has answered by then, and is not startled.
 constexpr std::chrono::duration<double> unheeded{5};
@@ -67,11 +65,11 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_outcome{new OutcomePanel}
     , m_corrections{new Corrections{theme}}
     , m_help{new HelpSheet{theme, HelpFor::Lanes}}
+    , m_pulse{new Pulse{this}}
 {
     setObjectName(QStringLiteral("lanesPage"));
     build();
     connectParts();
-    m_pulse.setInterval(pulseMilliseconds);
     connectSettling();
 }
 
@@ -147,7 +145,7 @@ void LanesPage::connectParts()
     connect(m_reason, &ReasonBand::listClosed, this, &LanesPage::takeFocus);
     connect(m_reason, &ReasonBand::chosen, this, &LanesPage::choose);
     connect(m_choices, &session::ChoiceSearch::changed, this, &LanesPage::refresh);
-    connect(&m_pulse, &QTimer::timeout, this, &LanesPage::insist);
+    connect(m_pulse, &Pulse::changed, this, &LanesPage::insist);
 }
 
 void LanesPage::refresh()
@@ -216,15 +214,15 @@ void LanesPage::showAlarms(const view::NowView& now)
 {
     const auto alarm = view::alarmView(m_session.services(), m_session.state(), m_session.alarms());
     const bool insists = alarm && alarm->alarm.kind != core::alarm::Kind::GetReady;
-    if (insists != m_pulse.isActive())
-        insists ? m_pulse.start() : m_pulse.stop();
     const bool taken = alarm && takesWindow(*alarm, now);
     if (taken)
         showAlert(*alarm, now);
     const bool changed = taken == m_alert->isHidden();
     m_alert->setVisible(taken);
     m_now->setVisible(!taken || !now.main || !m_alert->answers(now.main->prompt));
-    m_now->setInsisting(insists && !taken, m_lit);
+    m_insists = insists;
+    m_pulse->setBeating(insists);
+    insist();
     if (changed)
         takeFocus();
 }
@@ -232,7 +230,6 @@ void LanesPage::showAlarms(const view::NowView& now)
 void LanesPage::showAlert(const view::AlarmView& alarm, const view::NowView& now)
 {
     m_alert->showAlarm(alarm, now, m_clock);
-    m_alert->setLit(m_lit);
 }
 
 /// A picture is drawn again when an answer came or now moved by a pixel.
@@ -335,9 +332,8 @@ void LanesPage::mute()
 
 void LanesPage::insist()
 {
-    m_lit = !m_lit;
-    m_alert->setLit(m_lit);
-    m_now->setInsisting(m_alert->isHidden(), m_lit);
+    m_alert->setLit(m_pulse->isLit());
+    m_now->setInsisting(m_insists && m_alert->isHidden(), m_pulse->isLit());
 }
 
 bool LanesPage::answer(const core::run::Answer& answer)

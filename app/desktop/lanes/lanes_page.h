@@ -28,6 +28,7 @@ class MorePanel;
 class Notice;
 class NowPanel;
 class OutcomePanel;
+class Pulse;
 class ReasonBand;
 
 /// The lanes while they run: the one thing to do now, every lane, and the
@@ -145,8 +146,8 @@ private:
     QString m_chosen;               ///< Said with the change that it made, until something else happens.
     std::size_t m_chosenFacts = 0;  ///< How many facts there were then.
     QTimer m_settling;
-    QTimer m_pulse;
-    bool m_lit = false;
+    Pulse* m_pulse;
+    bool m_insists = false;
     bool m_far = false;
     std::optional<session::RunId> m_runDrawn;
     std::size_t m_factsDrawn = 0;

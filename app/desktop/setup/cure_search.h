@@ -29,6 +29,7 @@ public:
     /// the same services a minute ago, stays until it is found again.
     void ask(core::stagger::Question question, core::stagger::NoPlan reason);
     void forget();
+    [[nodiscard]] bool isBusy() const { return m_work.isBusy(); }
 
     [[nodiscard]] Standing standing() const { return m_standing; }
     [[nodiscard]] const std::vector<core::stagger::Cure>& cures() const { return m_cures; }

@@ -16,6 +16,7 @@ public:
     /// `plan` is a plan of `question`.
     void ask(core::stagger::Question question, core::stagger::Plan plan);
     void forget() { m_work.forget(); }
+    [[nodiscard]] bool isBusy() const { return m_work.isBusy(); }
 
 Q_SIGNALS:
     /// Not for a plan that breaks limits.

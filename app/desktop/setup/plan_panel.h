@@ -36,6 +36,12 @@ public:
     [[nodiscard]] Standing standing() const { return m_standing; }
     [[nodiscard]] const std::optional<core::stagger::Plan>& plan() const { return m_plan; }
     [[nodiscard]] WallClock clock() const;
+    /// Something that is going to be shown is being worked out, or is about to be.
+    [[nodiscard]] bool isAtWork() const
+    {
+        return m_pause.isActive() || m_planner.isBusy() || m_forecaster.isBusy() || m_cures.isBusy()
+            || m_wish.isBusy();
+    }
 
     /// The plan of what is typed, once there is one.
     [[nodiscard]] std::optional<print::PlanToPrint> toPrint() const;

@@ -240,7 +240,12 @@ QWidget* SetupPage::makeFoot(const Theme& theme)
     m_start->setMinimumHeight(metrics::target);
     m_start->setFont(Theme::font(metrics::textLarge, true));
     const auto sign = [this, &theme] {
-        m_start->setIcon(theme.icon(QStringLiteral("start"), theme.colours().onAction));
+        QIcon icon = theme.icon(QStringLiteral("start"), theme.colours().onAction);
+        // Else nothing is seen of it where the button has no ground of its own.
+        const QIcon still = theme.icon(QStringLiteral("start"), theme.colours().quietInk);
+        for (const QSize& size : still.availableSizes())
+            icon.addPixmap(still.pixmap(size), QIcon::Disabled);
+        m_start->setIcon(icon);
     };
     sign();
     connect(&theme, &Theme::changed, m_start, sign);

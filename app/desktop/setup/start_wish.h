@@ -32,6 +32,8 @@ public:
     void letGo();
 
     [[nodiscard]] bool isOn() const { return m_zone.has_value(); }
+    /// Something of it is being worked out.
+    [[nodiscard]] bool isBusy() const { return m_planner.isBusy() || m_ranges.isBusy(); }
     [[nodiscard]] const std::optional<view::TaskId>& zone() const { return m_zone; }
     [[nodiscard]] int minutes() const { return m_minutes; }
 

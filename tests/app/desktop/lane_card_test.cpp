@@ -1,6 +1,7 @@
 #include "app/desktop/lanes/lane_card.h"
 
 #include "app/desktop/lanes/lanes_grid.h"
+#include "app/desktop/language.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 
@@ -80,6 +81,37 @@ TEST(LaneCard, LooksOtherWhenItIsDueThanWhenItIsCalm)
     card.showLane(lane, 0, {});
 
     EXPECT_NE(calm, card.grab().toImage());
+}
+
+/// What of a compact card lies behind its digits is of one colour: nothing is drawn there.
+bool isEmptyBehindDigits(const LaneCard& card, const QImage& drawn)
+{
+    const QFontMetrics metrics{Theme::exactFont(LaneCard::compactDigits(card.size()), true)};
+    const QRect behind{QPoint{14 + metrics.horizontalAdvance(QStringLiteral("+0:15")), card.height() / 2},
+                       QPoint{card.width() - 8, card.height() - 8}};
+    for (int y = behind.top(); y < behind.bottom(); ++y)
+        for (int x = behind.left(); x < behind.right(); ++x)
+            if (drawn.pixel(x, y) != drawn.pixel(behind.topLeft()))
+                return false;
+    return true;
+}
+
+TEST(LaneCard, HasNoBadgeWhereItsWordWouldCoverTheDigits)
+{
+    Theme theme{*qApp};
+    LaneCard card{theme, true};
+    card.resize(190, 78);
+    app::view::LaneView lane = developing();
+    lane.left = core::measure::Seconds{-15};
+    lane.urgency = app::view::Urgency::Due;
+    card.showLane(lane, 0, {});
+    EXPECT_FALSE(isEmptyBehindDigits(card, card.grab().toImage())) << "\"now\" has room";
+
+    language::use(QStringLiteral("fr"));
+    EXPECT_TRUE(isEmptyBehindDigits(card, card.grab().toImage())) << "\"maintenant\" has none";
+    card.resize(300, 78);
+    EXPECT_FALSE(isEmptyBehindDigits(card, card.grab().toImage()));
+    language::use(QStringLiteral("en"));
 }
 
 TEST(LanesGrid, KnowsItsLeastHeightForAnyWidthWhateverItsOwn)

@@ -23,7 +23,7 @@ std::chrono::milliseconds HandClock::until(Instant moment) const
                       std::chrono::milliseconds{5});
 }
 
-Rig::Rig()
+Rig::Rig(const Dress& dress)
     : theme{std::make_unique<app::desktop::Theme>(*qobject_cast<QApplication*>(QCoreApplication::instance()))}
     , settings{std::make_unique<QSettings>(folder.filePath(QStringLiteral("window.ini")),
                                            QSettings::IniFormat)}
@@ -33,6 +33,8 @@ Rig::Rig()
                                        .zones = std::make_shared<app::session::QtTimeZones>(),
                                        .plansApart = false})}
 {
+    if (dress)
+        dress(*theme);
     openWindow();
 }
 

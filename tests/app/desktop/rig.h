@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QTemporaryDir>
 
+#include <functional>
 #include <memory>
 
 /// A whole window without a disk, a device or a clock of its own.
@@ -51,7 +52,10 @@ public:
 
 class Rig {
 public:
-    Rig();
+    using Dress = std::function<void(app::desktop::Theme&)>;
+
+    /// `dress` chooses the look before there is a window, for to dress one again takes as long as to make it.
+    explicit Rig(const Dress& dress = {});
     ~Rig();
 
     /// Puts a new window where the old one was, as if the program had been started again.

@@ -3,12 +3,12 @@
 #include "app/desktop/records/records_window.h"
 #include "tests/app/desktop/pictures/scenes.h"
 #include "tests/app/desktop/pictures/sheet.h"
+#include "tests/app/desktop/pictures/stage.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
 #include <QPainter>
-#include <QTest>
 
 #include <cstdio>
 
@@ -24,8 +24,10 @@ struct Wanted {
     QStringList themes;
     QStringList sizes;
     int text = 100;
+    QString language;
     QSizeF paper;  ///< In 1/96 inch; empty for pictures of the window.
     bool sheets = false;
+    QStringList looks;  ///< Whose sheets; empty for all.
 };
 
 QSize sizeOf(const QString& size)
@@ -71,39 +73,41 @@ bool drawPaper(const pictures::Scene& scene, const Wanted& wanted)
 
 bool draw(const pictures::Scene& scene, const Wanted& wanted)
 {
-    rig::Rig rig;
-    if (wanted.text != 100) {
-        rig.theme->setTextSize(wanted.text);
-        rig.openWindow();
-    }
-    rig.window->resize(sizeOf(wanted.sizes.front()));
-    scene.stage(rig);
+    pictures::Look look{wanted.language, wanted.themes.front(), sizeOf(wanted.sizes.front()), wanted.text};
+    pictures::Stage stage{scene, look};
     for (const QString& size : wanted.sizes)
         for (const QString& theme : wanted.themes) {
-            rig.theme->choose(pictures::choiceOf(theme));
-            QWidget& shown = pictures::shownBy(rig);
-            shown.resize(sizeOf(size));
-            QTest::qWait(150);
+            look.theme = theme;
+            look.size = sizeOf(size);
             const QString name = wanted.sizes.size() == 1
                 ? QStringLiteral("%1-%2.png").arg(scene.name, theme)
                 : QStringLiteral("%1-%2-%3.png").arg(scene.name, theme, size);
-            if (!shown.grab().save(wanted.folder.filePath(name)))
+            if (!stage.picture(look).save(wanted.folder.filePath(name)))
                 return false;
             std::printf("%s\n", qPrintable(wanted.folder.filePath(name)));
         }
     return true;
 }
 
-bool drawSheets(const QDir& folder)
+bool drawSheets(const Wanted& wanted)
 {
-    constexpr int quality = 40;
     for (const pictures::Look& look : pictures::looks()) {
-        const QString path = folder.filePath(look.name() + QStringLiteral(".jpg"));
-        if (!pictures::sheetOf(look).save(path, "jpg", quality))
+        if (!wanted.looks.isEmpty() && !wanted.looks.contains(look.name()))
+            continue;
+        const QString path = wanted.folder.filePath(look.name() + QStringLiteral(".jpg"));
+        if (!pictures::write(pictures::sheetOf(look), path))
             return false;
         std::printf("%s\n", qPrintable(path));
     }
     return true;
+}
+
+QString looksInWords()
+{
+    QStringList names;
+    for (const pictures::Look& look : pictures::looks())
+        names << look.name();
+    return names.join(QStringLiteral(", "));
 }
 
 Wanted read(const QStringList& arguments)
@@ -121,7 +125,9 @@ Wanted read(const QStringList& arguments)
           QStringLiteral("1280x800")},
          {QStringLiteral("paper"), QStringLiteral("What each scene would print instead, on A4 or Letter."),
           QStringLiteral("SIZE")},
-         {QStringLiteral("sheets"), QStringLiteral("All scenes on one sheet for each theme instead.")},
+         {QStringLiteral("sheets"), QStringLiteral("All scenes on a sheet for each look instead.")},
+         {QStringLiteral("looks"), QStringLiteral("Which sheets, of %1.").arg(looksInWords()),
+          QStringLiteral("NAMES")},
          {QStringLiteral("text"), QStringLiteral("Its size in percent."), QStringLiteral("PERCENT"),
           QStringLiteral("100")},
          {QStringLiteral("language"), QStringLiteral("en, de, fr, es."), QStringLiteral("CODE"),
@@ -136,8 +142,10 @@ Wanted read(const QStringList& arguments)
             list("themes"),
             list("sizes"),
             parser.value(QStringLiteral("text")).toInt(),
+            parser.value(QStringLiteral("language")),
             paperOf(parser.value(QStringLiteral("paper"))),
-            parser.isSet(QStringLiteral("sheets"))};
+            parser.isSet(QStringLiteral("sheets")),
+            list("looks")};
 }
 
 }  // namespace
@@ -149,7 +157,7 @@ int main(int argc, char* argv[])
     const QApplication application{argc, argv};
     const Wanted wanted = read(QApplication::arguments());
     if (wanted.sheets)
-        return drawSheets(wanted.folder) ? 0 : 1;
+        return drawSheets(wanted) ? 0 : 1;
     for (const pictures::Scene& scene : pictures::scenes())
         if (wanted.scenes.isEmpty() || wanted.scenes.contains(scene.name))
             if (!(wanted.paper.isEmpty() ? draw(scene, wanted) : drawPaper(scene, wanted)))

@@ -1,35 +1,35 @@
 #pragma once
 
-#include "app/desktop/look/theme.h"
+#include "tests/app/desktop/pictures/look.h"
+#include "tests/app/desktop/pictures/scenes.h"
 
 #include <QImage>
-#include <QStringList>
-
-#include <vector>
 
 /// All scenes on one sheet of small pictures, to be looked over by a person and compared by a test.
 namespace pictures {
 
-struct Look {
-    QString language = QStringLiteral("en");
-    QString theme = QStringLiteral("light");  ///< light, dark, contrast or dark-contrast.
-    QSize size{1024, 700};                    ///< Of the window.
-    int text = 100;                           ///< In percent.
-
-    /// As the sheet's file is called, without an ending.
-    [[nodiscard]] QString name() const;
-};
-
-/// Those that are kept in docs/images/sheets: English in every theme.
-std::vector<Look> looks();
-
-app::desktop::Theme::Choice choiceOf(const QString& theme);
+/// The scene as it is on a sheet.
+QImage smallPicture(const Scene& scene, const Look& look);
 
 /// The scenes in their order, four in a row, each with its name below.
 QImage sheetOf(const Look& look);
 
-/// The scenes whose pictures are not the same for the eye, and by how much; a sheet of another size is other
-/// as a whole.
-QStringList differences(const QImage& one, const QImage& other);
+/// How large the sheet of a look is, with all scenes.
+QSize sheetSize(const Look& look);
+
+/// Into a file that is small enough to be kept.
+bool write(const QImage& sheet, const QString& path);
+
+/// A small picture as it comes out of such a file.
+QImage packed(const QImage& picture);
+
+/// The picture of one of the scenes, cut out of a sheet.
+QImage cutOut(const QImage& sheet, std::size_t scene, const Look& look);
+
+/// Of a hundred parts of two pictures so many are not the same for the eye.
+double otherness(const QImage& one, const QImage& other);
+
+/// What does not count yet: how a sheet is packed and letters are smoothed makes less.
+constexpr double mostOther = 0;
 
 }  // namespace pictures

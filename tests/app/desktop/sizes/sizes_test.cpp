@@ -31,9 +31,7 @@ protected:
 TEST_P(Sizes, LeaveNothingCut)
 {
     for (const pictures::Scene& scene : pictures::scenes()) {
-        rig::Rig rig;
-        rig.theme->setTextSize(GetParam().text);
-        rig.openWindow();
+        rig::Rig rig{[](app::desktop::Theme& theme) { theme.setTextSize(GetParam().text); }};
         scene.stage(rig);
         for (const QSize& size : {QSize{1024, 700}, QSize{1280, 800}, QSize{1920, 1080}, QSize{3840, 2160}}) {
             QWidget& shown = pictures::shownBy(rig);
