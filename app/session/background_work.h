@@ -1,21 +1,18 @@
 #pragma once
 
+#include "app/session/worker.h"
+
 #include <QObject>
 
 #include <atomic>
-#include <condition_variable>
 #include <functional>
 #include <memory>
 #include <mutex>
-#include <thread>
 
 namespace app::session {
 
 /// Works something out in a thread of its own, so that whoever asks never waits. Only what was begun last is
 /// delivered; what was begun before it is stopped. The thread is there from the first work on.
-///
-/// What is handed over lies under a lock of the standard library and never in an event of Qt's, whose own
-/// locks the thread sanitizer cannot see.
 class BackgroundWork : public QObject {
     Q_OBJECT
 
@@ -34,7 +31,7 @@ public:
     /// Whatever is being worked out is not wanted any more.
     void forget();
 
-    [[nodiscard]] bool isBusy() const { return m_busy; }
+    [[nodiscard]] bool isBusy() const { return m_job != nullptr; }
 
 private:
     /// One thing that was begun.
@@ -42,22 +39,15 @@ private:
         Work work;
         /// What was handed to the work may outlive it.
         std::shared_ptr<std::atomic<bool>> stopped = std::make_shared<std::atomic<bool>>(false);
-        Deliver deliver{};  ///< Once it is worked out.
+        Deliver deliver{};  ///< Once it is worked out. Guarded by `m_guard`.
     };
 
-    void run();
+    void workOut(Job& job);
     Q_INVOKABLE void deliver();
 
-    std::shared_ptr<Job>
-        m_job;  ///< What was begun last and is not delivered; this object's thread alone has it.
-    bool m_busy = false;
-
+    std::shared_ptr<Job> m_job;  ///< What was begun last and is not delivered.
     std::mutex m_guard;
-    std::condition_variable m_changed;
-    std::shared_ptr<Job> m_next;  ///< Not taken up yet.
-    std::shared_ptr<Job> m_done;  ///< Worked out, not delivered.
-    bool m_over = false;
-    std::thread m_thread;
+    Worker m_worker;  ///< Last, for it uses all the others.
 };
 
 }  // namespace app::session

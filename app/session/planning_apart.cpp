@@ -7,19 +7,12 @@ namespace app::session {
 PlanningApart::PlanningApart(core::run::Planner planner, std::function<void()> found)
     : m_planner{std::move(planner)}
     , m_found{std::move(found)}
-    , m_thread{[this] { work(); }}
 {
 }
 
 PlanningApart::~PlanningApart()
 {
     forget();
-    {
-        const std::lock_guard guard{m_guard};
-        m_over = true;
-    }
-    m_changed.notify_all();
-    m_thread.join();
 }
 
 PlanningApart::Look::Look(PlanningApart& planning, bool first)
@@ -68,11 +61,7 @@ void PlanningApart::begin(const core::stagger::Question& question, const core::s
     m_search->budget.stop = [search = m_search.get(), theirs = budget.stop] {
         return search->stopped || (theirs && theirs());
     };
-    {
-        const std::lock_guard guard{m_guard};
-        m_next = m_search;
-    }
-    m_changed.notify_all();
+    m_worker.give([this, search = m_search] { solve(*search); });
 }
 
 void PlanningApart::forget()
@@ -80,8 +69,7 @@ void PlanningApart::forget()
     if (!m_search)
         return;
     m_search->stopped = true;
-    const std::lock_guard guard{m_guard};
-    m_next.reset();
+    m_worker.drop();
     m_search.reset();
 }
 
@@ -102,31 +90,23 @@ void PlanningApart::waitForAnswer()
     std::unique_lock guard{m_guard};
     const auto isThere = [this] { return m_search->answer.has_value(); };
     if (m_first)
-        m_changed.wait(guard, isThere);
+        m_answered.wait(guard, isThere);
     else
-        m_changed.wait_until(guard, m_until, isThere);
+        m_answered.wait_until(guard, m_until, isThere);
 }
 
-void PlanningApart::work()
+void PlanningApart::solve(Search& search)
 {
-    std::unique_lock guard{m_guard};
-    for (;;) {
-        m_changed.wait(guard, [this] { return m_over || m_next; });
-        if (m_over)
-            return;
-        const std::shared_ptr<Search> search = std::exchange(m_next, nullptr);
-        guard.unlock();
-        std::optional<PlanAnswer> answer = m_planner(search->question, search->budget);
-        guard.lock();
-        // One that was stopped knows nothing. Nobody would hear of it either.
-        if (search->stopped)
-            continue;
-        search->answer = std::move(answer);
-        m_changed.notify_all();
-        guard.unlock();
-        m_found();
-        guard.lock();
+    std::optional<PlanAnswer> answer = m_planner(search.question, search.budget);
+    // One that was stopped knows nothing. Nobody would hear of it either.
+    if (search.stopped)
+        return;
+    {
+        const std::lock_guard guard{m_guard};
+        search.answer = std::move(answer);
     }
+    m_answered.notify_all();
+    m_found();
 }
 
 }  // namespace app::session

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/session/worker.h"
 #include "core/run/run.h"
 
 #include <atomic>
@@ -9,7 +10,6 @@
 #include <memory>
 #include <mutex>
 #include <optional>
-#include <thread>
 
 namespace app::session {
 
@@ -69,7 +69,7 @@ private:
     };
 
     void begin(const core::stagger::Question& question, const core::stagger::Budget& budget);
-    void work();
+    void solve(Search& search);
     std::optional<PlanAnswer> answered();
     void waitForAnswer();
 
@@ -84,10 +84,8 @@ private:
     std::shared_ptr<Search> m_search;  ///< What is worked out, or was and was not asked for since.
 
     std::mutex m_guard;
-    std::condition_variable m_changed;
-    std::shared_ptr<Search> m_next;  ///< For the other thread to take up. Guarded.
-    bool m_over = false;             ///< Guarded.
-    std::thread m_thread;            ///< Last, for it uses all the others.
+    std::condition_variable m_answered;
+    Worker m_worker;  ///< Last, for it uses all the others.
 };
 
 }  // namespace app::session
