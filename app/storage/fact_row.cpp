@@ -1,13 +1,11 @@
 #include "app/storage/fact_row.h"
 
 #include "app/storage/seal.h"
+#include "app/storage/words.h"
 
 #include <algorithm>
-#include <array>
 #include <sstream>
 #include <string>
-#include <string_view>
-#include <utility>
 
 namespace app::storage {
 
@@ -19,8 +17,7 @@ using core::run::Verdict;
 
 namespace {
 
-/// What stands in the file. A word is never given another meaning.
-constexpr std::array<std::pair<FactKind, std::string_view>, 10> kindWords{{
+constexpr Words<FactKind, 10> kindWords{{
     {FactKind::Started, "started"},
     {FactKind::Finished, "finished"},
     {FactKind::Looked, "looked"},
@@ -33,13 +30,13 @@ constexpr std::array<std::pair<FactKind, std::string_view>, 10> kindWords{{
     {FactKind::Noted, "noted"},
 }};
 
-constexpr std::array<std::pair<Verdict, std::string_view>, 3> verdictWords{{
+constexpr Words<Verdict, 3> verdictWords{{
     {Verdict::Leave, "leave"},
     {Verdict::Again, "again"},
     {Verdict::RinseNow, "rinse now"},
 }};
 
-constexpr std::array<std::pair<Outcome, std::string_view>, 6> outcomeWords{{
+constexpr Words<Outcome, 6> outcomeWords{{
     {Outcome::AsWanted, "as wanted"},
     {Outcome::TooLight, "too light"},
     {Outcome::TooDark, "too dark"},
@@ -47,24 +44,6 @@ constexpr std::array<std::pair<Outcome, std::string_view>, 6> outcomeWords{{
     {Outcome::TooCool, "too cool"},
     {Outcome::Uneven, "uneven"},
 }};
-
-template <typename Words, typename Value>
-std::string wordOf(const Words& words, Value value)
-{
-    const auto found =
-        std::find_if(words.begin(), words.end(), [&](const auto& word) { return word.first == value; });
-    return std::string{found->second};
-}
-
-template <typename Words>
-auto valueOf(const Words& words, const std::string& text) -> std::optional<decltype(words.front().first)>
-{
-    const auto found =
-        std::find_if(words.begin(), words.end(), [&](const auto& word) { return word.second == text; });
-    if (found == words.end())
-        return std::nullopt;
-    return found->first;
-}
 
 std::int64_t secondsOf(core::measure::Instant moment)
 {

@@ -2,11 +2,9 @@
 
 #include "app/storage/run_rows.h"
 #include "app/storage/seal.h"
+#include "app/storage/words.h"
 
-#include <algorithm>
-#include <array>
 #include <string>
-#include <string_view>
 #include <utility>
 
 namespace app::storage {
@@ -20,25 +18,18 @@ namespace {
 
 using State = Prepared::State;
 
-/// What stands in the file. A word is never given another meaning.
-constexpr std::array<std::pair<Preparing, std::string_view>, 4> preparingWords{{
+constexpr Words<Preparing, 4> preparingWords{{
     {Preparing::Sound, "sound"},
     {Preparing::Tests, "tests"},
     {Preparing::Protection, "protection"},
     {Preparing::Bowls, "bowls"},
 }};
 
-constexpr std::array<std::pair<State, std::string_view>, 3> stateWords{{
+constexpr Words<State, 3> stateWords{{
     {State::Open, "open"},
     {State::Done, "done"},
     {State::Skipped, "skipped"},
 }};
-
-template <typename Words, typename Value>
-std::string preparedWordOf(const Words& words, Value value)
-{
-    return std::string{std::ranges::find(words, value, &Words::value_type::first)->second};
-}
 
 std::optional<std::int64_t> secondsSaid(const Prepared& prepared)
 {
@@ -50,8 +41,8 @@ std::optional<std::int64_t> secondsSaid(const Prepared& prepared)
 /// All columns but the seal. What is in words comes last, for it may hold anything.
 std::int64_t sealOfPrepared(RunId run, std::int64_t place, const Prepared& prepared)
 {
-    std::string text = std::to_string(place) + '\n' + preparedWordOf(preparingWords, prepared.what) + '\n'
-        + preparedWordOf(stateWords, prepared.state) + '\n';
+    std::string text = std::to_string(place) + '\n' + wordOf(preparingWords, prepared.what) + '\n'
+        + wordOf(stateWords, prepared.state) + '\n';
     if (const auto at = secondsSaid(prepared))
         text += std::to_string(*at);
     return sealOf(numberOf(run), text + '\n' + prepared.why);
@@ -60,13 +51,11 @@ std::int64_t sealOfPrepared(RunId run, std::int64_t place, const Prepared& prepa
 /// Nothing where it is of words that nobody wrote.
 std::optional<Prepared> preparedIn(const Statement& row)
 {
-    const auto* const what =
-        std::ranges::find(preparingWords, row.text(1), &std::pair<Preparing, std::string_view>::second);
-    const auto* const state =
-        std::ranges::find(stateWords, row.text(2), &std::pair<State, std::string_view>::second);
-    if (what == preparingWords.end() || state == stateWords.end())
+    const auto what = valueOf(preparingWords, row.text(1));
+    const auto state = valueOf(stateWords, row.text(2));
+    if (!what || !state)
         return std::nullopt;
-    Prepared prepared{.what = what->first, .state = state->first, .why = row.text(4)};
+    Prepared prepared{.what = *what, .state = *state, .why = row.text(4)};
     if (const auto at = row.numberIfAny(3))
         prepared.at = core::measure::Instant{core::measure::Seconds{*at}};
     return prepared;
@@ -82,8 +71,8 @@ Database::Result<void> insertPrepared(Database& database, RunId run, const std::
         const auto number = static_cast<std::int64_t>(place);
         statement.bind(1, numberOf(run))
             .bind(2, number)
-            .bind(3, preparedWordOf(preparingWords, prepared[place].what))
-            .bind(4, preparedWordOf(stateWords, prepared[place].state))
+            .bind(3, wordOf(preparingWords, prepared[place].what))
+            .bind(4, wordOf(stateWords, prepared[place].state))
             .bind(5, secondsSaid(prepared[place]))
             .bind(6, prepared[place].why)
             .bind(7, sealOfPrepared(run, number, prepared[place]));

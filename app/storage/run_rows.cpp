@@ -2,9 +2,9 @@
 
 #include "app/storage/prepared_rows.h"
 #include "app/storage/seal.h"
+#include "app/storage/words.h"
 
 #include <algorithm>
-#include <array>
 #include <string_view>
 #include <utility>
 
@@ -17,25 +17,11 @@ using session::StoredRun;
 
 namespace {
 
-constexpr std::array<std::pair<Preference, std::string_view>, 3> preferenceWords{{
+constexpr Words<Preference, 3> preferenceWords{{
     {Preference::AsAsked, "as asked"},
     {Preference::StartLate, "start late"},
     {Preference::EndEarly, "end early"},
 }};
-
-std::string wordOf(Preference preference)
-{
-    const auto* const found = std::find_if(preferenceWords.begin(), preferenceWords.end(),
-                                           [&](const auto& word) { return word.first == preference; });
-    return std::string{found->second};
-}
-
-Preference preferenceOf(const std::string& text)
-{
-    const auto* const found = std::find_if(preferenceWords.begin(), preferenceWords.end(),
-                                           [&](const auto& word) { return word.second == text; });
-    return found == preferenceWords.end() ? Preference::AsAsked : found->first;
-}
 
 core::measure::Instant instantOf(std::int64_t seconds)
 {
@@ -49,8 +35,8 @@ constexpr const char* runColumns =
 /// said before.
 std::int64_t sealOfRun(const NewRun& run, std::int64_t prepared)
 {
-    std::string text = wordOf(run.preference) + '\n' + std::to_string(run.began.time_since_epoch().count())
-        + '\n' + std::to_string(int{run.simulated});
+    std::string text = wordOf(preferenceWords, run.preference) + '\n'
+        + std::to_string(run.began.time_since_epoch().count()) + '\n' + std::to_string(int{run.simulated});
     // A column that came later has no part in the seals of what was written before it.
     if (prepared != 0)
         text += '\n' + std::to_string(prepared);
@@ -109,7 +95,7 @@ Database::Result<StoredRun> readRun(Database& database, const Statement& row)
 {
     StoredRun stored;
     stored.id = RunId{row.number(0)};
-    stored.run.preference = preferenceOf(row.text(1));
+    stored.run.preference = valueOf(preferenceWords, row.text(1)).value_or(Preference::AsAsked);
     stored.run.began = instantOf(row.number(2));
     stored.run.simulated = row.number(3) != 0;
     if (const auto ended = row.numberIfAny(4))
@@ -170,7 +156,7 @@ Database::Result<RunId> insertRun(Database& database, const NewRun& run)
     Statement statement{
         database, "INSERT INTO run (preference, began, simulated, seal, prepared) VALUES (?, ?, ?, ?, ?)"};
     const auto prepared = static_cast<std::int64_t>(run.prepared.size());
-    statement.bind(1, wordOf(run.preference))
+    statement.bind(1, wordOf(preferenceWords, run.preference))
         .bind(2, std::int64_t{run.began.time_since_epoch().count()})
         .bind(3, std::int64_t{run.simulated})
         .bind(4, sealOfRun(run, prepared))
