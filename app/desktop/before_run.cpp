@@ -5,8 +5,6 @@
 #include "app/desktop/sound_check.h"
 #include "app/session/cautions.h"
 
-#include <algorithm>
-
 namespace app::desktop {
 
 void MainWindow::showCautions()
@@ -17,10 +15,7 @@ void MainWindow::showCautions()
 /// Before the first run on a person the cautions are read.
 bool MainWindow::passCautions()
 {
-    const bool person = std::ranges::any_of(m_document.services(), [](const auto& service) {
-        return service.head.kind == core::service::HeadKind::Person;
-    });
-    if (!person || session::cautionsWereShown(m_folder))
+    if (!core::service::isOnPerson(m_document.services()) || session::cautionsWereShown(m_folder))
         return true;
     if (CautionsDialog{CautionsDialog::Occasion::BeforeRun, this}.exec() != QDialog::Accepted)
         return false;

@@ -52,11 +52,6 @@ private:
     std::vector<core::run::NextTime> m_notes;
 };
 
-bool isOnPerson(const Service& service)
-{
-    return service.head.kind == core::service::HeadKind::Person;
-}
-
 bool isOf(const TaskId& task, CoatPlace place)
 {
     return task.service == place.service && task.coat == place.coat;
@@ -217,7 +212,7 @@ RecordCard recordCard(const core::run::Setup& setup, std::span<const Fact> facts
                     .heads = {},
                     .changes = {},
                     .prepared = setup.prepared,
-                    .onPerson = std::ranges::any_of(setup.services, &isOnPerson)};
+                    .onPerson = core::service::isOnPerson(setup.services)};
     const std::vector<Fact> standing = core::run::standingFacts(facts);
     if (const auto end = std::ranges::find(standing, FactKind::Ended, &Fact::kind); end != standing.end()) {
         card.until = end->happened;

@@ -3,6 +3,7 @@
 #include "core/measure/harm.h"
 #include "core/measure/time.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -209,5 +210,12 @@ struct Service {
 
     friend bool operator==(const Service&, const Service&) = default;
 };
+
+/// Whether one of the heads is a person's: then it is their skin too.
+[[nodiscard]] inline bool isOnPerson(const std::vector<Service>& services)
+{
+    return std::ranges::any_of(services,
+                               [](const Service& service) { return service.head.kind == HeadKind::Person; });
+}
 
 }  // namespace core::service

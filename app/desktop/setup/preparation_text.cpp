@@ -10,7 +10,6 @@
 namespace app::desktop::preparation_text {
 namespace {
 
-using core::service::HeadKind;
 using core::service::Service;
 using core::stagger::PlannedTask;
 using core::stagger::TaskKind;
@@ -18,12 +17,6 @@ using core::stagger::TaskKind;
 struct PreparationText {
     Q_DECLARE_TR_FUNCTIONS(PreparationText)
 };
-
-bool onPerson(const std::vector<Service>& services)
-{
-    return std::ranges::any_of(services,
-                               [](const Service& service) { return service.head.kind == HeadKind::Person; });
-}
 
 struct Bowl {
     std::size_t service;
@@ -48,8 +41,8 @@ QString name(Preparing what, const std::vector<Service>& services)
     switch (what) {
     case Preparing::Sound: return PreparationText::tr("Sound");
     case Preparing::Tests:
-        return onPerson(services) ? PreparationText::tr("Skin and strand tests")
-                                  : PreparationText::tr("Strand test");
+        return isOnPerson(services) ? PreparationText::tr("Skin and strand tests")
+                                    : PreparationText::tr("Strand test");
     case Preparing::Protection: return PreparationText::tr("Gloves, apron, air");
     case Preparing::Bowls: return PreparationText::tr("Bowls in order");
     }
@@ -91,7 +84,7 @@ QString about(Preparing what, const std::vector<Service>& services, const QStrin
             "Play each alarm and listen from where you work. As long as nobody has heard them, "
             "every step that is due fills the screen at once.");
     case Preparing::Tests:
-        return onPerson(services)
+        return isOnPerson(services)
             ? PreparationText::tr(
                 "Which tests there are, when they are made and who reads them is said by the "
                 "product's leaflet, by local rules and by licensed practice. Having them written "
