@@ -48,6 +48,9 @@ Edit plainEdit(CureStep step, measure::Harm change, std::function<void(Services&
 /// "Let Ends ..." or, where there are several coats or heads, "Second coat: let Ends ...".
 Sentence placed(const Services& services, const TaskId& task, Sentence sentence);
 
+/// How far a clock time is moved at most.
+inline constexpr Seconds furthestMove = std::chrono::hours{24};
+
 /// Hundredths of change: so much a minute.
 measure::Harm perMinute(std::int64_t rate, Seconds length);
 

@@ -21,9 +21,6 @@ constexpr std::int64_t calling = 10 * somebodyMore;
 constexpr std::int64_t basin = 20 * somebodyMore;
 constexpr Seconds minute{60};
 
-/// How far a clock time is moved at most.
-constexpr Seconds furthest{24 * 3600};
-
 service::Coat& coatIn(Services& services, const TaskId& id)
 {
     return services[id.service].coats[id.coat];
@@ -96,7 +93,7 @@ Edit waterEdit(const Question& question, const TaskId& rinse, CureKind kind)
 {
     const bool isEarlier = kind == CureKind::EarlierWater;
     Edit edit;
-    edit.most = furthest;
+    edit.most = furthestMove;
     edit.apply = [rinse, isEarlier](Services& services, Seconds by) {
         service::RinseGroup& group = coatIn(services, rinse).groups[rinse.item];
         if (isEarlier)
@@ -166,7 +163,7 @@ Edit promiseEdit(const Question& question, std::size_t index)
 {
     const Seconds buffer = question.services[index].buffer;
     Edit edit;
-    edit.most = buffer + furthest;
+    edit.most = buffer + furthestMove;
     edit.apply = [index](Services& services, Seconds by) {
         service::Service& changed = services[index];
         const Seconds spared = std::min(by, changed.buffer);
@@ -197,7 +194,7 @@ std::optional<Edit> startEdit(const Question& question, std::size_t index)
     if (!notBefore || (question.now && *question.now >= *notBefore))
         return std::nullopt;
     Edit edit;
-    edit.most = question.now ? std::min<Seconds>(*notBefore - *question.now, furthest) : furthest;
+    edit.most = question.now ? std::min<Seconds>(*notBefore - *question.now, furthestMove) : furthestMove;
     edit.apply = [index](Services& services, Seconds by) { *services[index].notBefore -= by; };
     edit.change = [](Seconds by) { return perMinute(promise, by); };
     edit.step = [index, head = headAmongSeveral(question, index)](Seconds by) {

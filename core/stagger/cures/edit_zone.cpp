@@ -199,12 +199,12 @@ Edit aloneEdit(const Question& question, const TaskId& zone)
 /// Nothing where the time has come already: then it holds nothing up.
 std::optional<Edit> wishEdit(const Question& question, const TaskId& zone)
 {
-    constexpr std::chrono::hours aDay{24};
     const service::Zone& asked = zoneIn(question.services, zone);
     if (question.now && *question.now >= *asked.notBefore)
         return std::nullopt;
     Edit edit;
-    edit.most = question.now ? std::min<Seconds>(*asked.notBefore - *question.now, aDay) : Seconds{aDay};
+    edit.most =
+        question.now ? std::min<Seconds>(*asked.notBefore - *question.now, furthestMove) : furthestMove;
     edit.apply = [zone](Services& services, Seconds by) { *zoneIn(services, zone).notBefore -= by; };
     edit.change = [](Seconds by) { return perMinute(soonerThanWanted, by); };
     edit.step = [zone, services = question.services, name = asked.name](Seconds by) {

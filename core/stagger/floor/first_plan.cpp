@@ -8,7 +8,7 @@ namespace {
 
 /// A good place for a coat is mostly found within a few dead ends; one that needs many more has none.
 constexpr std::array<std::uint64_t, 3> forOneCoat{25, 150, 1'000};
-constexpr std::uint64_t forAHead = 5'000;
+constexpr std::uint64_t toPlaceAHead = 5'000;
 
 /// How often a head that came out too late is begun earlier.
 constexpr int mostTries = 12;
@@ -131,7 +131,7 @@ bool FirstPlan::placeFrom(std::size_t head, std::optional<Instant> from, const S
 bool FirstPlan::placeExactly(std::size_t head, Strictness strictness)
 {
     const Part part{m_question, {head}, m_standing};
-    const PartAnswer answer = part.plan(strictness, m_meter.limits(forAHead));
+    const PartAnswer answer = part.plan(strictness, m_meter.limits(toPlaceAHead));
     m_meter.spend(answer.conflicts);
     if (!answer.plan)
         return false;

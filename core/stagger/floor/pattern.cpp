@@ -9,7 +9,7 @@ constexpr std::uint64_t forAPattern = 2'000;
 constexpr Seconds step = std::chrono::minutes{1};
 
 /// Nobody looks for room further away than this.
-constexpr Seconds aDay = std::chrono::hours{24};
+constexpr Seconds farAway = std::chrono::hours{24};
 
 /// One coat of a head, by the crew as if nobody were ever away.
 Question coatAlone(const Question& whole, std::size_t head, std::size_t coat)
@@ -147,8 +147,8 @@ std::optional<std::vector<PlannedTask>> placed(const Question& question, const s
         const std::size_t coat = bounds.late ? patterns.size() - 1 - count : count;
         const Pattern& pattern = patterns[coat];
         Room room{nobody, pattern};
-        const Instant last = bounds.until ? *bounds.until - pattern.length : *edge + aDay;
-        const Instant first = bounds.from.value_or(*edge - aDay);
+        const Instant last = bounds.until ? *bounds.until - pattern.length : *edge + farAway;
+        const Instant first = bounds.from.value_or(*edge - farAway);
         std::optional<Instant> start;
         if (bounds.late) {
             start = first <= *edge - pattern.length ? room.find(*edge - pattern.length, first) : std::nullopt;
