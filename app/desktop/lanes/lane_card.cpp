@@ -228,23 +228,22 @@ int LaneCard::badgeRoom() const
                           : QFontMetrics{Theme::font(metrics::textSmall, true)}.horizontalAdvance(text) + 18;
 }
 
-void LaneCard::paintBadge(QPainter& painter, double right, double top) const
+/// `width` is its `badgeRoom`.
+void LaneCard::paintBadge(QPainter& painter, const QPointF& topRight, int width) const
 {
-    const QString text = words::urgency(m_lane.urgency);
-    if (text.isEmpty())
+    if (width == 0)
         return;
     const Colours& colours = m_theme.colours();
     const bool soon = m_lane.urgency == Urgency::Soon;
     painter.setFont(Theme::font(metrics::textSmall, true));
-    const int width = badgeRoom();
     const int height = Theme::scaled(24);
-    const QRectF box{right - width, top, static_cast<double>(width), static_cast<double>(height)};
+    const QRectF box{topRight - QPointF{static_cast<double>(width), 0}, QSizeF{QSize{width, height}}};
     painter.setPen(Qt::NoPen);
     painter.setBrush(soon ? colours.soon : colours.late);
     painter.drawRoundedRect(box, height / 2.0, height / 2.0);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(soon ? colours.onSoon : colours.onLate);
-    painter.drawText(box, Qt::AlignCenter, text);
+    painter.drawText(box, Qt::AlignCenter, words::urgency(m_lane.urgency));
 }
 
 /// The zone, and before it whose it is where there are several heads: that is what is cut short first. Where
@@ -279,15 +278,16 @@ void LaneCard::paintFull(QPainter& painter)
     const QRectF inside = QRectF{rect()}.adjusted(16, 10, -16, -8);
     paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
     const int title = Theme::scaled(26);
+    const int badge = badgeRoom();
     const QRectF titleBox{inside.left() + 38, inside.top(),
-                          inside.width() - 38 - std::max(Theme::scaled(62), badgeRoom() + 6),
+                          inside.width() - 38 - std::max(Theme::scaled(62), badge + 6),
                           static_cast<double>(title)};
     const double after = paintTitle(painter, titleBox, metrics::textLarge) + 12;
-    paintTone(painter,
-              QRectF{QPointF{after, titleBox.top()},
-                     QPointF{inside.right() - std::max(Theme::scaled(badgeWidth), badgeRoom()),
-                             titleBox.bottom()}});
-    paintBadge(painter, inside.right(), inside.top());
+    paintTone(
+        painter,
+        QRectF{QPointF{after, titleBox.top()},
+               QPointF{inside.right() - std::max(Theme::scaled(badgeWidth), badge), titleBox.bottom()}});
+    paintBadge(painter, inside.topRight(), badge);
 
     const int below = Theme::scaled(62);
     const QRectF digits{inside.left() - 12, inside.top() + title, inside.width() + 24,
@@ -363,9 +363,10 @@ void LaneCard::paintCompact(QPainter& painter)
 {
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
     const bool tall = isTall(size());
-    const int badge = std::max(Theme::scaled(badgeWidth), badgeRoom() + 6);
+    const int badge = badgeRoom();
     const int title = compactTitle(size());
-    const double titleWidth = inside.width() - 28 - (tall ? badge : 0);
+    const double titleWidth =
+        inside.width() - 28 - (tall ? std::max(Theme::scaled(badgeWidth), badge + 6) : 0);
     paintSwatch(painter, {inside.left(), inside.top() + (title - 14) / 2, 20, 14});
     paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, static_cast<double>(title)},
                titlePixels(titleWidth));
@@ -383,10 +384,14 @@ void LaneCard::paintCompact(QPainter& painter)
         painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
                          words::stage(m_lane.stage));
     // Red digits and a frame tell the same; nothing tells what is covered.
-    const double end =
-        digits.left() + QFontMetricsF{font}.horizontalAdvance(counts ? digitsText() : QString{});
-    if (tall || inside.right() - badgeRoom() > end)
-        paintBadge(painter, inside.right(), tall ? inside.top() : inside.bottom() - Theme::scaled(26));
+    const auto isCovered = [&] {
+        const double wide = counts ? QFontMetricsF{font}.horizontalAdvance(digitsText()) : 0;
+        return inside.right() - badge <= digits.left() + wide;
+    };
+    if (tall)
+        paintBadge(painter, inside.topRight(), badge);
+    else if (!isCovered())
+        paintBadge(painter, {inside.right(), inside.bottom() - Theme::scaled(26)}, badge);
 }
 
 }  // namespace app::desktop

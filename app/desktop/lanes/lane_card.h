@@ -38,7 +38,7 @@ private:
     void paintSwatch(QPainter& painter, const QRectF& box) const;
     void paintWindow(QPainter& painter, const QRectF& bar) const;
     [[nodiscard]] int badgeRoom() const;
-    void paintBadge(QPainter& painter, double right, double top) const;
+    void paintBadge(QPainter& painter, const QPointF& topRight, int width) const;
     void paintTone(QPainter& painter, const QRectF& room) const;
     [[nodiscard]] static int digitPixels(const QSizeF& room, int least, double width);
     [[nodiscard]] static double widthOf(const QString& figures, bool bold);
