@@ -21,11 +21,6 @@ struct WordsText {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
-QString named(const std::string& name)
-{
-    return QString::fromStdString(name);
-}
-
 /// The zone of a look, and those that are looked at with it.
 std::vector<std::string> withOthers(const StepView& step)
 {

@@ -18,6 +18,12 @@ namespace app::desktop::words {
 
 using core::measure::Seconds;
 
+/// What a person called it.
+inline QString named(const std::string& name)
+{
+    return QString::fromStdString(name);
+}
+
 /// "Root", "Root and Mids", "Root, Mids and Ends".
 QString joined(const std::vector<std::string>& names);
 

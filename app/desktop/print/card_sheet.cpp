@@ -22,6 +22,7 @@ using core::measure::Instant;
 using view::CardCoat;
 using view::CardHead;
 using view::CardZone;
+using words::named;
 
 struct RecordCardText {
     Q_DECLARE_TR_FUNCTIONS(RecordCard)

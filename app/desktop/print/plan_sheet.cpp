@@ -26,6 +26,7 @@ using core::service::Zone;
 using core::stagger::PlannedTask;
 using core::stagger::PlannedZone;
 using core::stagger::TaskKind;
+using words::named;
 
 /// Writes the sheet of one head.
 class PlanWriter {

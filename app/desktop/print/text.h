@@ -9,10 +9,4 @@ struct Text {
     Q_DECLARE_TR_FUNCTIONS(Print)
 };
 
-/// What a person called it.
-inline QString named(const std::string& name)
-{
-    return QString::fromStdString(name);
-}
-
 }  // namespace app::desktop::print

@@ -9,14 +9,11 @@
 namespace app::desktop {
 namespace {
 
+using words::named;
+
 struct LastTimeText {
     Q_DECLARE_TR_FUNCTIONS(LastTime)
 };
-
-QString named(const std::string& name)
-{
-    return QString::fromStdString(name);
-}
 
 /// "Root 31 min, too warm, brassy at the nape"
 QString zoneText(const view::CardZone& zone)

@@ -11,14 +11,11 @@
 namespace app::desktop::start_text {
 namespace {
 
+using words::named;
+
 struct StartText {
     Q_DECLARE_TR_FUNCTIONS(StartText)
 };
-
-QString named(const std::string& name)
-{
-    return QString::fromStdString(name);
-}
 
 /// Of many zones the first few say enough.
 constexpr qsizetype mostNamed = 4;
