@@ -27,11 +27,6 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::StartsWith;
 
-Instant atMinute(int minute)
-{
-    return opening + minutes{minute};
-}
-
 TaskId idIn(TaskKind kind, std::size_t coat, std::size_t item, std::size_t part = 0)
 {
     return {.service = 0, .coat = coat, .kind = kind, .item = item, .part = part};
@@ -61,11 +56,11 @@ Question twoCoats()
 /// The first coat is over at 35 (applied until 10, water at 30).
 Starts secondCoatAt(int mixed, int applied)
 {
-    return {{idIn(TaskKind::Apply, 0, 0), atMinute(0)},
-            {idIn(TaskKind::Rinse, 0, 0), atMinute(30)},
-            {idIn(TaskKind::Mix, 1, 0), atMinute(mixed)},
-            {idIn(TaskKind::Apply, 1, 0), atMinute(applied)},
-            {idIn(TaskKind::Rinse, 1, 0), atMinute(applied + 30)}};
+    return {{idIn(TaskKind::Apply, 0, 0), at(0)},
+            {idIn(TaskKind::Rinse, 0, 0), at(30)},
+            {idIn(TaskKind::Mix, 1, 0), at(mixed)},
+            {idIn(TaskKind::Apply, 1, 0), at(applied)},
+            {idIn(TaskKind::Rinse, 1, 0), at(applied + 30)}};
 }
 
 TEST(Checker, KeepsCoatsApart)
@@ -84,9 +79,9 @@ TEST(Checker, CountsTheGapFromTheEndOfDrying)
     Question question = twoCoats();
     question.services[0].coats[0].dryUnattended = minutes{3};
     Starts starts = secondCoatAt(41, 43);
-    starts[idIn(TaskKind::Dry, 0, 0)] = atMinute(35);  // Dry at 38, without hands.
+    starts[idIn(TaskKind::Dry, 0, 0)] = at(35);  // Dry at 38, without hands.
     EXPECT_THAT(judge(question, starts), IsEmpty());
-    starts[idIn(TaskKind::Dry, 0, 0)] = atMinute(36);
+    starts[idIn(TaskKind::Dry, 0, 0)] = at(36);
     EXPECT_THAT(judge(question, starts), Contains(HasSubstr("too short a gap")));
 }
 
@@ -115,9 +110,9 @@ Question twoPieces(bool comeApart)
 
 Starts atOnce()
 {
-    return {{idIn(TaskKind::Apply, 0, 0), atMinute(0)},    {idIn(TaskKind::Apply, 0, 1), atMinute(0)},
-            {idIn(TaskKind::Look, 0, 0, 0), atMinute(20)}, {idIn(TaskKind::Look, 0, 1, 0), atMinute(21)},
-            {idIn(TaskKind::Rinse, 0, 0), atMinute(30)},   {idIn(TaskKind::Rinse, 0, 1), atMinute(30)}};
+    return {{idIn(TaskKind::Apply, 0, 0), at(0)},    {idIn(TaskKind::Apply, 0, 1), at(0)},
+            {idIn(TaskKind::Look, 0, 0, 0), at(20)}, {idIn(TaskKind::Look, 0, 1, 0), at(21)},
+            {idIn(TaskKind::Rinse, 0, 0), at(30)},   {idIn(TaskKind::Rinse, 0, 1), at(30)}};
 }
 
 TEST(Checker, LetsOnlyPiecesThatComeApartBeAtTwoBasins)
@@ -150,31 +145,30 @@ TEST(Checker, LetsLooksOnOneHeadBeMadeTogether)
 Question live()
 {
     Question question = twoPieces(true);
-    question.now = atMinute(12);
+    question.now = at(12);
     question.progress.tasks = {
-        {.id = idIn(TaskKind::Apply, 0, 0), .start = atMinute(0), .end = atMinute(9), .plannedEnd = {}},
-        {.id = idIn(TaskKind::Apply, 0, 1), .start = atMinute(5), .end = {}, .plannedEnd = atMinute(15)}};
+        {.id = idIn(TaskKind::Apply, 0, 0), .start = at(0), .end = at(9), .plannedEnd = {}},
+        {.id = idIn(TaskKind::Apply, 0, 1), .start = at(5), .end = {}, .plannedEnd = at(15)}};
     return question;
 }
 
 PlanData livePlan(int water)
 {
-    Starts starts{
-        {idIn(TaskKind::Apply, 0, 0), atMinute(0)},     {idIn(TaskKind::Apply, 0, 1), atMinute(5)},
-        {idIn(TaskKind::Look, 0, 0, 0), atMinute(19)},  {idIn(TaskKind::Look, 0, 1, 0), atMinute(25)},
-        {idIn(TaskKind::Rinse, 0, 0), atMinute(water)}, {idIn(TaskKind::Rinse, 0, 1), atMinute(36)}};
+    Starts starts{{idIn(TaskKind::Apply, 0, 0), at(0)},     {idIn(TaskKind::Apply, 0, 1), at(5)},
+                  {idIn(TaskKind::Look, 0, 0, 0), at(19)},  {idIn(TaskKind::Look, 0, 1, 0), at(25)},
+                  {idIn(TaskKind::Rinse, 0, 0), at(water)}, {idIn(TaskKind::Rinse, 0, 1), at(36)}};
     const Question question = live();
     PlanData plan = *planFromStarts(question, starts);
     for (auto& task : plan.tasks) {
         if (task.id == idIn(TaskKind::Apply, 0, 0)) {
             task.state = TaskState::Done;
-            task.end = atMinute(9);
+            task.end = at(9);
             task.hands.reset();
         }
         if (task.id == idIn(TaskKind::Apply, 0, 1))
             task.state = TaskState::Running;
     }
-    plan.zones[0].applicationEnd = plan.zones[0].clockStart = atMinute(9);
+    plan.zones[0].applicationEnd = plan.zones[0].clockStart = at(9);
     plan.zones[0].quickestHeld = plan.zones[0].slowestHeld = minutes{9};
     plan.worth.deviation.hundredthSeconds = (water - 29 + 36 - 35) * 6000;
     plan.provedBound = plan.worth;
@@ -192,7 +186,7 @@ TEST(Checker, BindsWhatIsStillOpen)
     EXPECT_THAT(violations(live(), livePlan(28)), Contains(StartsWith("rule 2: Left, develops less")));
     EXPECT_THAT(violations(live(), livePlan(50)), Contains(StartsWith("rule 2: Left, develops longer")));
     PlanData other = livePlan(30);
-    other.tasks.front().start = atMinute(1);
+    other.tasks.front().start = at(1);
     EXPECT_THAT(violations(live(), other), Contains(StartsWith("facts")));
 }
 
@@ -237,7 +231,7 @@ TEST(Checker, KnowsHowLongWhatRunsWillTake)
 {
     Question question = live();
     question.services[0].coats[0].zones[1].apply = {minutes{8}, minutes{10}, minutes{14}};
-    question.now = atMinute(17);  // 12 gone of what usually takes 10: it is taken to end now.
+    question.now = at(17);  // 12 gone of what usually takes 10: it is taken to end now.
     EXPECT_THAT(violations(question, livePlan(30)), Contains(HasSubstr("does not end then")));
 }
 
@@ -260,9 +254,9 @@ Question halfApplied()
     made.coats[0].bowls[0] = {.name = "Bowl", .mix = minutes{2}, .potLife = minutes{15}, .note = {}};
     made.notBefore = opening;
     Question question = ask(made);
-    question.now = atMinute(10);
+    question.now = at(10);
     question.progress.tasks = {
-        {.id = idIn(TaskKind::Apply, 0, 0), .start = atMinute(0), .end = atMinute(10), .plannedEnd = {}}};
+        {.id = idIn(TaskKind::Apply, 0, 0), .start = at(0), .end = at(10), .plannedEnd = {}}};
     question.progress.dropped = {idIn(TaskKind::Mix, 0, 0)};
     return question;
 }
@@ -270,9 +264,9 @@ Question halfApplied()
 /// The second from 10 to 20, water at 40.
 PlanData otherHalf(const Question& question)
 {
-    const Starts starts{{idIn(TaskKind::Apply, 0, 0), atMinute(0)},
-                        {idIn(TaskKind::Apply, 0, 1), atMinute(10)},
-                        {idIn(TaskKind::Rinse, 0, 0), atMinute(40)}};
+    const Starts starts{{idIn(TaskKind::Apply, 0, 0), at(0)},
+                        {idIn(TaskKind::Apply, 0, 1), at(10)},
+                        {idIn(TaskKind::Rinse, 0, 0), at(40)}};
     PlanData plan = *planFromStarts(question, starts);
     plan.tasks.front().state = TaskState::Done;
     plan.tasks.front().hands.reset();
@@ -291,7 +285,7 @@ TEST(Checker, CountsPotLifeFromNothingWhereNobodySawTheBowlBeingMixed)
 TEST(Checker, CountsWasteToTheEndOnceSomethingHasBegun)
 {
     Question question = halfApplied();
-    question.services[0].readyBy = atMinute(60);
+    question.services[0].readyBy = at(60);
     question.preference = core::stagger::Preference::StartLate;
     PlanData plan = otherHalf(question);
     plan.worth.waste = minutes{35};  // From now to 45.
@@ -313,9 +307,9 @@ TEST(Checker, KnowsWhatAPlanHoldsFor)
     Service made = makeService({makeZone("First", minutes{4}, span), second}, minutes{2});
     made.notBefore = opening;
     const Question question = ask(made);
-    const Starts starts{{idIn(TaskKind::Apply, 0, 0), atMinute(8)},
-                        {idIn(TaskKind::Apply, 0, 1), atMinute(12)},
-                        {idIn(TaskKind::Rinse, 0, 0), atMinute(30)}};
+    const Starts starts{{idIn(TaskKind::Apply, 0, 0), at(8)},
+                        {idIn(TaskKind::Apply, 0, 1), at(12)},
+                        {idIn(TaskKind::Rinse, 0, 0), at(30)}};
     PlanData plan = *planFromStarts(question, starts);
     // The water comes at 30, which leaves the second 12 when it is over at 18.
     plan.give = 100;

@@ -26,11 +26,6 @@ using testing::Contains;
 using testing::IsEmpty;
 using testing::StartsWith;
 
-Instant at(int minute)
-{
-    return opening + minutes{minute};
-}
-
 TaskId id(TaskKind kind, std::size_t item = 0, std::size_t part = 0)
 {
     return {.service = 0, .coat = 0, .kind = kind, .item = item, .part = part};

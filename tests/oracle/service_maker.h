@@ -15,6 +15,12 @@ using core::measure::Seconds;
 inline constexpr Instant opening =
     std::chrono::sys_days{std::chrono::year{2026} / 1 / 5} + std::chrono::hours{9};
 
+/// Minutes from the opening.
+[[nodiscard]] inline Instant at(int minute)
+{
+    return opening + std::chrono::minutes{minute};
+}
+
 /// Least, target and most development.
 struct Span {
     Seconds least;

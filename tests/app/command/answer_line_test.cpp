@@ -1,8 +1,7 @@
 #include "app/command/answer_line.h"
 
 #include "app/command/right_order.h"
-
-#include "tests/app/session/session_samples.h"
+#include "tests/app/command/order_lines.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -16,14 +15,9 @@ using core::run::Prompt;
 using core::run::State;
 using core::stagger::TaskId;
 using core::stagger::TaskKind;
+using lines::services;
 using testing::HasSubstr;
 using Kind = Answer::Kind;
-
-const std::vector<core::service::Service>& services()
-{
-    static const std::vector services{session::samples::twoZones()};
-    return services;
-}
 
 /// A state that asks for a look at the ends, and then for the end of an application.
 State asking()
@@ -48,17 +42,12 @@ State asking()
 
 Answer answerOf(const std::string& line)
 {
-    const auto order = readOrder(line, services(), asking());
-    EXPECT_TRUE(order.has_value()) << line << ": " << (order ? "" : order.error());
-    EXPECT_EQ(order ? order->kind : Order::Kind::Leave, Order::Kind::Answer) << line;
-    return order ? order->answer : Answer{};
+    return lines::answerOf(line, asking());
 }
 
 std::string refusalOf(const std::string& line)
 {
-    const auto order = readOrder(line, services(), asking());
-    EXPECT_FALSE(order.has_value()) << line;
-    return order ? std::string{} : order.error();
+    return lines::refusalOf(line, asking());
 }
 
 TEST(AnswerLine, TakesEnterAsDone)

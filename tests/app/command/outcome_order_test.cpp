@@ -1,6 +1,6 @@
 #include "app/command/answer_line.h"
 
-#include "tests/app/session/session_samples.h"
+#include "tests/app/command/order_lines.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -11,13 +11,8 @@ namespace {
 using core::run::Answer;
 using core::run::Outcome;
 using core::run::Stage;
+using lines::services;
 using testing::HasSubstr;
-
-const std::vector<core::service::Service>& twoRinsed()
-{
-    static const std::vector services{session::samples::twoZones()};
-    return services;
-}
 
 core::run::State rinsed()
 {
@@ -34,22 +29,17 @@ core::run::State rinsed()
 
 std::string zoneName(std::size_t zone)
 {
-    return twoRinsed()[0].coats[0].zones[zone].name;
+    return services()[0].coats[0].zones[zone].name;
 }
 
 Answer outcomeOf(const std::string& line)
 {
-    const auto order = readOrder(line, twoRinsed(), rinsed());
-    EXPECT_TRUE(order.has_value()) << line << ": " << (order ? "" : order.error());
-    EXPECT_EQ(order ? order->kind : Order::Kind::Leave, Order::Kind::Answer) << line;
-    return order ? order->answer : Answer{};
+    return lines::answerOf(line, rinsed());
 }
 
 std::string whyNoOutcome(const std::string& line)
 {
-    const auto order = readOrder(line, twoRinsed(), rinsed());
-    EXPECT_FALSE(order.has_value()) << line;
-    return order ? std::string{} : order.error();
+    return lines::refusalOf(line, rinsed());
 }
 
 TEST(OutcomeOrder, TakesAWordItsNumberAndOwnWords)
@@ -77,14 +67,14 @@ TEST(OutcomeOrder, TakesANoteForNextTime)
 
 TEST(OutcomeOrder, SaysWhatCanBeTyped)
 {
-    EXPECT_EQ(readOrder("out", twoRinsed(), rinsed())->kind, Order::Kind::OutcomeWords);
+    EXPECT_EQ(readOrder("out", services(), rinsed())->kind, Order::Kind::OutcomeWords);
     EXPECT_THAT(whyNoOutcome("out " + zoneName(0)), HasSubstr("out ZONE:"));
     EXPECT_THAT(whyNoOutcome("note:"), HasSubstr("note:"));
     EXPECT_THAT(whyNoOutcome("out Nobody: 1"), HasSubstr("No zone called Nobody"));
     core::run::State waiting = rinsed();
     for (core::run::Lane& lane : waiting.lanes)
         lane.stage = Stage::Developing;
-    EXPECT_THAT(readOrder("note: x", twoRinsed(), waiting).error(), HasSubstr("Nothing has been rinsed"));
+    EXPECT_THAT(readOrder("note: x", services(), waiting).error(), HasSubstr("Nothing has been rinsed"));
 }
 
 }  // namespace

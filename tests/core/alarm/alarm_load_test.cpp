@@ -17,8 +17,6 @@ namespace {
 
 using namespace run;
 
-const Manners loadManners;
-
 Service fourLightenerZones(std::int64_t application)
 {
     Service service = wig();
@@ -58,7 +56,7 @@ public:
             const State state = m_teller.at(now);
             if (state.finished)
                 return;
-            listen(alarmsAt(state, loadManners, now), now);
+            listen(alarmsAt(state, Manners{}, now), now);
             answer(state, now, allAtOnce);
         }
         ADD_FAILURE() << "the run did not end";
@@ -76,7 +74,7 @@ private:
     void listen(const std::vector<Alarm>& alarms, Instant now)
     {
         std::set<TaskId> standing;
-        for (const Call& call : callsOf(alarms, loadManners)) {
+        for (const Call& call : callsOf(alarms, Manners{})) {
             std::size_t fresh = 0;
             for (const Alarm& alarm : call.alarms) {
                 if (alarm.kind != Kind::Due || alarm.subject != Subject::Look)

@@ -12,8 +12,6 @@ namespace {
 using namespace run;
 using testing::ElementsAre;
 
-const Manners usualManners;
-
 Alarm alarmOf(Kind kind, Subject subject, const TaskId& task, Instant since, int insistence = 0)
 {
     return {.kind = kind,
@@ -38,7 +36,7 @@ TEST(Calls, WhatBeginsWithinAMinuteIsOneInOrderOfHarm)
     const auto calls = callsOf({alarmOf(Kind::Due, Subject::Task, apply(1), clockAt(30)),
                                 alarmOf(Kind::Due, Subject::Look, look(2), clockAt(30, 40)),
                                 alarmOf(Kind::Due, Subject::Water, task(TaskKind::Rinse), clockAt(31))},
-                               usualManners);
+                               Manners{});
     ASSERT_EQ(calls.size(), 1U);
     EXPECT_THAT(tasksOf(calls[0]), ElementsAre(task(TaskKind::Rinse), look(2), apply(1)));
 }
@@ -47,7 +45,7 @@ TEST(Calls, WhatBeginsLaterIsAnother)
 {
     const auto calls = callsOf({alarmOf(Kind::Due, Subject::Look, look(0), clockAt(30)),
                                 alarmOf(Kind::Due, Subject::Look, look(1), clockAt(31, 1))},
-                               usualManners);
+                               Manners{});
     ASSERT_EQ(calls.size(), 2U);
     EXPECT_THAT(tasksOf(calls[0]), ElementsAre(look(0)));
 }
@@ -59,7 +57,7 @@ TEST(Calls, ALimitIsNeverHiddenAmongLesserThings)
                                 alarmOf(Kind::LimitNear, Subject::Water, apply(2), clockAt(30)),
                                 alarmOf(Kind::Due, Subject::Water, task(TaskKind::Rinse), clockAt(30)),
                                 alarmOf(Kind::GetReady, Subject::Look, look(2), clockAt(30))},
-                               usualManners);
+                               Manners{});
     ASSERT_EQ(calls.size(), 4U);
     EXPECT_THAT(tasksOf(calls[0]), ElementsAre(apply(1), apply(0)));
     EXPECT_THAT(tasksOf(calls[1]), ElementsAre(apply(2)));
@@ -82,9 +80,9 @@ TEST(Calls, LoseNoAlarm)
 {
     Teller teller = twoLooks();
     for (Instant now = clockAt(21); now < clockAt(70); now += Seconds{7}) {
-        const auto alarms = alarmsAt(teller.at(now), usualManners, now);
+        const auto alarms = alarmsAt(teller.at(now), Manners{}, now);
         std::vector<Alarm> called;
-        for (const Call& call : callsOf(alarms, usualManners))
+        for (const Call& call : callsOf(alarms, Manners{}))
             called.insert(called.end(), call.alarms.begin(), call.alarms.end());
         EXPECT_THAT(called, testing::UnorderedElementsAreArray(alarms));
     }
@@ -116,13 +114,10 @@ TEST(Calls, NoticesComeTogether)
     applyZone(teller, 0, clockAt(0), clockAt(10));
     applyZone(teller, 1, clockAt(10), clockAt(16));
     applyZone(teller, 2, clockAt(16), clockAt(21));
-    EXPECT_TRUE(alarmsAt(teller.at(clockAt(26, 59)), usualManners, clockAt(26, 59)).empty());
-    EXPECT_EQ(callsOf(alarmsAt(teller.at(clockAt(27)), usualManners, clockAt(27)), usualManners)
-                  .at(0)
-                  .alarms.size(),
-              2U);
-    const auto due =
-        callsOf(alarmsAt(teller.at(clockAt(29, 29)), usualManners, clockAt(29, 29)), usualManners);
+    EXPECT_TRUE(alarmsAt(teller.at(clockAt(26, 59)), Manners{}, clockAt(26, 59)).empty());
+    EXPECT_EQ(
+        callsOf(alarmsAt(teller.at(clockAt(27)), Manners{}, clockAt(27)), Manners{}).at(0).alarms.size(), 2U);
+    const auto due = callsOf(alarmsAt(teller.at(clockAt(29, 29)), Manners{}, clockAt(29, 29)), Manners{});
     EXPECT_THAT(tasksOf(due.at(0)), ElementsAre(look(1)));
     EXPECT_EQ(due.at(0).lead().kind, Kind::Due);
 }

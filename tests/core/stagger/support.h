@@ -9,6 +9,7 @@
 namespace core::stagger {
 
 using oracle::ask;
+using oracle::at;
 using oracle::makeService;
 using oracle::makeZone;
 using oracle::opening;
@@ -16,10 +17,10 @@ using service::Service;
 using service::Zone;
 using std::chrono::minutes;
 
-/// Minutes from the opening.
-[[nodiscard]] inline Instant at(int minute)
+/// So many dead ends, and no other end.
+[[nodiscard]] inline Budget conflicts(std::uint64_t most)
 {
-    return opening + minutes{minute};
+    return {.conflicts = most, .stop = {}, .better = {}};
 }
 
 [[nodiscard]] TaskId idOf(TaskKind kind, std::size_t item = 0, std::size_t part = 0, std::size_t coat = 0);

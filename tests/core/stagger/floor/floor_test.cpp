@@ -16,11 +16,6 @@ namespace {
 
 using testing::IsEmpty;
 
-Budget conflicts(std::uint64_t most)
-{
-    return {.conflicts = most, .stop = {}, .better = {}};
-}
-
 void expectSound(const Question& question, const Plan& plan)
 {
     EXPECT_THAT(oracle::violations(question, plan.data()), IsEmpty());

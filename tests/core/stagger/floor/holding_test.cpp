@@ -23,11 +23,6 @@ namespace {
 
 using testing::IsEmpty;
 
-Budget conflictsAtMost(std::uint64_t most)
-{
-    return {.conflicts = most, .stop = {}, .better = {}};
-}
-
 /// The checker's own network of the plan's order; only what follows from it is drawn as the planner draws it,
 /// as the checker's own way takes too long for so many tasks.
 void expectHoldsByTheCheckersOrder(const Question& question, const Plan& plan)
@@ -59,7 +54,7 @@ void expectEveryRunKeepsAllLimits(const Question& question, const Plan& plan, in
 TEST(Holding, ADayOfTwelveHeadsCanBePlannedToHoldForAllLengths)
 {
     const Question question = bench::dayOnTheFloor(12);
-    const auto answer = plan(question, conflictsAtMost(3'000));
+    const auto answer = plan(question, conflicts(3'000));
     ASSERT_TRUE(answer) << answer.error().text;
     EXPECT_THAT(oracle::violations(question, answer->data()), IsEmpty());
     EXPECT_EQ((*answer)->give, 100);
@@ -71,7 +66,7 @@ TEST(Holding, ADayOfTwelveHeadsCanBePlannedToHoldForAllLengths)
 TEST(Holding, APlanOfTwelveHeadsCanBeFollowed)
 {
     const Question question = bench::dayOnTheFloor(12, 2);
-    const auto answer = plan(question, conflictsAtMost(2'000));
+    const auto answer = plan(question, conflicts(2'000));
     ASSERT_TRUE(answer) << answer.error().text;
     ASSERT_GT((*answer)->give, 0);
     const std::vector<SafeStart> starts = safeStarts(question, *answer);
@@ -101,11 +96,11 @@ TEST(Holding, NeverSaysMoreThanAnyPlanCanHoldAndMostlyFindsThat)
                                                           .mostZones = 3,
                                                           .mostCoats = 2,
                                                           .uncertain = true});
-        const auto exact = plan(question, conflictsAtMost(20'000));
+        const auto exact = plan(question, conflicts(20'000));
         if (!exact || !(*exact)->giveProved)
             continue;
         SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << oracle::questionText(question));
-        const auto answer = planFloor(question, conflictsAtMost(2'000));
+        const auto answer = planFloor(question, conflicts(2'000));
         if (!answer)
             continue;
         EXPECT_THAT(oracle::violations(question, answer->data()), IsEmpty());
@@ -145,13 +140,13 @@ TEST(Holding, WhatWasKnownBeforeIsNeverMadeWorse)
                                                           .mostZones = 3,
                                                           .mostCoats = 2,
                                                           .uncertain = true});
-        const auto exact = plan(question, conflictsAtMost(20'000));
+        const auto exact = plan(question, conflicts(20'000));
         if (!exact || !(*exact)->give)
             continue;
         SCOPED_TRACE(testing::Message() << "seed " << seed << '\n' << oracle::questionText(question));
-        const auto alone = planFloor(question, conflictsAtMost(1'000));
+        const auto alone = planFloor(question, conflicts(1'000));
         less += alone && (*alone)->give < (*exact)->give ? 1 : 0;
-        const auto answer = planFloor(question, conflictsAtMost(1'000), *exact);
+        const auto answer = planFloor(question, conflicts(1'000), *exact);
         ASSERT_TRUE(answer);
         EXPECT_THAT(oracle::violations(question, answer->data()), IsEmpty());
         EXPECT_FALSE(isBetter(*exact, *answer));
@@ -164,7 +159,7 @@ TEST(Holding, WhereNoGuaranteeIsAskedForNothingIsSaidOfIt)
 {
     Question question = bench::dayOnTheFloor(2, 1);
     question.guarantee = false;
-    const auto answer = planFloor(question, conflictsAtMost(500));
+    const auto answer = planFloor(question, conflicts(500));
     ASSERT_TRUE(answer) << answer.error().text;
     EXPECT_FALSE((*answer)->give);
 }
