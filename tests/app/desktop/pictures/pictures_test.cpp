@@ -1,3 +1,4 @@
+#include "app/desktop/look/colours.h"
 #include "tests/app/desktop/pictures/sheet.h"
 
 #include <QDir>
@@ -6,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cstdlib>
 
 // The window looks as it does on the sheets that are kept, for the eye. Every day each scene is drawn in one
 // of the looks, with --all in each.
@@ -95,6 +97,30 @@ TEST(Otherness, IsSeenWhereAButtonIsGoneAndNotWhereAFileIsPacked)
     painter.fillRect(QRect{100, 60, 60, 16}, Qt::gray);
     painter.end();
     EXPECT_GT(pictures::otherness(known, less), pictures::mostOther);
+}
+
+/// The same picture, had the theme another colour there.
+QImage recoloured(QImage picture, const QColor& from, const QColor& to)
+{
+    constexpr int alike = 24;  // The file it was packed into keeps no colour to the last bit.
+    for (int y = 0; y < picture.height(); ++y)
+        for (int x = 0; x < picture.width(); ++x) {
+            const QColor here = picture.pixelColor(x, y);
+            if (std::max({std::abs(here.red() - from.red()), std::abs(here.green() - from.green()),
+                          std::abs(here.blue() - from.blue())})
+                < alike)
+                picture.setPixelColor(x, y, to);
+        }
+    return picture;
+}
+
+TEST(Otherness, IsSeenWhereAButtonHasAnotherColour)
+{
+    const QImage known = pictures::cutOut(kept({}), 0, {});
+    ASSERT_FALSE(known.isNull());
+    const QColor action = app::desktop::lightColours().action;
+    EXPECT_GT(pictures::otherness(known, recoloured(known, action, action.lighter(150))),
+              pictures::mostOther);
 }
 
 TEST(Looks, EachHaveASheetOfTheirOwn)

@@ -108,7 +108,7 @@ QImage cutOut(const QImage& sheet, std::size_t scene, const Look& look)
 double otherness(const QImage& one, const QImage& other)
 {
     constexpr int smaller = 4;
-    constexpr int seen = 16;  ///< Of 255, in any of the colours.
+    constexpr int seen = 24;  ///< Of 255, in any of the colours.
     const auto smoothed = [](const QImage& image) {
         return image.scaled(image.size() / smaller, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
             .convertToFormat(QImage::Format_RGB32);
