@@ -33,6 +33,14 @@
     </message>
 </context>
 <context>
+    <name>CellAccess</name>
+    <message>
+        <source>%1 of %2</source>
+        <comment>column, row</comment>
+        <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
     <name>Columns</name>
     <message>
         <source>Bowl</source>

@@ -3,6 +3,7 @@
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/setup/cell_delegate.h"
+#include "app/desktop/setup/table_access.h"
 
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -36,6 +37,7 @@ PartPanel::PartPanel(const Theme& theme, ServiceDocument& document, edits::Part 
     , m_view{new QTableView}
     , m_wrong{new QLabel}
 {
+    TableAccess::install();
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(0, metrics::gapSmall, 0, 0);
     layout->setSpacing(metrics::gapTiny);

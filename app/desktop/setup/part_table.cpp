@@ -118,6 +118,8 @@ QVariant PartTable::headerData(int section, Qt::Orientation orientation, int rol
 {
     if (orientation == Qt::Vertical)
         return role == Qt::DisplayRole ? QVariant{section + 1} : QVariant{};
+    if (section < 0 || section >= columnCount())
+        return {};
     const Column& column = m_columns[static_cast<std::size_t>(section)];
     if (role == Qt::DisplayRole)
         return column.title;
