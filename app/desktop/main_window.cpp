@@ -162,6 +162,13 @@ void MainWindow::buildMenus()
     connect(m_view, &ViewMenu::textSizeChanged, this, &MainWindow::rebuildPages, Qt::QueuedConnection);
     connect(m_view, &ViewMenu::languageChanged, this, &MainWindow::rebuildAll, Qt::QueuedConnection);
     buildHelp();
+    // Who has the menus read aloud triggers what is in them and does not click it, which closes nothing.
+    for (const QAction* top : menuBar()->actions())
+        connect(top->menu(), &QMenu::triggered, this, [] {
+            while (QWidget* const open = QApplication::activePopupWidget())
+                if (!open->close())
+                    return;
+        });
 }
 
 /// Sizes of text are set when parts are built.

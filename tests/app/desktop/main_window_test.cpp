@@ -8,11 +8,13 @@
 #include "app/session/time_zones.h"
 #include "tests/app/desktop/rig.h"
 
+#include <QAction>
 #include <QCloseEvent>
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTest>
@@ -311,6 +313,16 @@ TEST_F(Window, ShowsTheCautionsBeforeTheFirstRunOnAPersonOnly)
     rig.pressInDialog("cautionsDialog", "cautionsRead");
     start();
     EXPECT_TRUE(app::session::cautionsWereShown(rig.folder.path().toStdString()));
+}
+
+// A screen reader triggers what is in a menu, which is no click.
+TEST_F(Window, ClosesAMenuOnceSomethingInItIsTriggered)
+{
+    auto* const menu = rig.window->files().menu();
+    menu->popup(rig.window->mapToGlobal(QPoint{}));
+    ASSERT_TRUE(rig::Rig::wait([&] { return menu->isVisible(); }));
+    rig.find<QAction>("fileNew")->trigger();
+    EXPECT_FALSE(menu->isVisible());
 }
 
 TEST_F(Window, TakesUpAnUnfinishedRunAtOnce)

@@ -15,6 +15,8 @@ const QString sessionName = QStringLiteral("screen reader session");
 const QString busName = QStringLiteral("screen reader");
 const QString accessible = QStringLiteral("org.a11y.atspi.Accessible");
 const QString action = QStringLiteral("org.a11y.atspi.Action");
+const QString plainText = QStringLiteral("org.a11y.atspi.Text");
+const QString editableText = QStringLiteral("org.a11y.atspi.EditableText");
 constexpr int patience = 3000;  // Milliseconds for an answer.
 constexpr int deepest = 40;
 
@@ -150,6 +152,18 @@ std::optional<Part> ScreenReader::waitFor(const QString& beginning, const QStrin
         QThread::msleep(50);
     }
     return std::nullopt;
+}
+
+bool ScreenReader::write(const Part& part, const QString& text) const
+{
+    const QDBusReply<QStringList> can = ask(part, accessible, QStringLiteral("GetInterfaces"));
+    return can.value().contains(editableText)
+        && QDBusReply<bool>{ask(part, editableText, QStringLiteral("SetTextContents"), {text})}.value();
+}
+
+QString ScreenReader::textOf(const Part& part) const
+{
+    return QDBusReply<QString>{ask(part, plainText, QStringLiteral("GetText"), {0, -1})}.value();
 }
 
 bool ScreenReader::press(const Part& part) const

@@ -41,6 +41,12 @@ public:
     [[nodiscard]] std::optional<Part> waitFor(const QString& beginning, const QString& role,
                                               int milliseconds) const;
 
+    /// Writes this in place of what stands in it. False where it does not say that it can be written in.
+    [[nodiscard]] bool write(const Part& part, const QString& text) const;
+
+    /// What stands in it.
+    [[nodiscard]] QString textOf(const Part& part) const;
+
     /// Does its first action, as pressing does. False where it has none.
     [[nodiscard]] bool press(const Part& part) const;
 
