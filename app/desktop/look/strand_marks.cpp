@@ -152,39 +152,26 @@ void StrandPainter::paintHands(std::size_t pair)
     }
 }
 
-void StrandPainter::paintFlag(double x, const QString& text, const QColor& ground, const QColor& ink)
+void StrandPainter::paintFlag(const StrandFlags::Flag& flag)
 {
     m_painter.setFont(Theme::font(metrics::textSmall, true));
-    const double width = m_painter.fontMetrics().horizontalAdvance(text) + 16;
-    const double left =
-        std::clamp(x - width / 2, m_geometry.plot().left(), m_geometry.plot().right() + 20 - width);
-    const QRectF box{left, m_geometry.axisBottom() - Theme::scaled(25), width, Theme::scaled(22) * 1.0};
     m_painter.setPen(Qt::NoPen);
-    m_painter.setBrush(ground);
-    m_painter.drawRoundedRect(box, 6, 6);
+    m_painter.setBrush(flag.isNow ? m_colours.ink : m_colours.water);
+    m_painter.drawRoundedRect(flag.box, 6, 6);
     m_painter.setBrush(Qt::NoBrush);
-    m_painter.setPen(ink);
-    m_painter.drawText(box, Qt::AlignCenter, text);
+    m_painter.setPen(flag.isNow ? m_colours.ground : m_colours.surface);
+    m_painter.drawText(flag.box, Qt::AlignCenter, flag.text);
 }
 
 void StrandPainter::paintNow()
 {
-    // Where flags would cover one another the first is kept; every line is still on its strand.
-    const int flagWidth = Theme::scaled(110);
-    double free = m_geometry.plot().left() - flagWidth;
-    for (const view::RinseLine& line : m_picture.rinseLines) {
-        if (m_geometry.x(line.at) - free < flagWidth)
-            continue;
-        free = m_geometry.x(line.at);
-        paintFlag(m_geometry.x(line.at), m_words.water.arg(m_words.clock(line.at)), m_colours.water,
-                  m_colours.surface);
+    if (m_picture.now) {
+        const double x = m_geometry.x(*m_picture.now);
+        m_painter.setPen(pen(m_colours.ink, 2));
+        m_painter.drawLine(QPointF{x, m_geometry.axisBottom()}, QPointF{x, m_geometry.plot().bottom()});
     }
-    if (!m_picture.now)
-        return;
-    const double x = m_geometry.x(*m_picture.now);
-    m_painter.setPen(pen(m_colours.ink, 2));
-    m_painter.drawLine(QPointF{x, m_geometry.axisBottom()}, QPointF{x, m_geometry.plot().bottom()});
-    paintFlag(x, m_words.now, m_colours.ink, m_colours.ground);
+    for (const StrandFlags::Flag& flag : m_flags.flags())
+        paintFlag(flag);
 }
 
 }  // namespace app::desktop

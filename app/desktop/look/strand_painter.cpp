@@ -37,6 +37,9 @@ StrandPainter::StrandPainter(QPainter& painter, const view::StrandPicture& pictu
     , m_colours{colours}
     , m_words{words}
     , m_geometry{picture, frame}
+    , m_flags{picture,
+              m_geometry,
+              {[&words](Instant moment) { return words.water.arg(words.clock(moment)); }, words.now}}
 {
 }
 
@@ -67,23 +70,13 @@ void StrandPainter::paintAxis()
         const double x = m_geometry.x(moment);
         m_painter.setPen(pen(m_colours.hairline, 1));
         m_painter.drawLine(QPointF{x, m_geometry.axisBottom()}, QPointF{x, m_geometry.plot().bottom()});
-        if (isBelowFlag(x))
+        const int half = Theme::scaled(25);
+        const QRectF text{x - half, m_geometry.axisBottom() - Theme::scaled(22), 2.0 * half, half * 0.72};
+        if (m_flags.cover(text))
             continue;
         m_painter.setPen(m_colours.quietInk);
-        const int half = Theme::scaled(40);
-        m_painter.drawText(
-            QRectF{x - half, m_geometry.axisBottom() - Theme::scaled(22), 2.0 * half, half * 0.45},
-            Qt::AlignCenter, m_words.clock(moment));
+        m_painter.drawText(text, Qt::AlignCenter | Qt::TextDontClip, m_words.clock(moment));
     }
-}
-
-/// Whether a text of the axis at `x` would stick out from under a flag.
-bool StrandPainter::isBelowFlag(double x) const
-{
-    const int halfFlagAndText = Theme::scaled(76);
-    const auto covers = [&](Instant moment) { return std::abs(m_geometry.x(moment) - x) < halfFlagAndText; };
-    return (m_picture.now && covers(*m_picture.now))
-        || std::ranges::any_of(m_picture.rinseLines, covers, &view::RinseLine::at);
 }
 
 /// One body of water at the right; its shore is the rinse line, stepped where zones are rinsed apart.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/look/colours.h"
+#include "app/desktop/look/strand_flags.h"
 #include "app/desktop/look/strand_geometry.h"
 
 #include <QIcon>
@@ -53,8 +54,7 @@ private:
     void paintMarks(const view::Strand& strand, const QRectF& row);
     void paintHands(std::size_t pair);
     void paintNow();
-    void paintFlag(double x, const QString& text, const QColor& ground, const QColor& ink);
-    [[nodiscard]] bool isBelowFlag(double x) const;
+    void paintFlag(const StrandFlags::Flag& flag);
     [[nodiscard]] double ribbonAt(const view::Strand& strand, view::Instant moment) const;
     [[nodiscard]] QPainterPath ribbon(const view::Strand& strand, const QRectF& row,
                                       view::Instant until) const;
@@ -65,6 +65,7 @@ private:
     const Colours& m_colours;
     const StrandWords& m_words;
     StrandGeometry m_geometry;
+    StrandFlags m_flags;
 };
 
 }  // namespace app::desktop
