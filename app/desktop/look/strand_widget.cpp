@@ -21,6 +21,8 @@ StrandWidget::StrandWidget(const Theme& theme, QWidget* parent)
 void StrandWidget::showPicture(view::StrandPicture picture, const WallClock& clock,
                                std::function<QString(const view::TaskId&)> jobs)
 {
+    m_ownReach = picture.reach;
+    picture.reach = m_heldReach.value_or(m_ownReach);
     if (picture == m_picture && !m_stale)
         return;
     const bool resized =
@@ -47,6 +49,15 @@ void StrandWidget::setStale(bool stale)
     if (m_stale == stale)
         return;
     m_stale = stale;
+    update();
+}
+
+void StrandWidget::holdReach(const std::optional<view::Span>& reach)
+{
+    if (reach == m_heldReach)
+        return;
+    m_heldReach = reach;
+    m_picture.reach = m_heldReach.value_or(m_ownReach);
     update();
 }
 

@@ -5,6 +5,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 namespace app::desktop {
 
 class Theme;
@@ -26,6 +28,10 @@ public:
     [[nodiscard]] bool isStale() const { return m_stale; }
     [[nodiscard]] const view::StrandPicture& picture() const { return m_picture; }
 
+    /// As long as there is one, time is laid out so whatever is shown, so that what is under a hand stays
+    /// there.
+    void holdReach(const std::optional<view::Span>& reach);
+
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -37,6 +43,8 @@ private:
 
     const Theme& m_theme;
     view::StrandPicture m_picture;
+    view::Span m_ownReach;  ///< Of the picture, where nothing holds another.
+    std::optional<view::Span> m_heldReach;
     StrandWords m_words;
     bool m_stale = false;
 };

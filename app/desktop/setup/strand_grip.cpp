@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace app::desktop {
 namespace {
@@ -18,6 +19,9 @@ namespace {
 /// Where nothing sets a limit a day is enough to pull.
 constexpr int mostMinutes = 24 * 60;
 constexpr int withShift = 5;
+
+/// A finger that moves less, in pixels, only touches.
+constexpr double touched = 4;
 
 }  // namespace
 
@@ -97,9 +101,9 @@ void StrandGrip::mousePressEvent(QMouseEvent* event)
     if (event->button() != Qt::LeftButton)
         return event->ignore();
     m_held = true;
-    m_heldAt = event->globalPosition().x();
+    m_pulling = false;
+    m_heldAt = event->globalPosition();
     m_heldValue = value();
-    m_heldWidth = m_minuteWidth;
     event->accept();
     update();
 }
@@ -108,10 +112,12 @@ void StrandGrip::mouseMoveEvent(QMouseEvent* event)
 {
     if (!m_held)
         return;
-    const double minutes = (event->globalPosition().x() - m_heldAt) / std::max(0.1, m_heldWidth);
-    const int wanted = m_heldValue + static_cast<int>(std::lround(minutes));
-    if (wanted != m_heldValue || m_trying)
-        Q_EMIT pulled(wanted);
+    const double way = event->globalPosition().x() - m_heldAt.x();
+    if (!m_pulling && std::abs(way) < touched)
+        return;
+    if (!std::exchange(m_pulling, true))
+        Q_EMIT taken(m_heldAt.toPoint());  // Minutes may be nearer to one another from then on.
+    Q_EMIT pulled(m_heldValue + static_cast<int>(std::lround(way / std::max(0.1, m_minuteWidth))));
 }
 
 void StrandGrip::mouseReleaseEvent(QMouseEvent* event)
@@ -121,6 +127,12 @@ void StrandGrip::mouseReleaseEvent(QMouseEvent* event)
     m_held = false;
     update();
     Q_EMIT released();
+}
+
+void StrandGrip::hideEvent(QHideEvent* event)
+{
+    QSlider::hideEvent(event);
+    m_held = false;
 }
 
 /// The page scrolls with it; a strand is not moved by passing over it.

@@ -34,6 +34,8 @@ public:
     static constexpr int handle = 18;
 
 Q_SIGNALS:
+    /// A hand that took hold of it begins to pull, there on the screen.
+    void taken(const QPoint& at);
     /// It is to be so many minutes later than planned; that may be more than it can.
     void pulled(int minutes);
     void released();
@@ -49,17 +51,17 @@ protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     const Theme& m_theme;
     view::TaskId m_zone;
     QString m_name;
     double m_minuteWidth = 1;
-    double m_heldWidth =
-        1;  ///< The same when it was taken hold of: what is pulled does not change under way.
-    double m_heldAt = 0;
+    QPointF m_heldAt;  ///< On the screen.
     int m_heldValue = 0;
     bool m_held = false;
+    bool m_pulling = false;  ///< It was not only touched.
     bool m_trying = false;
 };
 

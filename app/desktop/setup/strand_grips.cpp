@@ -5,9 +5,16 @@
 #include <QEvent>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 
 namespace app::desktop {
+namespace {
+
+/// So many times the time that is in the picture otherwise.
+constexpr double widened = 1.5;
+
+}  // namespace
 
 StrandGrips::StrandGrips(const Theme& theme, StrandWidget& strands, StartWish& wish)
     : QObject{&strands}
@@ -25,6 +32,7 @@ StrandGrip* StrandGrips::make()
         m_wish.tryOut(grip->zone(), minutes);
         place();  // What it resists to it does not show either.
     });
+    connect(grip, &StrandGrip::taken, this, &StrandGrips::makeRoom);
     connect(grip, &StrandGrip::released, this, &StrandGrips::release);
     connect(grip, &StrandGrip::letGo, &m_wish, &StartWish::letGo);
     connect(grip, &StrandGrip::kept, this, &StrandGrips::kept);
@@ -33,9 +41,27 @@ StrandGrip* StrandGrips::make()
     return grip;
 }
 
+/// What is later comes to lie farther to the right. Times are laid closer together around the hand, and so
+/// they stay while it pulls: the strand goes with the hand, and water stays in sight for as long as there is
+/// room.
+void StrandGrips::makeRoom(const QPoint& hand)
+{
+    const view::Span before = m_strands.picture().reach;
+    const StrandGeometry geometry{m_strands.picture(), QRectF{m_strands.rect()}};
+    const double left =
+        (m_strands.mapFromGlobal(hand).x() - geometry.plot().left()) / geometry.plot().width();
+    const auto added = std::chrono::duration<double>{before.until - before.from} * (widened - 1);
+    const auto whole = [](auto length) { return std::chrono::round<view::Seconds>(length); };
+    m_strands.holdReach(
+        view::Span{before.from - whole(added * left), before.until + whole(added * (1 - left))});
+    place();
+}
+
 /// A strand that was only touched is as it was.
 void StrandGrips::release()
 {
+    m_strands.holdReach({});
+    place();
     if (m_wish.isOn() && !m_wish.isNews() && m_wish.stopped() == StartWish::Stopped::No)
         m_wish.letGo();
 }
@@ -52,6 +78,8 @@ void StrandGrips::place()
             placeOne(*m_grips[strand], strand, geometry);
         m_grips[strand]->setVisible(isThere);
     }
+    if (std::ranges::none_of(m_grips, &StrandGrip::isHeld))
+        m_strands.holdReach({});
 }
 
 void StrandGrips::placeOne(StrandGrip& grip, std::size_t place, const StrandGeometry& geometry)

@@ -31,6 +31,7 @@ protected:
 private:
     StrandGrip* make();
     void placeOne(StrandGrip& grip, std::size_t strand, const StrandGeometry& geometry);
+    void makeRoom(const QPoint& hand);
     void release();
 
     const Theme& m_theme;

@@ -13,6 +13,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 // Strands in Set-up are pulled with real mouse and key events. By hand: ready by 60, with 5 min of rinsing,
 // water comes at 55; the root, 5 on and 20 of development, starts at 30 and at 35 at the latest, for it
 // needs 15.
@@ -54,17 +56,30 @@ protected:
         return rig.window->document().service().coats[0].zones[0].notBefore;
     }
 
-    /// Where a pointer is that took hold of the root at its middle and went so many minutes to the right.
+    StrandGeometry geometry() const { return {strands()->picture(), QRectF{strands()->rect()}}; }
+
+    /// Of the root, at its middle.
     void takeHold()
     {
         m_held = root()->mapToGlobal(root()->rect().center());
-        m_minute = StrandGeometry{strands()->picture(), QRectF{strands()->rect()}}.minuteWidth();
         QTest::mousePress(root(), Qt::LeftButton, {}, root()->mapFromGlobal(m_held));
     }
+    /// Which minute of the picture is where the root was taken hold of.
+    double minuteAtTheHand() const
+    {
+        const double right = strands()->mapFromGlobal(m_held).x() - geometry().plot().left();
+        const std::chrono::duration<double, std::ratio<60>> from = strands()->picture().reach.from - at(0);
+        return from.count() + right / geometry().minuteWidth();
+    }
+    /// To where a pointer is that went so many minutes to the right since then.
     void pull(double by)
     {
-        const QPoint to = m_held + QPoint{static_cast<int>(by * m_minute), 0};
-        QTest::mouseMove(root(), root()->mapFromGlobal(to));
+        moveTo(5);  // Times move closer together once it moves at all.
+        moveTo(static_cast<int>(std::lround(by * geometry().minuteWidth())));
+    }
+    void moveTo(int right) const
+    {
+        QTest::mouseMove(root(), root()->mapFromGlobal(m_held + QPoint{right, 0}));
         QTest::qWait(1);
     }
     void release() const { QTest::mouseRelease(root(), Qt::LeftButton, {}, root()->rect().center()); }
@@ -73,7 +88,6 @@ protected:
 
 private:
     QPoint m_held;
-    double m_minute = 0;
 };
 
 TEST_F(DragAStrand, ShowsWhatStartingLaterDoesAndSpringsBack)
@@ -100,6 +114,31 @@ TEST_F(DragAStrand, ShowsWhatStartingLaterDoesAndSpringsBack)
     EXPECT_TRUE(rig.find<QLabel>("planSummary")->isVisible());
     EXPECT_EQ(strand(0).application, before.strands[0].application);
     EXPECT_FALSE(strand(0).planned);
+}
+
+TEST_F(DragAStrand, GoesWithTheHandAndLeavesRoomForWhatIsLater)
+{
+    const auto whole = [this] {
+        const auto& reach = strands()->picture().reach;
+        return reach.until - reach.from;
+    };
+    takeHold();
+    const auto planned = whole();
+    const double underTheHand = minuteAtTheHand();
+    pull(0);
+    EXPECT_GT(whole(), planned * 5 / 4);
+    EXPECT_NEAR(minuteAtTheHand(), underTheHand, 0.05);
+
+    const double left = geometry().x(startOf(0));
+    const double minute = geometry().minuteWidth();
+    pull(4);
+    ASSERT_TRUE(rig::Rig::wait([this] { return startOf(0) == at(34); }));
+    EXPECT_NEAR(geometry().x(startOf(0)) - left, 4 * minute, 0.5) << "as far as the hand has gone";
+    EXPECT_NEAR(minuteAtTheHand(), underTheHand, 0.05) << "times stay where they are while it is pulled";
+
+    const auto held = whole();
+    release();
+    EXPECT_LT(whole(), held);
 }
 
 TEST_F(DragAStrand, KeepsAStartAsAChangeThatSaysWhatItUndoes)
