@@ -103,7 +103,7 @@ void SoundCheck::follow()
     const bool works = m_sound.isWorking();
     m_health->setText(
         works ? tr("Press each one. Only your ear can tell: the volume and the cable are out of sight here.")
-              : tr("No sound can be made. %1").arg(m_sound.problem()));
+              : m_sound.problem());
     // Nobody can have heard what could not be played, and Enter must not say so by habit.
     m_heard->setEnabled(works);
     makeMain(works ? m_heard : m_passOver, works ? m_passOver : m_heard);
