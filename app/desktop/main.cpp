@@ -17,8 +17,10 @@
 #include <QApplication>
 #include <QMenu>
 #include <QMessageBox>
+#include <QScreen>
 #include <QTimer>
 
+#include <algorithm>
 #include <cstdio>
 #include <filesystem>
 
@@ -128,6 +130,25 @@ std::shared_ptr<const session::Clock> clockFor(const desktop::Options& options)
     return std::make_shared<session::FastClock>(*options.speed, system->now());
 }
 
+/// Where there is none, the toolkit ends the program and says nothing that helps.
+bool isThereAScreen()
+{
+    const auto names = {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"};
+    return std::ranges::any_of(names, [](const char* name) { return !qEnvironmentVariableIsEmpty(name); });
+}
+
+/// On a small screen all of it, so that nothing at the window's edges is out of sight.
+void showOnScreen(desktop::MainWindow& window)
+{
+    constexpr QSize frame{16, 48};
+    const QSize most = window.screen()->availableSize();
+    const QSize wanted = window.size() + frame;
+    if (wanted.width() <= most.width() && wanted.height() <= most.height())
+        return window.show();
+    window.resize(window.size().boundedTo(most));
+    window.showMaximized();
+}
+
 int refuse(const QString& what)
 {
     std::fprintf(stderr, "basinbell-desktop: %s\n", qPrintable(what));
@@ -150,6 +171,9 @@ int refuseJournal(const session::JournalError& error, const std::filesystem::pat
 
 int main(int argc, char* argv[])
 {
+    const bool isSeen = isThereAScreen();
+    if (!isSeen)  // What it is and how it is started can be told all the same.
+        qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application{argc, argv};
     QApplication::setApplicationName(QStringLiteral("basinbell"));
     QApplication::setApplicationDisplayName(QStringLiteral("Basinbell"));
@@ -159,6 +183,11 @@ int main(int argc, char* argv[])
     const desktop::Options options = desktop::readOptions(QApplication::arguments());
     if (!options.error.isEmpty())
         return refuse(options.error);
+    if (!isSeen)
+        return refuse(QCoreApplication::translate(
+            "Options",
+            "There is no screen to show the window on. Start it on a desktop (or set DISPLAY), or use "
+            "basinbell, which plans and leads through a run in a terminal."));
 
     desktop::Theme theme{application};
     QApplication::setWindowIcon(QIcon{QStringLiteral(":/icons/basinbell.svg")});
@@ -175,7 +204,7 @@ int main(int argc, char* argv[])
         {.journal = std::move(opened->journal), .clock = clockFor(options), .zones = zones}};
     PlayerSound sound;
     desktop::MainWindow window{{theme, session, sound, settings, zones, session::localZone(), folder}};
-    window.show();
+    showOnScreen(window);
     // The buses are asked for when there is something to ask of them, which is long after the first paint.
     std::unique_ptr<desktop::KeepAwake> awake;
     const auto keepAwake = [&] {

@@ -804,6 +804,10 @@
         <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
         <translation>--speed %1: Es muss eine Zahl von 0.01 bis 1000000 sein.</translation>
     </message>
+    <message>
+        <source>There is no screen to show the window on. Start it on a desktop (or set DISPLAY), or use basinbell, which plans and leads through a run in a terminal.</source>
+        <translation>Es gibt keinen Bildschirm, auf dem das Fenster erscheinen kann. Starten Sie das Programm an einem Arbeitsplatz mit Bildschirm (oder setzen Sie DISPLAY), oder nehmen Sie basinbell, das im Terminal plant und durch einen Lauf führt.</translation>
+    </message>
 </context>
 <context>
     <name>Outcomes</name>
@@ -3800,10 +3804,6 @@ gelöscht</translation>
     <message>
         <source>Press each one. Only your ear can tell: the volume and the cable are out of sight here.</source>
         <translation>Drücken Sie jeden. Nur Ihr Ohr weiß es: Lautstärke und Kabel sind von hier nicht zu sehen.</translation>
-    </message>
-    <message>
-        <source>No sound can be made. %1</source>
-        <translation>Es kann kein Ton erzeugt werden. %1</translation>
     </message>
     <message>
         <source>Turn up the sound of this machine, look whether a loudspeaker or its cable is out, and press again. If nothing helps, go on without sound: every alarm then fills the screen.</source>

@@ -804,6 +804,10 @@
         <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
         <translation>--speed %1: debe ser un número de 0.01 a 1000000.</translation>
     </message>
+    <message>
+        <source>There is no screen to show the window on. Start it on a desktop (or set DISPLAY), or use basinbell, which plans and leads through a run in a terminal.</source>
+        <translation>No hay ninguna pantalla en la que mostrar la ventana. Inicie el programa en un escritorio (o defina DISPLAY), o use basinbell, que planifica y guía una sesión en un terminal.</translation>
+    </message>
 </context>
 <context>
     <name>Outcomes</name>
@@ -3800,10 +3804,6 @@ borrada</translation>
     <message>
         <source>Press each one. Only your ear can tell: the volume and the cable are out of sight here.</source>
         <translation>Pulse cada una. Solo su oído lo sabe: el volumen y el cable no se ven desde aquí.</translation>
-    </message>
-    <message>
-        <source>No sound can be made. %1</source>
-        <translation>No se puede hacer ningún sonido. %1</translation>
     </message>
     <message>
         <source>Turn up the sound of this machine, look whether a loudspeaker or its cable is out, and press again. If nothing helps, go on without sound: every alarm then fills the screen.</source>

@@ -804,6 +804,10 @@
         <source>--speed %1: it must be a number from 0.01 to 1000000.</source>
         <translation>--speed %1 : il faut un nombre de 0.01 à 1000000.</translation>
     </message>
+    <message>
+        <source>There is no screen to show the window on. Start it on a desktop (or set DISPLAY), or use basinbell, which plans and leads through a run in a terminal.</source>
+        <translation>Il n’y a pas d’écran pour afficher la fenêtre. Lancez le programme sur un bureau (ou définissez DISPLAY), ou utilisez basinbell, qui planifie et guide une séance dans un terminal.</translation>
+    </message>
 </context>
 <context>
     <name>Outcomes</name>
@@ -3800,10 +3804,6 @@ effacée</translation>
     <message>
         <source>Press each one. Only your ear can tell: the volume and the cable are out of sight here.</source>
         <translation>Appuyez sur chacune. Seule votre oreille le sait : le volume et le câble ne se voient pas d’ici.</translation>
-    </message>
-    <message>
-        <source>No sound can be made. %1</source>
-        <translation>Aucun son n’est possible. %1</translation>
     </message>
     <message>
         <source>Turn up the sound of this machine, look whether a loudspeaker or its cable is out, and press again. If nothing helps, go on without sound: every alarm then fills the screen.</source>
