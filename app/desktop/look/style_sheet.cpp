@@ -7,6 +7,8 @@
 namespace app::desktop {
 namespace {
 
+// Fields to write in have no colour of their own here: what is said in an empty one would be half of it, and
+// too pale to be read.
 const char* const pattern = R"(
 QPushButton, QToolButton { background: @surface; color: @ink; border: 1px solid @line; border-radius: 8px;
     padding: 6px 14px; min-height: 30px; }
@@ -64,11 +66,38 @@ QCheckBox::indicator:checked { background: @soon; image: url(:/icons/done.svg); 
 QTabBar::tab { background: transparent; color: @quietInk; padding: 7px 14px; border-bottom: 3px solid transparent; }
 QTabBar::tab:selected { color: @ink; border-bottom: 3px solid @action; }
 QTabBar::tab:focus { color: @ink; border: 2px solid @water; }
-QLineEdit { background: @surface; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 8px;
+QLineEdit { background: @surface; border: 1px solid @line; border-radius: 6px; padding: 4px 8px;
     min-height: 26px; }
 QLineEdit:focus { border: 2px solid @water; }
 QTableView QLineEdit { border-radius: 0; padding: 0 4px; min-height: 0; }
 QSpinBox QLineEdit, QDateTimeEdit QLineEdit { border: none; padding: 0 4px; min-height: 0; background: transparent; }
+QComboBox, QSpinBox, QDateTimeEdit { background: @surface; border: 1px solid @line; border-radius: 6px;
+    padding: 4px 8px; min-height: 26px; }
+QSpinBox, QDateTimeEdit { padding-right: 26px; }
+QToolButton[popupMode="2"] { padding-right: 30px; }
+QComboBox:focus, QSpinBox:focus, QDateTimeEdit:focus { border: 2px solid @water; }
+QTableView QComboBox { border-radius: 0; padding: 0 4px; min-height: 0; }
+QComboBox::drop-down { border: none; width: 28px; }
+QComboBox::down-arrow { image: url(:/icons/down@pale.svg); width: 16px; height: 16px; }
+QPushButton::menu-indicator, QToolButton::menu-indicator { image: url(:/icons/down@pale.svg); width: 16px; height: 16px;
+    subcontrol-origin: padding; subcontrol-position: right center; right: 8px; }
+QSpinBox::up-button, QSpinBox::down-button, QDateTimeEdit::up-button, QDateTimeEdit::down-button { border: none;
+    subcontrol-origin: border; width: 24px; }
+QSpinBox::up-button, QDateTimeEdit::up-button { subcontrol-position: top right; }
+QSpinBox::down-button, QDateTimeEdit::down-button { subcontrol-position: bottom right; }
+QSpinBox::up-arrow, QDateTimeEdit::up-arrow { image: url(:/icons/up@pale.svg); width: 12px; height: 12px; }
+QSpinBox::down-arrow, QDateTimeEdit::down-arrow { image: url(:/icons/down@pale.svg); width: 12px; height: 12px; }
+QComboBox QAbstractItemView { background: @surface; color: @ink; border: 1px solid @line;
+    selection-background-color: @selection; selection-color: @onSelection; }
+QScrollBar { background: transparent; border: none; margin: 0; }
+QScrollBar:vertical { width: 16px; }
+QScrollBar:horizontal { height: 16px; }
+QScrollBar::handle { background: @line; border: 4px solid @ground; border-radius: 8px; }
+QScrollBar::handle:hover { background: @ink; }
+QScrollBar::handle:vertical { min-height: 44px; }
+QScrollBar::handle:horizontal { min-width: 44px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QDialog { background: @ground; border: 2px solid @line; }
 QListWidget { background: transparent; border: none; }
 QListWidget::item { padding: 4px; }
@@ -93,6 +122,8 @@ QString styleSheet(const Colours& colours, int textSize)
     for (const auto& [name, pixels] : sizes)
         sheet.replace(QLatin1String{name},
                       QStringLiteral("%1px").arg(std::min(pixels * textSize / 100, metrics::textAlert)));
+    constexpr int middle = 128;
+    sheet.replace(QLatin1String{"@pale"}, QLatin1String{colours.surface.lightness() < middle ? "-pale" : ""});
     // The text of the late colour has to be read on every ground, so it is the colour itself.
     const std::pair<const char*, QColor> names[] = {
         {"@lateText", colours.late},

@@ -1,4 +1,9 @@
 #include "app/desktop/look/colours.h"
+#include "app/desktop/look/theme.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLineEdit>
 
 #include <gtest/gtest.h>
 
@@ -95,6 +100,28 @@ TEST(Colours, LetPartsBeSeen)
     expectContrast(partPairs(highContrastColours()), 3.0);
     expectContrast(partPairs(darkHighContrastColours()), 3.0);
     expectContrast(partPairs(paperColours()), 3.0);
+}
+
+// What is said in an empty field is text too; the toolkit by itself draws it in half the colour of text.
+TEST(Theme, LetsBeReadWhatIsSaidInEmptyFields)
+{
+    Theme theme{*qApp};
+    for (const auto choice : {Theme::Choice::Light, Theme::Choice::Dark, Theme::Choice::HighContrast,
+                              Theme::Choice::DarkHighContrast}) {
+        theme.choose(choice);
+        QComboBox choices;
+        choices.setEditable(true);
+        QLineEdit line;
+        for (QWidget* field : {static_cast<QWidget*>(&line), static_cast<QWidget*>(choices.lineEdit())}) {
+            field->ensurePolished();
+            const QColor said = field->palette().color(QPalette::PlaceholderText);
+            const Colours& colours = theme.colours();
+            EXPECT_GE(contrast(blend(colours.surface, said, said.alphaF()), colours.surface),
+                      theme.isHighContrast() ? 7.0 : 4.5)
+                << field->metaObject()->className() << static_cast<int>(choice);
+        }
+    }
+    theme.choose(Theme::Choice::Light);
 }
 
 // WCAG 2.1, definition of contrast ratio: from 1 to 21.
