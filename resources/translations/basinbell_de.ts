@@ -934,8 +934,8 @@
         <translation>Hält auch, wenn %1.</translation>
     </message>
     <message>
-        <source>Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, not a promise.</source>
-        <translation>Prognose, wenn das Auftragen dauert, was es darf: Jede Zone bleibt in ihren Grenzen: %1. Eine Chance, kein Versprechen.</translation>
+        <source>Forecast, with applying anywhere from quickest to slowest: every zone stays inside its limits %1. A chance, not a promise.</source>
+        <translation>Prognose, wenn das Auftragen irgendwo zwischen am schnellsten und am langsamsten dauert: Jede Zone bleibt in ihren Grenzen: %1. Eine Chance, kein Versprechen.</translation>
     </message>
     <message>
         <source>, from %1 to %2</source>

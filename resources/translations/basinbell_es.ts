@@ -934,8 +934,8 @@
         <translation>Aguanta aunque %1.</translation>
     </message>
     <message>
-        <source>Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, not a promise.</source>
-        <translation>Previsión, si aplicar tarda lo que puede: cada zona queda dentro de sus límites %1. Una posibilidad, no una promesa.</translation>
+        <source>Forecast, with applying anywhere from quickest to slowest: every zone stays inside its limits %1. A chance, not a promise.</source>
+        <translation>Previsión, con la aplicación entre el mínimo y el máximo: cada zona queda dentro de sus límites %1. Una posibilidad, no una promesa.</translation>
     </message>
     <message>
         <source>, from %1 to %2</source>

@@ -934,8 +934,8 @@
         <translation>Tient même si %1.</translation>
     </message>
     <message>
-        <source>Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, not a promise.</source>
-        <translation>Prévision, si l’application dure ce qu’elle peut : chaque zone reste dans ses limites %1. Une chance, pas une promesse.</translation>
+        <source>Forecast, with applying anywhere from quickest to slowest: every zone stays inside its limits %1. A chance, not a promise.</source>
+        <translation>Prévision, avec une application du plus vite au plus lent : chaque zone reste dans ses limites %1. Une chance, pas une promesse.</translation>
     </message>
     <message>
         <source>, from %1 to %2</source>

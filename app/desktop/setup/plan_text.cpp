@@ -70,8 +70,8 @@ QString forecast(const core::stagger::Forecast& forecast)
     if (forecast.influences.empty())
         return {};
     return PlanText::tr(
-               "Forecast, if applying takes what it may: every zone stays inside its limits %1. A chance, "
-               "not a promise.")
+               "Forecast, with applying anywhere from quickest to slowest: every zone stays inside its "
+               "limits %1. A chance, not a promise.")
         .arg(words::chance(forecast.allInside, forecast.runs));
 }
 
