@@ -9,7 +9,8 @@ namespace app::desktop {
 
 void MainWindow::showCautions()
 {
-    CautionsDialog{CautionsDialog::Occasion::Asked, this}.exec();
+    CautionsDialog cautions{CautionsDialog::Occasion::Asked, this};
+    m_asking.ask(cautions);
 }
 
 /// Before the first run on a person the cautions are read.
@@ -17,7 +18,8 @@ bool MainWindow::passCautions()
 {
     if (!core::service::isOnPerson(m_document.services()) || session::cautionsWereShown(m_folder))
         return true;
-    if (CautionsDialog{CautionsDialog::Occasion::BeforeRun, this}.exec() != QDialog::Accepted)
+    CautionsDialog cautions{CautionsDialog::Occasion::BeforeRun, this};
+    if (m_asking.ask(cautions) != QDialog::Accepted)
         return false;
     session::rememberCautionsShown(m_folder);
     return true;
@@ -26,7 +28,9 @@ bool MainWindow::passCautions()
 void MainWindow::checkSound()
 {
     SoundCheck check{m_theme, m_sound, this};
-    check.exec();
+    m_asking.ask(check);
+    if (m_session.audible().empty())  // What began to sound meanwhile is no check.
+        m_sound.silence();
     using State = Prepared::State;
     const bool heard = check.verdict() == SoundCheck::Verdict::Heard;
     if (check.verdict() == SoundCheck::Verdict::Cancelled)

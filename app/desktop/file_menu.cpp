@@ -37,11 +37,13 @@ QString demoTitle(const QString& name)
 
 }  // namespace
 
-FileMenu::FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, QWidget& window)
+FileMenu::FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, const Asking& asking,
+                   QWidget& window)
     : QObject{&window}
     , m_document{document}
     , m_files{std::move(files)}
     , m_settings{settings}
+    , m_asking{asking}
     , m_window{window}
 {
     build();
@@ -189,8 +191,10 @@ void FileMenu::makeNew(const core::service::Service& service)
 
 QStringList FileMenu::askForFiles(const QString& title)
 {
-    return QFileDialog::getOpenFileNames(&m_window, title, QFileInfo{m_document.path()}.path(),
-                                         tr("Service files (*.json)"));
+    QFileDialog dialog{&m_window, title, QFileInfo{m_document.path()}.path(), tr("Service files (*.json)")};
+    dialog.setObjectName(QStringLiteral("openDialog"));
+    dialog.setFileMode(QFileDialog::ExistingFiles);
+    return m_asking.ask(dialog) == QDialog::Accepted ? dialog.selectedFiles() : QStringList{};
 }
 
 void FileMenu::askAndOpen()
@@ -258,7 +262,7 @@ void FileMenu::receive(const QStringList& paths)
     box.setObjectName(QStringLiteral("beside"));
     const auto* beside = box.addButton(tr("Plan together"), QMessageBox::AcceptRole);
     const auto* instead = box.addButton(tr("Open in its place"), QMessageBox::DestructiveRole);
-    box.exec();
+    m_asking.ask(box);
     if (box.clickedButton() == beside)
         add(paths);
     else if (box.clickedButton() == instead)
@@ -307,7 +311,7 @@ std::optional<ServiceDocument::Opened> FileMenu::read(const QString& from, const
     box.setObjectName(QStringLiteral("notOpened"));
     box.setInformativeText(service.error().section(QLatin1Char{'\n'}, 0, 11));
     box.setDetailedText(service.error());
-    box.exec();
+    m_asking.ask(box);
     return std::nullopt;
 }
 
@@ -325,74 +329,6 @@ bool FileMenu::takeBeside(const std::optional<ServiceDocument::Opened>& opened)
     if (!opened)
         return false;
     m_document.addHead(*opened);
-    return true;
-}
-
-bool FileMenu::save()
-{
-    return m_document.path().isEmpty() ? saveAs() : saveTo(m_document.path());
-}
-
-bool FileMenu::saveAs()
-{
-    QString path = QFileDialog::getSaveFileName(&m_window, tr("Save the service"),
-                                                QString::fromStdString(m_document.service().name)
-                                                    + QStringLiteral(".json"),
-                                                tr("Service files (*.json)"));
-    if (path.isEmpty())
-        return false;
-    if (QFileInfo{path}.suffix().isEmpty())
-        path += QStringLiteral(".json");
-    return saveTo(path);
-}
-
-bool FileMenu::saveTo(const QString& path)
-{
-    if (!m_document.problems().empty()) {
-        QMessageBox::information(&m_window, tr("Not saved"),
-                                 tr("Something is marked as wrong. Put it right first: a file that cannot be "
-                                    "opened again is of no use."));
-        return false;
-    }
-    if (const auto wrong = m_files.write(path, m_document.service())) {
-        QMessageBox::warning(&m_window, tr("Not saved"), *wrong);
-        return false;
-    }
-    m_document.markSaved(path);
-    remember(path);
-    return true;
-}
-
-bool FileMenu::save(std::size_t head)
-{
-    m_document.showHead(head);
-    return save();
-}
-
-bool FileMenu::mayLetGo()
-{
-    if (!m_document.isChanged())
-        return true;
-    QStringList names;
-    for (std::size_t head = 0; head < m_document.services().size(); ++head)
-        if (m_document.isChanged(head))
-            names << QString::fromStdString(m_document.services()[head].name);
-    QMessageBox box{
-        QMessageBox::Question, tr("Unsaved changes"),
-        names.size() == 1
-            ? tr("%1 has changes that are not saved.").arg(names.front())
-            : tr("These have changes that are not saved: %1.").arg(names.join(QStringLiteral(", "))),
-        QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &m_window};
-    box.setObjectName(QStringLiteral("unsaved"));
-    box.setDefaultButton(QMessageBox::Save);
-    switch (box.exec()) {
-    case QMessageBox::Save: break;
-    case QMessageBox::Discard: return true;
-    default: return false;
-    }
-    for (std::size_t head = 0; head < m_document.services().size(); ++head)
-        if (m_document.isChanged(head) && !save(head))
-            return false;
     return true;
 }
 

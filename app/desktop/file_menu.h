@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/asking.h"
 #include "app/desktop/service_files.h"
 #include "app/desktop/setup/service_document.h"
 
@@ -16,7 +17,8 @@ class FileMenu : public QObject {
     Q_OBJECT
 
 public:
-    FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, QWidget& window);
+    FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, const Asking& asking,
+             QWidget& window);
 
     [[nodiscard]] QMenu* menu() const { return m_menu; }
     [[nodiscard]] QMenu* demoMenu() const { return m_demos; }
@@ -74,6 +76,7 @@ private:
     bool save(std::size_t head);
     bool saveAs();
     bool saveTo(const QString& path);
+    void sayNotSaved(const QString& why);
     void remember(const QString& path);
     void rememberOpen();
     void fillRecent();
@@ -86,6 +89,7 @@ private:
     ServiceDocument& m_document;
     ServiceFiles m_files;
     QSettings& m_settings;
+    const Asking& m_asking;
     QWidget& m_window;
     QMenu* m_menu = nullptr;
     QMenu* m_recent = nullptr;

@@ -30,7 +30,9 @@ MainWindow::MainWindow(const Parts& parts)
     , m_settings{parts.settings}
     , m_zones{parts.zones}
     , m_folder{parts.folder}
-    , m_files{new FileMenu{m_document, ServiceFiles{parts.zones, parts.localZone}, parts.settings, *this}}
+    , m_asking{*this, [this] { return runs(); }}
+    , m_files{new FileMenu{m_document, ServiceFiles{parts.zones, parts.localZone}, parts.settings, m_asking,
+                           *this}}
     , m_printing{new print::Printing{*this, [this] { return toPrint(); }}}
     , m_records{new Records{m_theme, m_session, m_zones, *this}}
     , m_pages{new QStackedWidget}
@@ -299,8 +301,8 @@ void MainWindow::askToEnd()
         box.setObjectName(QStringLiteral("endQuestion"));
         const auto* end = box.addButton(tr("End it"), QMessageBox::DestructiveRole);
         box.setDefaultButton(box.addButton(tr("Keep it running"), QMessageBox::RejectRole));
-        box.exec();
-        if (box.clickedButton() != end)
+        m_asking.ask(box);
+        if (box.clickedButton() != end || !m_session.current())
             return;
     }
     if (const auto refusal = m_session.end(); refusal && runs())
@@ -336,10 +338,11 @@ void MainWindow::takeWindow()
 {
     if (!m_session.current())
         return;
-    if (!showsLanes() && QApplication::activeModalWidget() == nullptr) {
+    const bool wasCovered = m_records->putAside() | m_asking.putAway();
+    if (wasCovered || !showsLanes())
         m_lanes->settle();
+    if (!showsLanes())
         showPage(Page::Lanes);
-    }
     if (isMinimized())
         setWindowState(windowState() & ~Qt::WindowMinimized);
     if (!isVisible())
@@ -359,7 +362,7 @@ void MainWindow::closeEvent(QCloseEvent* event)
         box.setObjectName(QStringLiteral("closeQuestion"));
         const auto* close = box.addButton(tr("Close"), QMessageBox::DestructiveRole);
         box.setDefaultButton(box.addButton(tr("Keep it open"), QMessageBox::RejectRole));
-        box.exec();
+        m_asking.ask(box);
         if (box.clickedButton() != close)
             return event->ignore();
     }

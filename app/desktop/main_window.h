@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/asking.h"
 #include "app/desktop/file_menu.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/print/printing.h"
@@ -126,6 +127,7 @@ private:
     ServiceDocument m_document;
     Preparation m_preparation;
     bool m_heard = false;  ///< Somebody said that the alarms can be heard where they work.
+    Asking m_asking;
     FileMenu* m_files;
     print::Printing* m_printing;
     Records* m_records;

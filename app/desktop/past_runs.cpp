@@ -37,7 +37,7 @@ void MainWindow::offer(const session::StoredRun& run)
     const auto* take = box.addButton(tr("Take it up"), QMessageBox::AcceptRole);
     const auto* end = box.addButton(tr("End it for good"), QMessageBox::DestructiveRole);
     box.addButton(tr("Leave it for later"), QMessageBox::RejectRole);
-    box.exec();
+    m_asking.ask(box);
     if (box.clickedButton() == take)
         resume(run);
     else if (box.clickedButton() == end && resume(run)) {

@@ -50,7 +50,6 @@ void SoundCheck::build()
     layout->addWidget(patternRow(Kind::LimitPassed, Subject::Water, tr("A limit is passed  (5)"),
                                  tr("the loudest"), QStringLiteral("playLimit")));
     layout->addWidget(makeAnswers());
-    connect(this, &QDialog::rejected, &m_sound, &Sound::silence);
 }
 
 QWidget* SoundCheck::makeAnswers()
@@ -131,7 +130,6 @@ void SoundCheck::advise()
 void SoundCheck::end(Verdict verdict)
 {
     m_verdict = verdict;
-    m_sound.silence();
     accept();
 }
 

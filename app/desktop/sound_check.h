@@ -12,7 +12,7 @@ namespace app::desktop {
 class Theme;
 
 /// Plays each pattern and asks whether it was heard. Can be passed over; the
-/// screen then says what that means.
+/// screen then says what that means. What still sounds at its end is for whoever asked to silence.
 class SoundCheck : public QDialog {
     Q_OBJECT
 

@@ -53,43 +53,43 @@ view::StrandPicture handsAlone()
 /// Which part of the strand is to be seen.
 view::Span reachOf(StrandSample::Kind kind)
 {
-    using Kind = StrandSample::Kind;
+    using Shape = StrandSample::Kind;
     switch (kind) {
-    case Kind::Applied: return {at(10), at(90)};
-    case Kind::Water: return {at(160), at(245)};
-    case Kind::Planned: return {at(10), at(130)};
-    case Kind::Window:
-    case Kind::Broken:
-    case Kind::Forecast: return {at(130), at(270)};
+    case Shape::Applied: return {at(10), at(90)};
+    case Shape::Water: return {at(160), at(245)};
+    case Shape::Planned: return {at(10), at(130)};
+    case Shape::Window:
+    case Shape::Broken:
+    case Shape::Forecast: return {at(130), at(270)};
     default: return {at(60), at(180)};
     }
 }
 
 void addShape(StrandSample::Kind kind, view::StrandPicture& picture)
 {
-    using Kind = StrandSample::Kind;
+    using Shape = StrandSample::Kind;
     view::Strand& strand = picture.strands.front();
     switch (kind) {
-    case Kind::Filled:
+    case Shape::Filled:
         strand.stage = Stage::Developing;
         picture.now = at(130);
         break;
-    case Kind::Window:
+    case Shape::Window:
         addWindow(strand);
         strand.water = at(205);
         break;
-    case Kind::Broken:
+    case Shape::Broken:
         addWindow(strand);
         strand.water = at(250);
         break;
-    case Kind::Looks: strand.looks = {{{}, at(100), true}, {{}, at(150), false}}; break;
-    case Kind::Late: strand.late = {{{}, {at(105), at(140)}, {}}}; break;
-    case Kind::Water: strand.targetAt = at(140); break;
-    case Kind::Forecast:
+    case Shape::Looks: strand.looks = {{{}, at(100), true}, {{}, at(150), false}}; break;
+    case Shape::Late: strand.late = {{{}, {at(105), at(140)}, {}}}; break;
+    case Shape::Water: strand.targetAt = at(140); break;
+    case Shape::Forecast:
         strand.targetAt = at(100);
         strand.forecast = view::StrandForecast{0, 0, {at(180), at(220)}};
         break;
-    case Kind::Planned:
+    case Shape::Planned:
         strand.stage = Stage::Rinsed;
         strand.planned = view::PlannedStrand{{at(35), at(100)}, at(215)};
         break;

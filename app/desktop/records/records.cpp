@@ -30,15 +30,26 @@ void Records::addTo(QMenu& menu)
 void Records::open()
 {
     if (m_records) {
-        m_records->readRuns();
+        if (!m_isAside)
+            m_records->readRuns();
     } else {
         m_records = new RecordsWindow{m_theme, m_session, m_zones, &m_window};
         connect(m_records, &RecordsWindow::startAgain, this, &Records::startAgain);
     }
+    m_isAside = false;
     m_records->setAttribute(Qt::WA_DeleteOnClose);
     m_records->show();
     m_records->raise();
     m_records->activateWindow();
+}
+
+bool Records::putAside()
+{
+    if (!m_records || !m_records->isVisible())
+        return false;
+    m_isAside = true;
+    m_records->hide();
+    return true;
 }
 
 }  // namespace app::desktop

@@ -25,6 +25,9 @@ public:
     void addTo(QMenu& menu);
     void open();
 
+    /// Out of sight, as it is, until it is opened again. False where nothing is in sight.
+    bool putAside();
+
 Q_SIGNALS:
     /// See `RecordsWindow::startAgain`.
     void startAgain(const std::vector<core::service::Service>& services, const QString& lastTime);
@@ -35,6 +38,7 @@ private:
     std::shared_ptr<const core::measure::TimeZones> m_zones;
     QWidget& m_window;
     QPointer<RecordsWindow> m_records;
+    bool m_isAside = false;
 };
 
 }  // namespace app::desktop

@@ -36,7 +36,7 @@ public:
     void keepReady(bool ready) override { isReady = ready; }
     void sound(const core::alarm::Call& call) override { sounded.push_back(call); }
     void setStanding(const std::vector<core::alarm::Alarm>&) override { }
-    void silence() override { }
+    void silence() override { ++silenced; }
     void playCheck(core::alarm::Kind, core::alarm::Subject) override { ++checks; }
     [[nodiscard]] bool isWorking() const override { return works; }
     [[nodiscard]] QString problem() const override
@@ -45,6 +45,7 @@ public:
     }
 
     bool works = true;
+    int silenced = 0;
     bool isReady = false;
     int checks = 0;
     std::vector<core::alarm::Call> sounded;
