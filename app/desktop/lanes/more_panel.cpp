@@ -38,6 +38,12 @@ MorePanel::MorePanel(QWidget* parent)
     hide();
 }
 
+MorePanel::~MorePanel()
+{
+    for (const QPointer<QWidget>& part : m_gone)
+        delete part;
+}
+
 /// While somebody is asked, only what makes the question void changes what is shown.
 void MorePanel::showAmend(const view::AmendView& amend, const std::vector<Listed>& answers)
 {
@@ -58,13 +64,17 @@ void MorePanel::open()
         m_parts.front()->setFocus(Qt::OtherFocusReason);
 }
 
+/// Nobody finds what is gone in the place of what has the same name now.
 void MorePanel::clear()
 {
     for (QWidget* part : m_parts) {
         m_grid->removeWidget(part);
         part->hide();
+        part->setParent(nullptr);
         part->deleteLater();  // It may be what was pressed just now.
     }
+    std::erase(m_gone, nullptr);
+    m_gone.insert(m_gone.end(), m_parts.begin(), m_parts.end());
     m_parts.clear();
 }
 

@@ -4,6 +4,7 @@
 #include "app/view/answers_view.h"
 
 #include <QFrame>
+#include <QPointer>
 
 #include <functional>
 
@@ -29,6 +30,7 @@ public:
     };
 
     explicit MorePanel(QWidget* parent = nullptr);
+    ~MorePanel() override;
 
     void showAmend(const view::AmendView& amend, const std::vector<Listed>& answers);
 
@@ -109,6 +111,7 @@ private:
     QLabel* m_question;
     QGridLayout* m_grid;
     std::vector<QWidget*> m_parts;
+    std::vector<QPointer<QWidget>> m_gone;  ///< Nobody's, until the loop of events takes them away.
     int m_columns = 0;
 };
 

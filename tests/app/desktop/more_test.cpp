@@ -62,6 +62,26 @@ TEST_F(More, OpensAndClosesWithItsKeyAndShowsAKeyOnEachButton)
     EXPECT_FALSE(isOpen());
 }
 
+// A screen reader that looks for a button must not find the one that was there before, which does nothing.
+TEST_F(More, HasEachOfItsButtonsOnceFromTheMomentItIsOpened)
+{
+    const auto* const panel = rig.find<QWidget>("more");
+    const auto expectOnce = [panel](const char* name) {
+        EXPECT_EQ(panel->findChildren<QPushButton*>(QLatin1String{name}).size(), 1) << name;
+        EXPECT_TRUE(panel->findChild<QPushButton*>(QLatin1String{name})->isVisible()) << name;
+    };
+    rig.find<QPushButton>("moreButton")->click();
+    ASSERT_TRUE(isOpen());
+    for (const char* name : {"moreStop", "moreAway", "moreHeat", "moreGiveUp"})
+        expectOnce(name);
+    rig.find<QPushButton>("moreGiveUp")->click();
+    expectOnce("option1");
+    EXPECT_TRUE(panel->findChildren<QPushButton*>(QStringLiteral("moreGiveUp")).isEmpty());
+    rig.find<QPushButton>("option2")->click();
+    expectOnce("moreGiveUp");
+    EXPECT_TRUE(panel->findChildren<QPushButton*>(QStringLiteral("option1")).isEmpty());
+}
+
 TEST_F(More, StopsAnApplicationThatIsUnderWayAndTakesThatBack)
 {
     press(Qt::Key_M);

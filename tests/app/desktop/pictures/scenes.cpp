@@ -288,8 +288,6 @@ std::vector<Scene> scenes()
          [](Rig& rig) {
              runDemo(rig, 5);
              rig.find<QPushButton>("moreButton")->click();
-             // The buttons from before it was opened have the same names until they are gone.
-             QTest::qWait(1);
              rig.find<QPushButton>("moreAnswers")->click();
          }},
         {QStringLiteral("alert-step"),
