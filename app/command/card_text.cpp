@@ -5,6 +5,7 @@
 #include "app/output/wall_clock.h"
 #include "app/session/time_zones.h"
 #include "app/view/outcome_words.h"
+#include "app/view/preparing_words.h"
 
 #include <algorithm>
 #include <utility>
@@ -112,35 +113,11 @@ std::string coatText(const CardCoat& coat, const WallClock& clock)
     return text;
 }
 
-std::string preparingName(core::run::Preparing what, bool onPerson)
-{
-    using core::run::Preparing;
-    switch (what) {
-    case Preparing::Sound: return "Sound";
-    case Preparing::Tests: return onPerson ? "Skin and strand tests" : "Strand test";
-    case Preparing::Protection: return "Gloves, apron, air";
-    case Preparing::Bowls: return "Bowls in order";
-    }
-    return {};
-}
-
-std::string preparedState(const core::run::Prepared& prepared)
-{
-    using State = core::run::Prepared::State;
-    const bool sound = prepared.what == core::run::Preparing::Sound;
-    switch (prepared.state) {
-    case State::Open: return sound ? "not checked" : "open";
-    case State::Done: return sound ? "heard" : "done";
-    case State::Skipped: return sound ? "none, watch the screen" : "skipped";
-    }
-    return {};
-}
-
 /// "13:58  Strand test: skipped, same mixture as on Tuesday"
 std::string preparedLine(const core::run::Prepared& prepared, bool onPerson, const WallClock& clock)
 {
     return (prepared.at ? clock.text(*prepared.at) + "  " : std::string{})
-        + preparingName(prepared.what, onPerson) + ": " + preparedState(prepared)
+        + view::preparingName(prepared.what, onPerson) + ": " + view::preparedState(prepared)
         + (prepared.why.empty() ? "" : ", " + prepared.why) + "\n";
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desktop/words.h"
 #include "app/view/lane_view.h"
+#include "app/view/preparing_words.h"
 
 #include <QCoreApplication>
 
@@ -38,28 +39,12 @@ Bowl bowlOf(const std::vector<Service>& services, const PlannedTask& task)
 
 QString name(Preparing what, const std::vector<Service>& services)
 {
-    switch (what) {
-    case Preparing::Sound: return PreparationText::tr("Sound");
-    case Preparing::Tests:
-        return isOnPerson(services) ? PreparationText::tr("Skin and strand tests")
-                                    : PreparationText::tr("Strand test");
-    case Preparing::Protection: return PreparationText::tr("Gloves, apron, air");
-    case Preparing::Bowls: return PreparationText::tr("Bowls in order");
-    }
-    return {};
+    return PreparationText::tr(view::preparingName(what, isOnPerson(services)));
 }
 
 QString state(const Prepared& said)
 {
-    const bool sound = said.what == Preparing::Sound;
-    switch (said.state) {
-    case Prepared::State::Open:
-        return sound ? PreparationText::tr("not checked") : PreparationText::tr("open");
-    case Prepared::State::Done: return sound ? PreparationText::tr("heard") : PreparationText::tr("done");
-    case Prepared::State::Skipped:
-        return sound ? PreparationText::tr("none, watch the screen") : PreparationText::tr("skipped");
-    }
-    return {};
+    return PreparationText::tr(view::preparedState(said));
 }
 
 QString line(const Prepared& said, const std::vector<Service>& services)
