@@ -19,6 +19,8 @@ using core::run::Answer;
 using core::run::Prompt;
 using view::StepView;
 
+constexpr int edgeWidth = 4;
+
 bool isLimit(const view::AlarmView& alarm)
 {
     return alarm.alarm.kind == core::alarm::Kind::LimitNear
@@ -160,10 +162,14 @@ void AlertPanel::paintEvent(QPaintEvent* event)
     QFrame::paintEvent(event);
     QPainter painter{this};
     const Colours& colours = m_theme.colours();
-    const QColor ground = m_step ? colours.action : colours.late;
-    const QColor on = m_step ? colours.onAction : colours.onLate;
+    const QColor ground = m_step ? colours.action : colours.alarm;
+    const QColor on = m_step ? colours.onAction : colours.onAlarm;
     painter.setPen(QPen{m_lit ? on : ground, 12});
     painter.drawRect(rect().adjusted(12, 12, -12, -12));
+    if (m_step)
+        return;
+    painter.setPen(QPen{colours.alarmEdge, 2.0 * edgeWidth});  // The outer half of it is outside.
+    painter.drawRect(rect());
 }
 
 }  // namespace app::desktop

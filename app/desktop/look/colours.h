@@ -25,6 +25,10 @@ struct Colours {
     QColor onSoon;
     QColor late;  ///< Something is due or past.
     QColor onLate;
+    QColor
+        alarm;  ///< The ground of an alarm, which is large: deep, so that it does not dazzle in a dark room.
+    QColor onAlarm;
+    QColor alarmEdge;  ///< Around it, where that and what is behind it are both dark.
     QColor selection;
     QColor onSelection;
     std::array<QColor, 6> strands;  ///< By place in the coat, again from the first after the last.

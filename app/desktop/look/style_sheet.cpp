@@ -44,10 +44,10 @@ QFrame[role="warning"] QPushButton { background: @soon; color: @onSoon; border: 
 QFrame[role="alert"], QFrame[role="alertStep"] { border: none; }
 QFrame[role="alert"] QPushButton, QFrame[role="alertStep"] QPushButton { font-weight: bold; border-radius: 14px;
     min-height: 84px; padding: 6px 30px; font-size: @textAlert; }
-QFrame[role="alert"] { background: @late; }
-QFrame[role="alert"] QLabel { color: @onLate; background: transparent; }
-QFrame[role="alert"] QPushButton { background: @onLate; color: @late; border: 3px solid @onLate; }
-QFrame[role="alert"] QPushButton:focus { border: 5px solid @late; }
+QFrame[role="alert"] { background: @alarm; }
+QFrame[role="alert"] QLabel { color: @onAlarm; background: transparent; }
+QFrame[role="alert"] QPushButton { background: @onAlarm; color: @alarm; border: 3px solid @onAlarm; }
+QFrame[role="alert"] QPushButton:focus { border: 5px solid @alarm; }
 QFrame[role="alertStep"] { background: @action; }
 QFrame[role="alertStep"] QLabel { color: @onAction; background: transparent; }
 QFrame[role="alertStep"] QPushButton { background: @onAction; color: @action; border: 3px solid @onAction; }
@@ -127,8 +127,8 @@ QString styleSheet(const Colours& colours, int textSize)
     // The text of the late colour has to be read on every ground, so it is the colour itself.
     const std::pair<const char*, QColor> names[] = {
         {"@lateText", colours.late},
-        {"@late", colours.late},
-        {"@onLate", colours.onLate},
+        {"@alarm", colours.alarm},
+        {"@onAlarm", colours.onAlarm},
         {"@surface", colours.surface},
         {"@sunken", colours.sunken},
         {"@hairline", colours.hairline},

@@ -40,7 +40,8 @@ std::vector<Pair> textPairs(const Colours& c)
         {"on late", c.onLate, c.late},
         {"late on ground", c.late, c.ground},
         {"late on surface", c.late, c.surface},
-        {"late button", c.late, c.onLate},
+        {"on alarm", c.onAlarm, c.alarm},
+        {"alarm button", c.alarm, c.onAlarm},
         {"selection", c.onSelection, c.selection},
         {"water flag", c.surface, c.water},
         {"now flag", c.ground, c.ink},
@@ -51,12 +52,19 @@ std::vector<Pair> textPairs(const Colours& c)
 std::vector<Pair> partPairs(const Colours& c)
 {
     std::vector<Pair> pairs = {
-        {"line on ground", c.line, c.ground},          {"line on surface", c.line, c.surface},
-        {"water on ground", c.water, c.ground},        {"water on its wash", c.water, c.waterWash},
-        {"focus on surface", c.water, c.surface},      {"focus on sunken", c.water, c.sunken},
-        {"line on sunken", c.line, c.sunken},          {"line on wash", c.line, c.waterWash},
-        {"page mark on sunken", c.action, c.sunken},   {"tab mark on ground", c.action, c.ground},
-        {"broken window on ground", c.late, c.ground}, {"tick in a box", c.onSoon, c.soon},
+        {"line on ground", c.line, c.ground},
+        {"line on surface", c.line, c.surface},
+        {"water on ground", c.water, c.ground},
+        {"water on its wash", c.water, c.waterWash},
+        {"focus on surface", c.water, c.surface},
+        {"focus on sunken", c.water, c.sunken},
+        {"line on sunken", c.line, c.sunken},
+        {"line on wash", c.line, c.waterWash},
+        {"page mark on sunken", c.action, c.sunken},
+        {"tab mark on ground", c.action, c.ground},
+        {"broken window on ground", c.late, c.ground},
+        {"tick in a box", c.onSoon, c.soon},
+        {"alarm's edge on ground", c.alarmEdge, c.ground},
     };
     for (std::size_t place = 0; place < c.strands.size(); ++place) {
         const std::string strand = "strand " + std::to_string(place);
@@ -122,6 +130,15 @@ TEST(Theme, LetsBeReadWhatIsSaidInEmptyFields)
         }
     }
     theme.choose(Theme::Choice::Light);
+}
+
+// No more light than that of the light theme, where eyes are used to more. Common practice, no source.
+TEST(Colours, LetNoAlarmDazzleInADarkRoom)
+{
+    const double light = contrast(lightColours().alarm, Qt::black);
+    EXPECT_LT(contrast(darkColours().alarm, Qt::black), 0.8 * light);
+    EXPECT_LT(contrast(darkHighContrastColours().alarm, Qt::black), 0.8 * light);
+    EXPECT_EQ(lightColours().alarm, lightColours().late);
 }
 
 // WCAG 2.1, definition of contrast ratio: from 1 to 21.
