@@ -2303,6 +2303,30 @@
         <source>Fewest minutes the last strand must carry it, until water</source>
         <translation>Wenigste Minuten, die die letzte Strähne sie tragen muss, bis Wasser</translation>
     </message>
+    <message>
+        <source>Applying, min</source>
+        <translation>Auftragen, min</translation>
+    </message>
+    <message>
+        <source>Development, min</source>
+        <translation>Einwirken, min</translation>
+    </message>
+    <message>
+        <source>Looks, min</source>
+        <translation>Kontrollen, min</translation>
+    </message>
+    <message>
+        <source>Rinsing</source>
+        <translation>Ausspülen</translation>
+    </message>
+    <message>
+        <source>Until water, min</source>
+        <translation>Bis zum Wasser, min</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>Beginnt</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::AlertPanel</name>
@@ -3452,6 +3476,11 @@
     <message>
         <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: „%2“ wurde nicht verstanden. %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>group, column</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

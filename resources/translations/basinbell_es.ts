@@ -2303,6 +2303,30 @@
         <source>Fewest minutes the last strand must carry it, until water</source>
         <translation>Minutos como mínimo que el último mechón debe llevarla, hasta el agua</translation>
     </message>
+    <message>
+        <source>Applying, min</source>
+        <translation>Aplicar, min</translation>
+    </message>
+    <message>
+        <source>Development, min</source>
+        <translation>Exposición, min</translation>
+    </message>
+    <message>
+        <source>Looks, min</source>
+        <translation>Revisiones, min</translation>
+    </message>
+    <message>
+        <source>Rinsing</source>
+        <translation>Enjuague</translation>
+    </message>
+    <message>
+        <source>Until water, min</source>
+        <translation>Hasta el agua, min</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>Empieza</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::AlertPanel</name>
@@ -3452,6 +3476,11 @@
     <message>
         <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1: «%2» no se entendió. %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>group, column</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -2303,6 +2303,30 @@
         <source>Fewest minutes the last strand must carry it, until water</source>
         <translation>Minutes au moins que la dernière mèche doit le porter, jusqu’à l’eau</translation>
     </message>
+    <message>
+        <source>Applying, min</source>
+        <translation>Application, min</translation>
+    </message>
+    <message>
+        <source>Development, min</source>
+        <translation>Pose, min</translation>
+    </message>
+    <message>
+        <source>Looks, min</source>
+        <translation>Contrôles, min</translation>
+    </message>
+    <message>
+        <source>Rinsing</source>
+        <translation>Rinçage</translation>
+    </message>
+    <message>
+        <source>Until water, min</source>
+        <translation>Jusqu’à l’eau, min</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>Commence</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::AlertPanel</name>
@@ -3452,6 +3476,11 @@
     <message>
         <source>%1: &apos;%2&apos; was not understood. %3</source>
         <translation>%1 : « %2 » n’a pas été compris. %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>group, column</comment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>

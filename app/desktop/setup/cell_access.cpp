@@ -54,11 +54,24 @@ bool CellAccess::isWritable() const
     return cell().flags().testFlag(Qt::ItemIsEditable);
 }
 
+/// A heading is heard without what stands above it.
+QString CellAccess::headingText(QAccessible::Text kind) const
+{
+    if (kind == QAccessible::Name)
+        return content();
+    const bool described = kind == QAccessible::Description && m_column >= 0;
+    return described
+        ? m_view->model()->headerData(m_column, Qt::Horizontal, Qt::AccessibleDescriptionRole).toString()
+        : QString{};
+}
+
 /// "Zone 1", "Target of Root": a cell is heard without those around it.
 QString CellAccess::text(QAccessible::Text kind) const
 {
-    if (isHeading() || !isValid())
-        return kind == QAccessible::Name ? content() : QString{};
+    if (!isValid())
+        return {};
+    if (isHeading())
+        return headingText(kind);
     switch (kind) {
     case QAccessible::Name: {
         const QString column = m_view->model()->headerData(m_column, Qt::Horizontal).toString();

@@ -70,6 +70,7 @@ private:
     [[nodiscard]] bool isHeading() const { return m_row < 0 || m_column < 0; }
     [[nodiscard]] QModelIndex cell() const;
     [[nodiscard]] QString content() const;
+    [[nodiscard]] QString headingText(QAccessible::Text kind) const;
     [[nodiscard]] bool isWritable() const;
 
     QPointer<QTableView> m_view;

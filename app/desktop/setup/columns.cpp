@@ -74,6 +74,7 @@ std::vector<Column> allZoneColumns(const Moments& moments)
                ColumnsText::tr("The clock time that applying it is not to start before, as it can be "
                                "pulled and kept on the strand; empty for whenever is best"),
                "not_before", &core::service::Zone::notBefore, moments));
+    columns.back().group = columns[columns.size() - 2].group;  // As what it is to come after.
     return columns;
 }
 

@@ -32,6 +32,8 @@ struct Column {
     Write write;      ///< Absent where a cell is only shown.
     Choices choices;  ///< Given where one of several is chosen.
     QString help{};   ///< What an entry must look like, where it is not minutes.
+    QString group{};  ///< What it and those beside it are about, said once above them; empty where it stands
+                      ///< alone.
 };
 
 /// What an entry must look like, for the person whose entry made no sense.

@@ -3,6 +3,7 @@
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/setup/cell_delegate.h"
+#include "app/desktop/setup/grouped_header.h"
 #include "app/desktop/setup/table_access.h"
 
 #include <QHeaderView>
@@ -54,7 +55,6 @@ void PartPanel::makeTable()
 {
     m_view->setModel(&m_table);
     m_view->setObjectName(objectNameOf(m_table.part()));
-    m_view->setAccessibleName(m_table.headerData(0, Qt::Horizontal, Qt::DisplayRole).toString());
     m_view->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::SelectedClicked
                             | QAbstractItemView::AnyKeyPressed);
     m_view->installEventFilter(this);
@@ -62,11 +62,12 @@ void PartPanel::makeTable()
     m_view->setTabKeyNavigation(true);
     m_view->verticalHeader()->setDefaultSectionSize(Theme::scaled(29));
     m_view->verticalHeader()->hide();
-    m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_view->horizontalHeader()->setStretchLastSection(true);
-    m_view->horizontalHeader()->setHighlightSections(false);
+    header->setSectionsClickable(true);
+    header->setSectionResizeMode(QHeaderView::ResizeToContents);
+    header->setStretchLastSection(true);
+    header->setHighlightSections(false);
     constexpr int threeRows = 134;
-    m_view->setMinimumHeight(Theme::scaled(threeRows));
+    m_view->setMinimumHeight(Theme::scaled(threeRows) + header->groupHeight());
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, &PartPanel::followCursor);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& cell) {
@@ -81,6 +82,8 @@ QPushButton* PartPanel::makeButton(const Theme& theme, const QString& icon, cons
 {
     auto* button = new QPushButton{name};
     button->setIcon(theme.icon(icon));
+    auto* header = new GroupedHeader{m_view};
+    m_view->setHorizontalHeader(header);
     button->setObjectName(objectNameOf(m_table.part()) + object);
     button->setFocusPolicy(Qt::StrongFocus);
     connect(&theme, &Theme::changed, button, [&theme, button, icon] { button->setIcon(theme.icon(icon)); });

@@ -1,6 +1,7 @@
 #include "app/desktop/setup/part_table.h"
 
 #include "app/desktop/sentences.h"
+#include "app/desktop/setup/grouped_header.h"
 
 namespace app::desktop {
 namespace {
@@ -121,9 +122,15 @@ QVariant PartTable::headerData(int section, Qt::Orientation orientation, int rol
     if (section < 0 || section >= columnCount())
         return {};
     const Column& column = m_columns[static_cast<std::size_t>(section)];
-    if (role == Qt::DisplayRole)
-        return column.title;
-    return role == Qt::ToolTipRole ? QVariant{column.tip} : QVariant{};
+    switch (role) {
+    case Qt::DisplayRole: return column.title;
+    case Qt::ToolTipRole: return column.tip;
+    case GroupedHeader::GroupRole: return column.group;
+    case Qt::AccessibleDescriptionRole:
+        return column.group.isEmpty() ? column.tip
+                                      : tr("%1: %2", "group, column").arg(column.group, column.tip);
+    default: return {};
+    }
 }
 
 Qt::ItemFlags PartTable::flags(const QModelIndex& cell) const

@@ -275,14 +275,9 @@ Column lateColumn()
                                 "Emulsify 2, 5 before water. A semicolon stands between several.")};
 }
 
-}  // namespace
-
-std::vector<Column> zoneColumns()
+std::vector<Column> applyingColumns()
 {
     return {
-        makers::text<Zone>(ZoneColumnsText::tr("Zone"),
-                           ZoneColumnsText::tr("What this part of the head is called"), "name", &Zone::name),
-        bowlColumn(),
         makers::length<Zone>(ZoneColumnsText::tr("Quickest"),
                              ZoneColumnsText::tr("Minutes to apply at the quickest"), "apply.quickest",
                              [](Zone& zone) -> Seconds& { return zone.apply.quickest; }),
@@ -291,6 +286,12 @@ std::vector<Column> zoneColumns()
         makers::length<Zone>(ZoneColumnsText::tr("Slowest"),
                              ZoneColumnsText::tr("Minutes to apply at the slowest"), "apply.slowest",
                              [](Zone& zone) -> Seconds& { return zone.apply.slowest; }),
+    };
+}
+
+std::vector<Column> developmentColumns()
+{
+    return {
         clockColumn(),
         makers::length<Zone>(ZoneColumnsText::tr("Least"),
                              ZoneColumnsText::tr("Fewest minutes of development, from the leaflet"),
@@ -299,12 +300,12 @@ std::vector<Column> zoneColumns()
         makers::length<Zone>(ZoneColumnsText::tr("Most"),
                              ZoneColumnsText::tr("Most minutes of development, from the leaflet"),
                              "develop.most", [](Zone& zone) -> Seconds& { return zone.develop.most; }),
-        firstLookColumn(),
-        everyLookColumn(),
-        lookLengthColumn(),
-        groupColumn(),
-        afterColumn(),
-        aloneColumn(),
+    };
+}
+
+std::vector<Column> strandColumns()
+{
+    return {
         makers::optionalLength<Zone>(
             ZoneColumnsText::tr("First strand"),
             ZoneColumnsText::tr("Most minutes the first strand may carry the mixture, until water"),
@@ -313,8 +314,32 @@ std::vector<Column> zoneColumns()
             ZoneColumnsText::tr("Last strand"),
             ZoneColumnsText::tr("Fewest minutes the last strand must carry it, until water"),
             "last_strand_least", &Zone::lastStrandLeast),
-        lateColumn(),
     };
+}
+
+}  // namespace
+
+std::vector<Column> zoneColumns()
+{
+    std::vector<Column> all{
+        makers::text<Zone>(ZoneColumnsText::tr("Zone"),
+                           ZoneColumnsText::tr("What this part of the head is called"), "name", &Zone::name),
+        bowlColumn(),
+    };
+    const auto add = [&all](const QString& group, const std::vector<Column>& columns) {
+        for (const Column& column : columns) {
+            all.push_back(column);
+            all.back().group = group;
+        }
+    };
+    add(ZoneColumnsText::tr("Applying, min"), applyingColumns());
+    add(ZoneColumnsText::tr("Development, min"), developmentColumns());
+    add(ZoneColumnsText::tr("Looks, min"), {firstLookColumn(), everyLookColumn(), lookLengthColumn()});
+    add(ZoneColumnsText::tr("Rinsing"), {groupColumn(), aloneColumn()});
+    add(ZoneColumnsText::tr("Until water, min"), strandColumns());
+    all.push_back(lateColumn());
+    add(ZoneColumnsText::tr("Begins"), {afterColumn()});
+    return all;
 }
 
 }  // namespace app::desktop

@@ -117,6 +117,22 @@ TEST_F(TableReadAloud, OpensACellAsEnterDoes)
     EXPECT_EQ(table()->focusChild(), target);
 }
 
+TEST_F(TableReadAloud, TellsOfAHeadingWhatStandsAboveIt)
+{
+    const auto heading = [this](const char* name) {
+        QStringList said;
+        for (int place = 0; place < table()->childCount(); ++place)
+            if (QAccessibleInterface* each = table()->child(place); each->role() == QAccessible::ColumnHeader
+                && each->text(QAccessible::Name) == QLatin1String{name})
+                said << each->text(QAccessible::Description);
+        return said.join(QLatin1Char{';'});
+    };
+    EXPECT_EQ(heading("Least"),
+              QStringLiteral("Development, min: Fewest minutes of development, from the leaflet"));
+    EXPECT_TRUE(heading("Quickest").startsWith(QStringLiteral("Applying, min: ")));
+    EXPECT_EQ(heading("Zone"), QStringLiteral("What this part of the head is called"));
+}
+
 // The view counts headings when it tells which cell has the keyboard.
 TEST_F(TableReadAloud, CountsItsPartsAsTheViewDoes)
 {
