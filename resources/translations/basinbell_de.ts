@@ -3466,6 +3466,26 @@
         <source>moving %1</source>
         <translation>%1 verschieben</translation>
     </message>
+    <message>
+        <source>Zones of coat %1</source>
+        <translation>Zonen von Durchgang %1</translation>
+    </message>
+    <message>
+        <source>Bowls of coat %1</source>
+        <translation>Schalen von Durchgang %1</translation>
+    </message>
+    <message>
+        <source>Rinse groups of coat %1</source>
+        <translation>Spülgruppen von Durchgang %1</translation>
+    </message>
+    <message>
+        <source>Coats and their drying</source>
+        <translation>Durchgänge und ihr Trocknen</translation>
+    </message>
+    <message>
+        <source>Pairs of hands</source>
+        <translation>Personen im Team</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::PartTable</name>

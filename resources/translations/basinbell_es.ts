@@ -3466,6 +3466,26 @@
         <source>moving %1</source>
         <translation>mover %1</translation>
     </message>
+    <message>
+        <source>Zones of coat %1</source>
+        <translation>Zonas de la pasada %1</translation>
+    </message>
+    <message>
+        <source>Bowls of coat %1</source>
+        <translation>Boles de la pasada %1</translation>
+    </message>
+    <message>
+        <source>Rinse groups of coat %1</source>
+        <translation>Grupos de enjuague de la pasada %1</translation>
+    </message>
+    <message>
+        <source>Coats and their drying</source>
+        <translation>Pasadas y su secado</translation>
+    </message>
+    <message>
+        <source>Pairs of hands</source>
+        <translation>Personas del equipo</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::PartTable</name>

@@ -3466,6 +3466,26 @@
         <source>moving %1</source>
         <translation>déplacement de %1</translation>
     </message>
+    <message>
+        <source>Zones of coat %1</source>
+        <translation>Zones du passage %1</translation>
+    </message>
+    <message>
+        <source>Bowls of coat %1</source>
+        <translation>Bols du passage %1</translation>
+    </message>
+    <message>
+        <source>Rinse groups of coat %1</source>
+        <translation>Groupes de rinçage du passage %1</translation>
+    </message>
+    <message>
+        <source>Coats and their drying</source>
+        <translation>Passages et leur séchage</translation>
+    </message>
+    <message>
+        <source>Pairs of hands</source>
+        <translation>Personnes de l’équipe</translation>
+    </message>
 </context>
 <context>
     <name>app::desktop::PartTable</name>

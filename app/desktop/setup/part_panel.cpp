@@ -5,6 +5,8 @@
 #include "app/desktop/setup/cell_delegate.h"
 #include "app/desktop/setup/grouped_header.h"
 #include "app/desktop/setup/table_access.h"
+#include "app/desktop/words.h"
+#include "app/view/lane_view.h"
 
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -48,11 +50,40 @@ PartPanel::PartPanel(const Theme& theme, ServiceDocument& document, edits::Part 
     makeButtons(theme);
     connect(&m_table, &PartTable::refused, m_wrong, &QLabel::setText);
     connect(&m_document, &ServiceDocument::changed, this, &PartPanel::followCursor);
+    connect(&m_document, &ServiceDocument::changed, this, &PartPanel::followName);
     followCursor();
+    followName();
+}
+
+/// Heard without the tabs around it, one table is as good as another.
+void PartPanel::followName()
+{
+    const auto& coats = m_document.service().coats;
+    const std::size_t coat = m_table.coat();
+    QStringList names{nameOfPart(coat + 1)};
+    const bool ofCoat = m_table.part() != edits::Part::Coats && m_table.part() != edits::Part::Hands;
+    if (ofCoat && coat < coats.size() && !coats[coat].name.empty())
+        names << QString::fromStdString(coats[coat].name);
+    m_view->setAccessibleName(words::ofHead(view::headOf(m_document.services(), m_document.shownHead()),
+                                            names.join(QStringLiteral(", "))));
+}
+
+QString PartPanel::nameOfPart(std::size_t coat) const
+{
+    switch (m_table.part()) {
+    case edits::Part::Zones: return tr("Zones of coat %1").arg(coat);
+    case edits::Part::Bowls: return tr("Bowls of coat %1").arg(coat);
+    case edits::Part::Groups: return tr("Rinse groups of coat %1").arg(coat);
+    case edits::Part::Coats: return tr("Coats and their drying");
+    case edits::Part::Hands: return tr("Pairs of hands");
+    }
+    return {};
 }
 
 void PartPanel::makeTable()
 {
+    auto* header = new GroupedHeader{m_view};
+    m_view->setHorizontalHeader(header);
     m_view->setModel(&m_table);
     m_view->setObjectName(objectNameOf(m_table.part()));
     m_view->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::SelectedClicked
@@ -82,8 +113,6 @@ QPushButton* PartPanel::makeButton(const Theme& theme, const QString& icon, cons
 {
     auto* button = new QPushButton{name};
     button->setIcon(theme.icon(icon));
-    auto* header = new GroupedHeader{m_view};
-    m_view->setHorizontalHeader(header);
     button->setObjectName(objectNameOf(m_table.part()) + object);
     button->setFocusPolicy(Qt::StrongFocus);
     connect(&theme, &Theme::changed, button, [&theme, button, icon] { button->setIcon(theme.icon(icon)); });
@@ -116,6 +145,7 @@ void PartPanel::showCoat(std::size_t coat)
 {
     m_table.showCoat(coat);
     followCursor();
+    followName();
 }
 
 bool PartPanel::goTo(const std::string& place)

@@ -47,6 +47,8 @@ private:
     void removeRow();
     void moveRow(int direction);
     void followCursor();
+    void followName();
+    [[nodiscard]] QString nameOfPart(std::size_t coat) const;
     [[nodiscard]] QString rowName(int row) const;
 
     ServiceDocument& m_document;

@@ -117,6 +117,21 @@ TEST_F(TableReadAloud, OpensACellAsEnterDoes)
     EXPECT_EQ(table()->focusChild(), target);
 }
 
+TEST_F(TableReadAloud, SaysWhichTableItIs)
+{
+    EXPECT_EQ(table()->text(QAccessible::Name), QStringLiteral("Zones of coat 1, Coat"));
+    rig.window->document().edit(QStringLiteral("another name"),
+                                [](auto& service) { service.coats[0].name = "Toner"; });
+    EXPECT_EQ(table()->text(QAccessible::Name), QStringLiteral("Zones of coat 1, Toner"));
+    QStringList names;
+    for (const auto* each : rig.window->findChildren<QTableView*>())
+        names << each->accessibleName();
+    names.removeDuplicates();
+    EXPECT_EQ(names.size(), 5) << names.join(QLatin1Char{';'}).toStdString();
+    EXPECT_TRUE(names.contains(QStringLiteral("Rinse groups of coat 1, Toner")));
+    EXPECT_TRUE(names.contains(QStringLiteral("Pairs of hands")));
+}
+
 TEST_F(TableReadAloud, TellsOfAHeadingWhatStandsAboveIt)
 {
     const auto heading = [this](const char* name) {
