@@ -1,11 +1,14 @@
 #include "app/desktop/sound_check.h"
 
+#include "app/desktop/help/help_sheet.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
+#include <QShortcut>
 #include <QStyle>
 
 namespace app::desktop {
@@ -17,6 +20,8 @@ SoundCheck::SoundCheck(const Theme& theme, Sound& sound, QWidget* parent)
     : QDialog{parent}
     , m_theme{theme}
     , m_sound{sound}
+    , m_check{new QWidget}
+    , m_help{new HelpSheet{theme, HelpFor::Sound}}
     , m_health{new QLabel}
     , m_heard{nullptr}
     , m_passOver{nullptr}
@@ -24,14 +29,15 @@ SoundCheck::SoundCheck(const Theme& theme, Sound& sound, QWidget* parent)
     setObjectName(QStringLiteral("soundCheck"));
     setWindowTitle(tr("Sound check"));
     build();
+    buildHelp();
     connect(&sound, &Sound::healthChanged, this, &SoundCheck::follow);
     follow();
 }
 
 void SoundCheck::build()
 {
-    auto* layout = new QVBoxLayout{this};
-    layout->setContentsMargins(24, 20, 24, 20);
+    auto* layout = new QVBoxLayout{m_check};
+    layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(metrics::gap);
     auto* title = new QLabel{tr("Can you hear every alarm from where you work?")};
     title->setFont(Theme::font(metrics::textLarge, true));
@@ -50,6 +56,32 @@ void SoundCheck::build()
     layout->addWidget(patternRow(Kind::LimitPassed, Subject::Water, tr("A limit is passed  (5)"),
                                  tr("the loudest"), QStringLiteral("playLimit")));
     layout->addWidget(makeAnswers());
+}
+
+/// The check, and beside it what is to be known of it, or in its place.
+void SoundCheck::buildHelp()
+{
+    auto* row = new QHBoxLayout{this};
+    row->setContentsMargins(24, 20, 24, 20);
+    row->setSpacing(metrics::gapLarge);
+    row->addWidget(m_check, 1);
+    row->addWidget(m_help, 1);
+    auto* key = new QShortcut{QKeySequence{Qt::Key_F1}, this};
+    key->setObjectName(QStringLiteral("pageHelp"));
+    connect(key, &QShortcut::activated, this, [this] {
+        m_help->toggle();
+        arrangeHelp();
+    });
+    connect(m_help, &HelpSheet::closed, this, &SoundCheck::arrangeHelp);
+}
+
+void SoundCheck::arrangeHelp()
+{
+    const QMargins edges = layout()->contentsMargins();
+    const int room = screen()->availableSize().width() - edges.left() - edges.right();
+    m_help->share(*m_check, room, m_check->minimumSizeHint().width());
+    layout()->activate();
+    resize(sizeHint());
 }
 
 QWidget* SoundCheck::makeAnswers()

@@ -9,6 +9,7 @@ class QPushButton;
 
 namespace app::desktop {
 
+class HelpSheet;
 class Theme;
 
 /// Plays each pattern and asks whether it was heard. Can be passed over; the
@@ -25,6 +26,8 @@ public:
 
 private:
     void build();
+    void buildHelp();
+    void arrangeHelp();
     QWidget* patternRow(core::alarm::Kind kind, core::alarm::Subject subject, const QString& name,
                         const QString& what, const QString& object);
     QWidget* makeAnswers();
@@ -35,6 +38,8 @@ private:
 
     const Theme& m_theme;
     Sound& m_sound;
+    QWidget* m_check;
+    HelpSheet* m_help;
     QLabel* m_health;
     QPushButton* m_heard;
     QPushButton* m_passOver;

@@ -622,6 +622,42 @@
         <source>open, save</source>
         <translation>öffnen, speichern</translation>
     </message>
+    <message>
+        <source>Sound check: what each alarm sounds like</source>
+        <translation>Tonprobe: wie jeder Alarm klingt</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work, at the basin too, with the water running and the dryer on.</source>
+        <translation>Spielen Sie jeden Alarm ab und hören Sie von dort, wo Sie arbeiten, auch vom Waschbecken aus, bei laufendem Wasser und eingeschaltetem Föhn.</translation>
+    </message>
+    <message>
+        <source>If you heard them all, say so: then only water, a limit, or a step that is left standing fills the screen. Until somebody has said so, every step that is due fills it at once.</source>
+        <translation>Wenn Sie alle gehört haben, sagen Sie es: Dann füllt nur Wasser, eine Grenze oder ein Schritt, der liegen bleibt, den Bildschirm. Bis jemand es gesagt hat, füllt ihn jeder fällige Schritt sofort.</translation>
+    </message>
+    <message>
+        <source>If you hear nothing: look for the volume, the loudspeaker and its cable. You can go on without sound and watch the screen.</source>
+        <translation>Wenn Sie nichts hören: Sehen Sie nach Lautstärke, Lautsprecher und Kabel. Sie können ohne Ton weitermachen und den Bildschirm im Blick behalten.</translation>
+    </message>
+    <message>
+        <source>Next: start the lanes. The check can be made again at any time, from the menu.</source>
+        <translation>Danach: Starten Sie die Bahnen. Die Tonprobe lässt sich jederzeit über das Menü wiederholen.</translation>
+    </message>
+    <message>
+        <source>play an alarm, from the softest to the loudest</source>
+        <translation>einen Alarm abspielen, vom leisesten bis zum lautesten</translation>
+    </message>
+    <message>
+        <source>they were heard</source>
+        <translation>sie wurden gehört</translation>
+    </message>
+    <message>
+        <source>what to do where nothing is heard</source>
+        <translation>was zu tun ist, wenn nichts zu hören ist</translation>
+    </message>
+    <message>
+        <source>go on without sound</source>
+        <translation>ohne Ton weitermachen</translation>
+    </message>
 </context>
 <context>
     <name>Journal</name>

@@ -622,6 +622,42 @@
         <source>open, save</source>
         <translation>abrir, guardar</translation>
     </message>
+    <message>
+        <source>Sound check: what each alarm sounds like</source>
+        <translation>Prueba de sonido: cómo suena cada alarma</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work, at the basin too, with the water running and the dryer on.</source>
+        <translation>Haga sonar cada alarma y escuche desde donde trabaja, también desde el lavacabezas, con el agua abierta y el secador en marcha.</translation>
+    </message>
+    <message>
+        <source>If you heard them all, say so: then only water, a limit, or a step that is left standing fills the screen. Until somebody has said so, every step that is due fills it at once.</source>
+        <translation>Si las ha oído todas, dígalo: entonces solo el agua, un límite o un paso que queda sin atender llenan la pantalla. Mientras nadie lo haya dicho, cada paso que toca la llena enseguida.</translation>
+    </message>
+    <message>
+        <source>If you hear nothing: look for the volume, the loudspeaker and its cable. You can go on without sound and watch the screen.</source>
+        <translation>Si no oye nada: mire el volumen, el altavoz y su cable. Puede seguir sin sonido y vigilar la pantalla.</translation>
+    </message>
+    <message>
+        <source>Next: start the lanes. The check can be made again at any time, from the menu.</source>
+        <translation>Después: inicie los carriles. La prueba se puede repetir en cualquier momento, desde el menú.</translation>
+    </message>
+    <message>
+        <source>play an alarm, from the softest to the loudest</source>
+        <translation>hacer sonar una alarma, de la más suave a la más fuerte</translation>
+    </message>
+    <message>
+        <source>they were heard</source>
+        <translation>se han oído</translation>
+    </message>
+    <message>
+        <source>what to do where nothing is heard</source>
+        <translation>qué hacer si no se oye nada</translation>
+    </message>
+    <message>
+        <source>go on without sound</source>
+        <translation>seguir sin sonido</translation>
+    </message>
 </context>
 <context>
     <name>Journal</name>

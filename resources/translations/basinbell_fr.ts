@@ -622,6 +622,42 @@
         <source>open, save</source>
         <translation>ouvrir, enregistrer</translation>
     </message>
+    <message>
+        <source>Sound check: what each alarm sounds like</source>
+        <translation>Essai du son : comment sonne chaque alarme</translation>
+    </message>
+    <message>
+        <source>Play each alarm and listen from where you work, at the basin too, with the water running and the dryer on.</source>
+        <translation>Jouez chaque alarme et écoutez de là où vous travaillez, du bac aussi, l’eau ouverte et le séchoir en marche.</translation>
+    </message>
+    <message>
+        <source>If you heard them all, say so: then only water, a limit, or a step that is left standing fills the screen. Until somebody has said so, every step that is due fills it at once.</source>
+        <translation>Si vous les avez toutes entendues, dites-le : alors seuls l’eau, une limite ou une étape laissée en attente remplissent l’écran. Tant que personne ne l’a dit, chaque étape due le remplit aussitôt.</translation>
+    </message>
+    <message>
+        <source>If you hear nothing: look for the volume, the loudspeaker and its cable. You can go on without sound and watch the screen.</source>
+        <translation>Si vous n’entendez rien : vérifiez le volume, le haut-parleur et son câble. Vous pouvez continuer sans son et surveiller l’écran.</translation>
+    </message>
+    <message>
+        <source>Next: start the lanes. The check can be made again at any time, from the menu.</source>
+        <translation>Ensuite : lancez les couloirs. L’essai peut être refait à tout moment, depuis le menu.</translation>
+    </message>
+    <message>
+        <source>play an alarm, from the softest to the loudest</source>
+        <translation>jouer une alarme, de la plus douce à la plus forte</translation>
+    </message>
+    <message>
+        <source>they were heard</source>
+        <translation>elles ont été entendues</translation>
+    </message>
+    <message>
+        <source>what to do where nothing is heard</source>
+        <translation>que faire si l’on n’entend rien</translation>
+    </message>
+    <message>
+        <source>go on without sound</source>
+        <translation>continuer sans son</translation>
+    </message>
 </context>
 <context>
     <name>Journal</name>

@@ -63,7 +63,7 @@ HelpSheet::HelpSheet(const Theme& theme, HelpFor page, QWidget* parent)
     , m_text{helpText(page)}
     , m_scroll{new QScrollArea}
 {
-    static constexpr const char* names[] = {"setupHelp", "lanesHelp", "recordsHelp"};
+    static constexpr const char* names[] = {"setupHelp", "lanesHelp", "recordsHelp", "soundHelp"};
     setObjectName(QLatin1String{names[static_cast<std::size_t>(page)]});
     setProperty("role", QStringLiteral("card"));
     setAccessibleName(m_text.title);
@@ -73,8 +73,10 @@ HelpSheet::HelpSheet(const Theme& theme, HelpFor page, QWidget* parent)
     m_columns = new QBoxLayout{QBoxLayout::TopToBottom, body};
     m_columns->setContentsMargins(0, 0, metrics::gapSmall, 0);
     m_columns->setSpacing(metrics::gapLarge);
-    for (QWidget* part : {makeWords(m_text.paragraphs), makeShapes(m_text.shapes), makeKeys()})
-        m_columns->addWidget(part, 1);
+    m_columns->addWidget(makeWords(m_text.paragraphs), 1);
+    if (!m_text.shapes.empty())
+        m_columns->addWidget(makeShapes(m_text.shapes), 1);
+    m_columns->addWidget(makeKeys(), 1);
     m_scroll->setObjectName(QStringLiteral("helpScroll"));
     m_scroll->setAccessibleName(m_text.title);
     m_scroll->setFrameShape(QFrame::NoFrame);

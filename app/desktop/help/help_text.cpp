@@ -153,13 +153,48 @@ HelpText recordsText()
     return text;
 }
 
+HelpText soundText()
+{
+    HelpText text;
+    text.title = HelpWords::tr("Sound check: what each alarm sounds like");
+    text.paragraphs = {
+        HelpWords::tr(
+            "Play each alarm and listen from where you work, at the basin too, with the water running and "
+            "the dryer on."),
+        HelpWords::tr(
+            "If you heard them all, say so: then only water, a limit, or a step that is left standing fills "
+            "the screen. Until somebody has said so, every step that is due fills it at once."),
+        HelpWords::tr(
+            "If you hear nothing: look for the volume, the loudspeaker and its cable. You can go on without "
+            "sound and watch the screen."),
+        HelpWords::tr("Next: start the lanes. The check can be made again at any time, from the menu."),
+    };
+    text.keys = {
+        {{"playReady", "playStep", "playLook", "playWater", "playLimit"},
+         HelpWords::tr("play an alarm, from the softest to the loudest")},
+        {{}, HelpWords::tr("they were heard"), {Qt::Key_Enter}},
+        {{"notHeard"}, HelpWords::tr("what to do where nothing is heard")},
+        {{"passOver"}, HelpWords::tr("go on without sound")},
+    };
+    return text;
+}
+
+HelpText textFor(HelpFor page)
+{
+    switch (page) {
+    case HelpFor::Setup: return setupText();
+    case HelpFor::Lanes: return lanesText();
+    case HelpFor::Records: return recordsText();
+    case HelpFor::Sound: return soundText();
+    }
+    return {};
+}
+
 }  // namespace
 
 HelpText helpText(HelpFor page)
 {
-    HelpText text = page == HelpFor::Setup ? setupText()
-        : page == HelpFor::Lanes           ? lanesText()
-                                           : recordsText();
+    HelpText text = textFor(page);
     text.keys.push_back({{"helpBack", "helpOn"}, HelpWords::tr("read on in this help, and back")});
     text.keys.push_back({{"pageHelp"}, HelpWords::tr("this help, and away with it")});
     return text;

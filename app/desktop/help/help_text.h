@@ -31,7 +31,7 @@ struct HelpText {
     std::vector<Key> keys;
 };
 
-enum class HelpFor { Setup, Lanes, Records };
+enum class HelpFor { Setup, Lanes, Records, Sound };
 
 /// In the language that is used now.
 HelpText helpText(HelpFor page);

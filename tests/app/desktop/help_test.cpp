@@ -1,5 +1,6 @@
 #include "app/desktop/help/help_sheet.h"
 #include "app/desktop/records/records_window.h"
+#include "app/desktop/sound_check.h"
 #include "tests/app/desktop/rig.h"
 
 #include <QAction>
@@ -67,14 +68,43 @@ TEST_F(Help, OfEachPageIsShownByTheSameKey)
     EXPECT_TRUE(records->isVisible());
 }
 
+TEST_F(Help, OfTheSoundCheckLeavesItsAlarmsToBePlayed)
+{
+    SoundCheck check{*rig.theme, rig.sound, rig.window.get()};
+    check.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&check));
+    check.activateWindow();
+    ASSERT_TRUE(rig::Rig::wait([&] { return QApplication::activeWindow() == &check; }));
+    const auto part = [&check](const char* name) { return check.findChild<QWidget*>(QLatin1String{name}); };
+    const QSize before = check.size();
+    QTest::keyClick(&check, Qt::Key_F1);
+    ASSERT_TRUE(part("soundHelp")->isVisible());
+    EXPECT_EQ(titleOf(*part("soundHelp")), helpText(HelpFor::Sound).title);
+    EXPECT_TRUE(check.isVisible());
+    // On a narrow screen it stands in the place of the check, else beside it.
+    if (part("playWater")->isVisible()) {
+        QTest::keyClick(&check, Qt::Key_4);
+        EXPECT_TRUE(rig::Rig::wait([this] { return rig.sound.checks == 1; }));
+    }
+    QTest::keyClick(&check, Qt::Key_Escape);
+    EXPECT_TRUE(rig::Rig::wait([&] { return !part("soundHelp")->isVisible(); }));
+    EXPECT_TRUE(check.isVisible());
+    EXPECT_TRUE(part("playWater")->isVisible());
+    EXPECT_EQ(check.size(), before);
+    QTest::keyClick(&check, Qt::Key_Return);
+    EXPECT_EQ(check.verdict(), SoundCheck::Verdict::Heard) << "Enter answers as before";
+}
+
 TEST_F(Help, NamesOnlyKeysThatTheWindowHas)
 {
     rig.startLanes();
     rig.find<QAction>("fileRecords")->trigger();
+    const SoundCheck check{*rig.theme, rig.sound, rig.window.get()};
     const std::pair<HelpFor, const QWidget*> pages[] = {
         {HelpFor::Setup, rig.window.get()},
         {HelpFor::Lanes, rig.window.get()},
-        {HelpFor::Records, rig.find<RecordsWindow>("records")}};
+        {HelpFor::Records, rig.find<RecordsWindow>("records")},
+        {HelpFor::Sound, &check}};
     for (const auto& [page, window] : pages)
         for (const HelpText::Key& key : helpText(page).keys) {
             for (const char* part : key.parts)
