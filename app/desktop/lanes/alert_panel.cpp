@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/alert_panel.h"
 
+#include "app/desktop/lanes/answer_guard.h"
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
@@ -90,6 +91,10 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
 void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& now, const WallClock& clock)
 {
     m_answer = answerFor(alarm, now);
+    AnswerGuard::setStep(*m_button,
+                         QStringLiteral("%1 %2")
+                             .arg(static_cast<int>(m_answer.kind))
+                             .arg(QString::fromStdString(core::stagger::taskIdText(m_answer.task))));
     const StepView* step = stepFor(alarm, now);
     setStep(alarm.alarm.subject == core::alarm::Subject::Task && !isLimit(alarm));
     const bool asksForStep = step != nullptr && !isLimit(alarm) && !isRinse(step->prompt);

@@ -2,6 +2,7 @@
 
 #include "app/desktop/help/help_sheet.h"
 #include "app/desktop/lanes/alert_panel.h"
+#include "app/desktop/lanes/answer_guard.h"
 #include "app/desktop/lanes/corrections.h"
 #include "app/desktop/lanes/lanes_grid.h"
 #include "app/desktop/lanes/last_answer.h"
@@ -65,6 +66,7 @@ LanesPage::LanesPage(const Theme& theme, session::Session& session, Sound& sound
     , m_outcome{new OutcomePanel}
     , m_corrections{new Corrections{theme}}
     , m_help{new HelpSheet{theme, HelpFor::Lanes}}
+    , m_guard{new AnswerGuard{this}}
     , m_pulse{new Pulse{this}}
 {
     setObjectName(QStringLiteral("lanesPage"));
@@ -340,11 +342,14 @@ bool LanesPage::answer(const core::run::Answer& answer)
 {
     if (m_settling.isActive())
         return false;
+    AnswerGuard::Steps before = m_guard->steps();
     const auto refusal = m_session.answer(answer);
-    if (refusal)
+    if (refusal) {
         warn(inWords(refusal->what));
-    else
+    } else {
+        m_guard->answered(std::move(before));
         m_resumed->say({});
+    }
     refresh();
     takeFocus();
     return !refusal;

@@ -21,6 +21,7 @@ class ChoiceSearch;
 namespace app::desktop {
 
 class AlertPanel;
+class AnswerGuard;
 class Corrections;
 class HelpSheet;
 class LanesGrid;
@@ -146,6 +147,7 @@ private:
     QString m_chosen;               ///< Said with the change that it made, until something else happens.
     std::size_t m_chosenFacts = 0;  ///< How many facts there were then.
     QTimer m_settling;
+    AnswerGuard* m_guard;
     Pulse* m_pulse;
     bool m_insists = false;
     bool m_far = false;

@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/look_choices.h"
 
+#include "app/desktop/lanes/answer_guard.h"
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
@@ -117,6 +118,8 @@ void LookChoices::showLook(const view::StepView& look)
     if (m_look != look.prompt.task)
         clearTone();
     m_look = look.prompt.task;
+    for (LiveButton* button : {m_leave, m_lookAgain, m_rinse, m_leaveAll})
+        AnswerGuard::setStep(*button, look.prompt);
     m_others.clear();
     for (const core::run::Prompt& other : look.together)
         m_others.push_back(other.task);

@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/now_panel.h"
 
+#include "app/desktop/lanes/answer_guard.h"
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/lanes/look_choices.h"
 #include "app/desktop/lanes/step_button.h"
@@ -165,6 +166,8 @@ void NowPanel::showMain(const StepView& step)
     const bool look = step.prompt.asks == Prompt::Asks::Look;
     const QString sentence = words::step(step);
     drawIcon();
+    AnswerGuard::setStep(*m_button, step.prompt);
+    AnswerGuard::setStep(*m_leaveOut, step.prompt);
     m_sentence->setText(due || running ? sentence : tr("Next: %1").arg(sentence));
     m_detail->setText(detail(step));
     showLatest(step.latest);
@@ -218,8 +221,10 @@ void NowPanel::showNext(const std::vector<StepView>& steps)
     m_nextTitle->setVisible(!steps.empty() && !m_brief);
     for (std::size_t place = 0; place < m_next.size(); ++place) {
         m_next[place]->setVisible(place < steps.size() && !m_brief);
-        if (place < steps.size())
-            m_next[place]->showStep(steps[place], m_clock);
+        if (place >= steps.size())
+            continue;
+        m_next[place]->showStep(steps[place], m_clock);
+        AnswerGuard::setStep(*m_next[place], steps[place].prompt);
     }
 }
 
@@ -230,6 +235,7 @@ void NowPanel::showNothing(const view::NowView& now)
     m_detail->setText(now.finished ? tr("Every step of this run is answered.") : QString{});
     m_latest->hide();
     m_button->setVisible(now.finished);
+    AnswerGuard::setStep(*m_button, QStringLiteral("over"));
     m_button->setText(tr("Put this run away  (Enter)"));
     m_button->setRole(QStringLiteral("live"));
     m_look->hide();

@@ -31,6 +31,7 @@ protected:
     void press(Qt::Key key)
     {
         ASSERT_NE(rig.window->focusWidget(), nullptr);
+        rig.settle();
         QTest::keyClick(rig.window->focusWidget(), key);
     }
 

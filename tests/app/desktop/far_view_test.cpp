@@ -26,6 +26,7 @@ protected:
 
     void press(Qt::Key key)
     {
+        rig.settle();
         QTest::keyClick(rig.window->focusWidget(), key);
         QTest::qWait(200);  // A button that was clicked by its key lets go, and the page is laid out.
     }

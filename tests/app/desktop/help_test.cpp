@@ -30,6 +30,7 @@ protected:
     void press(Qt::Key key)
     {
         QWidget* const keyboard = rig.window->focusWidget();
+        rig.settle();
         QTest::keyClick(keyboard != nullptr ? keyboard : rig.window.get(), key);
         QTest::qWait(200);  // A button that was clicked by its key lets go.
     }

@@ -28,6 +28,7 @@ protected:
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier)
     {
         ASSERT_NE(rig.window->focusWidget(), nullptr);
+        rig.settle();
         QTest::keyClick(rig.window->focusWidget(), key, modifiers);
         // A button that is pressed by its key stays down for a moment before it acts.
         EXPECT_TRUE(rig::Rig::wait([this] {

@@ -38,6 +38,7 @@ protected:
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier)
     {
         ASSERT_NE(rig.window->focusWidget(), nullptr);
+        rig.settle();
         QTest::keyClick(rig.window->focusWidget(), key, modifiers);
         QTest::qWait(150);  // A button that is pressed by its key stays down for a moment before it acts.
     }

@@ -47,6 +47,7 @@ protected:
 
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier)
     {
+        rig.settle();
         QTest::keyClick(rig.window.get(), key, modifiers);
         EXPECT_TRUE(rig::Rig::wait([this] {
             return std::ranges::none_of(rig.window->findChildren<QPushButton*>(), &QPushButton::isDown);

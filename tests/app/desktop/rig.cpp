@@ -66,7 +66,12 @@ void Rig::startLanes()
     QTest::keyClick(window.get(), Qt::Key_F3);
     window->start();
     activate();
-    find<app::desktop::LanesPage>("lanesPage")->settled();  // Nobody here presses twice by mistake.
+    settle();
+}
+
+void Rig::settle()
+{
+    find<app::desktop::LanesPage>("lanesPage")->settled();
 }
 
 void Rig::goOn(Seconds length)

@@ -68,6 +68,9 @@ public:
     /// From what is in Set-up to running lanes, the sound check passed.
     void startLanes();
 
+    /// What is pressed from now on was meant, however soon it comes: nobody here presses twice by mistake.
+    void settle();
+
     /// Goes on by `length` in real seconds of the run.
     void goOn(Seconds length);
 
