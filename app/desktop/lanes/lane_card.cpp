@@ -1,5 +1,6 @@
 #include "app/desktop/lanes/lane_card.h"
 
+#include "app/desktop/lanes/card_layout.h"
 #include "app/desktop/look/card_ground.h"
 #include "app/desktop/look/large_digits.h"
 #include "app/desktop/look/metrics.h"
@@ -19,17 +20,17 @@ using core::run::Stage;
 using view::CountsTo;
 using view::Urgency;
 
-constexpr int leastWidth = 318;  ///< Four digits and a colon, and the edges.
+constexpr int leastWidth = 321;  ///< Four digits and a colon, and what is free beside them.
 constexpr int wordsHeight = 88;  ///< Of a card's title, its line of words and its window.
 constexpr int digitsRoom = 108;  ///< And of its digits, with the edges.
 constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
-constexpr int tallCompact = 110;   ///< From then on a compact card has room for larger digits.
-constexpr int roomyCompact = 125;  ///< And from then on for a larger name,
-constexpr int farCompact = 190;    ///< and for one that is read from afar.
 constexpr int badgeWidth = 56;
-constexpr double widthOfFigures = 3.0;      ///< "88:88" is 2.9 times as wide as the typeface is high,
-constexpr double widthOfBoldFigures = 3.3;  ///< and bold 3.2 times.
+
+int badgeHeight()
+{
+    return Theme::scaled(24);
+}
 
 /// Between a head and its zone.
 const QString dot = QStringLiteral(" · ");
@@ -82,16 +83,6 @@ QString LaneCard::digitsText() const
     return m_lane.left < view::Seconds{0} ? QLatin1Char{'+'} + digits : digits;
 }
 
-/// Of the typeface's height, with a little room beside.
-double LaneCard::widthOf(const QString& figures, bool bold)
-{
-    constexpr int size = 100;
-    QFont font = Theme::exactFont(size);
-    font.setBold(bold);
-    const double needed = QFontMetricsF{font}.horizontalAdvance(figures) / size + 0.1;
-    return std::max(needed, bold ? widthOfBoldFigures : widthOfFigures);
-}
-
 QString LaneCard::lookText() const
 {
     if (!m_lane.untilLook)
@@ -139,32 +130,12 @@ void LaneCard::paintGround(QPainter& painter)
                 .radius = metrics::radiusLarge});
 }
 
-/// As large as there is room for, in pixels of the typeface.
-int LaneCard::digitPixels(const QSizeF& room, int least, double width)
-{
-    const double fits = std::min(room.height() * 1.1, room.width() / width);
-    constexpr int largest = 260;
-    return std::clamp(static_cast<int>(fits), least, largest);
-}
-
-bool LaneCard::isTall(const QSize& card)
-{
-    return card.height() >= Theme::scaled(tallCompact);
-}
-
-int LaneCard::compactTitlePixels(const QSize& card)
-{
-    return card.height() >= Theme::scaled(farCompact)  ? metrics::textStep
-        : card.height() >= Theme::scaled(roomyCompact) ? metrics::textLarge
-                                                       : metrics::text;
-}
-
 /// As large as the card has a line for, but not so large that head or zone would be cut.
 int LaneCard::titlePixels(double width) const
 {
     const QString head = QString::fromStdString(m_lane.head);
     const QString zone = QString::fromStdString(m_lane.title);
-    int pixels = compactTitlePixels(size());
+    int pixels = card_layout::compact(size()).title;
     for (const int smaller : {metrics::textLarge, metrics::text}) {
         double needed = QFontMetricsF{Theme::font(pixels, true)}.horizontalAdvance(zone);
         if (!head.isEmpty())
@@ -175,26 +146,11 @@ int LaneCard::titlePixels(double width) const
     return pixels;
 }
 
-/// How high the line of the name is.
-int LaneCard::compactTitle(const QSize& card)
-{
-    return Theme::scaled(compactTitlePixels(card) * 4 / 3);
-}
-
-/// The badge is above the digits where there is room, else beside them.
-QRectF LaneCard::compactDigitsBox(const QSize& card)
-{
-    const QRectF inside = QRectF{QPointF{}, QSizeF{card}}.adjusted(12, 8, -12, -8);
-    const int title = compactTitle(card) + 2;
-    return isTall(card) ? inside.adjusted(-6, title, 6, 0)
-                        : inside.adjusted(0, title, -Theme::scaled(badgeWidth), 0);
-}
-
-/// Small ones are bold, to be read from afar; large ones have the room for their size.
 int LaneCard::compactDigits(const QSize& card)
 {
-    return digitPixels(compactDigitsBox(card).size(), metrics::textStep,
-                       isTall(card) ? widthOfFigures : widthOfBoldFigures);
+    const card_layout::Compact parts = card_layout::compact(card);
+    const double width = card_layout::widthOf({}, !parts.tall);
+    return std::max(card_layout::digitPixels(parts.digits.size(), width), metrics::textStep);
 }
 
 /// The lane's piece of hair, patterned by what it does.
@@ -228,19 +184,18 @@ int LaneCard::badgeRoom() const
                           : QFontMetrics{Theme::font(metrics::textSmall, true)}.horizontalAdvance(text) + 18;
 }
 
-/// `width` is its `badgeRoom`.
-void LaneCard::paintBadge(QPainter& painter, const QPointF& topRight, int width) const
+/// As wide as its `badgeRoom`.
+void LaneCard::paintBadge(QPainter& painter, const QPointF& topRight, const QSizeF& room) const
 {
-    if (width == 0)
+    if (room.width() == 0)
         return;
     const Colours& colours = m_theme.colours();
     const bool soon = m_lane.urgency == Urgency::Soon;
     painter.setFont(Theme::font(metrics::textSmall, true));
-    const int height = Theme::scaled(24);
-    const QRectF box{topRight - QPointF{static_cast<double>(width), 0}, QSizeF{QSize{width, height}}};
+    const QRectF box{topRight - QPointF{room.width(), 0}, room};
     painter.setPen(Qt::NoPen);
     painter.setBrush(soon ? colours.soon : colours.late);
-    painter.drawRoundedRect(box, height / 2.0, height / 2.0);
+    painter.drawRoundedRect(box, room.height() / 2, room.height() / 2);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(soon ? colours.onSoon : colours.onLate);
     painter.drawText(box, Qt::AlignCenter, words::urgency(m_lane.urgency));
@@ -287,16 +242,16 @@ void LaneCard::paintFull(QPainter& painter)
         painter,
         QRectF{QPointF{after, titleBox.top()},
                QPointF{inside.right() - std::max(Theme::scaled(badgeWidth), badge), titleBox.bottom()}});
-    paintBadge(painter, inside.topRight(), badge);
+    paintBadge(painter, inside.topRight(), {badge * 1.0, badgeHeight() * 1.0});
 
     const int below = Theme::scaled(62);
-    const QRectF digits{inside.left() - 12, inside.top() + title, inside.width() + 24,
+    const QRectF digits{0, inside.top() + title, static_cast<double>(width()),
                         inside.height() - title - below};
     const bool counts = m_lane.countsTo != CountsTo::Nothing;
-    const double wide = widthOf(digitsText(), false);
+    const double wide = card_layout::widthOf(digitsText(), false);
     // What is longer than four digits is never so large that it sticks out.
-    const int least = wide > widthOfFigures ? metrics::textStep : metrics::textDigits;
-    painter.setFont(counts ? Theme::exactFont(digitPixels(digits.size(), least, wide))
+    const int least = wide > card_layout::widthOf({}, false) ? metrics::textStep : metrics::textDigits;
+    painter.setFont(counts ? Theme::exactFont(std::max(card_layout::digitPixels(digits.size(), wide), least))
                            : Theme::font(metrics::textStep, true));
     painter.setPen(digitColour());
     if (counts)
@@ -362,36 +317,43 @@ void LaneCard::paintWindow(QPainter& painter, const QRectF& bar) const
 void LaneCard::paintCompact(QPainter& painter)
 {
     const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
-    const bool tall = isTall(size());
+    const card_layout::Compact parts = card_layout::compact(size());
     const int badge = badgeRoom();
-    const int title = compactTitle(size());
-    const double titleWidth =
-        inside.width() - 28 - (tall ? std::max(Theme::scaled(badgeWidth), badge + 6) : 0);
-    paintSwatch(painter, {inside.left(), inside.top() + (title - 14) / 2, 20, 14});
-    paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, static_cast<double>(title)},
-               titlePixels(titleWidth));
-    const bool counts = m_lane.countsTo != CountsTo::Nothing;
     painter.setPen(digitColour());
-    const QRectF digits = compactDigitsBox(size());
-    QFont font = counts
-        ? Theme::exactFont(digitPixels(digits.size(), metrics::textStep, widthOf(digitsText(), !tall)))
-        : Theme::font(metrics::text);
-    font.setBold(!tall || !counts);
+    // Behind the digits the badge takes nothing from the name. Where it has room nowhere, red digits and a
+    // frame tell the same.
+    const bool behind = paintCompactDigits(painter, parts) < inside.right() - badge;
+    const bool above = badge > 0 && parts.tall && !behind;
+    const double titleWidth = inside.width() - 28 - (above ? badge + 6 : 0);
+    const double titleHeight = parts.titleHeight;
+    paintSwatch(painter, {inside.left(), inside.top() + (parts.titleHeight - 14) / 2, 20, 14});
+    paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, titleHeight}, titlePixels(titleWidth));
+    if (above)
+        paintBadge(painter, inside.topRight(), {badge * 1.0, std::min(badgeHeight() * 1.0, titleHeight)});
+    else if (behind)
+        paintBadge(painter, {inside.right(), inside.bottom() - Theme::scaled(26)},
+                   {badge * 1.0, badgeHeight() * 1.0});
+}
+
+/// Small ones are bold, to be read from afar; large ones have the room for their size. Where they end.
+double LaneCard::paintCompactDigits(QPainter& painter, const card_layout::Compact& parts) const
+{
+    if (m_lane.countsTo == CountsTo::Nothing) {
+        painter.setFont(Theme::font(metrics::text, true));
+        painter.drawText(parts.digits.adjusted(parts.tall ? 12 : 0, 0, 0, 0),
+                         Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, words::stage(m_lane.stage));
+        return parts.digits.left();
+    }
+    const bool bold = !parts.tall;
+    const int fits = card_layout::digitPixels(parts.digits.size(), card_layout::widthOf(digitsText(), bold));
+    const int pixels = std::max(fits, metrics::textStep);
+    const QFont font = Theme::exactFont(pixels, bold);
+    QRectF box = parts.digits;
+    if (parts.tall)
+        box.adjust(card_layout::freeBeside * pixels, 0, 0, 0);
     painter.setFont(font);
-    if (counts)
-        drawDigits(painter, digits, Qt::AlignLeft | Qt::AlignVCenter, digitsText());
-    else
-        painter.drawText(digits, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
-                         words::stage(m_lane.stage));
-    // Red digits and a frame tell the same; nothing tells what is covered.
-    const auto isCovered = [&] {
-        const double wide = counts ? QFontMetricsF{font}.horizontalAdvance(digitsText()) : 0;
-        return inside.right() - badge <= digits.left() + wide;
-    };
-    if (tall)
-        paintBadge(painter, inside.topRight(), badge);
-    else if (!isCovered())
-        paintBadge(painter, {inside.right(), inside.bottom() - Theme::scaled(26)}, badge);
+    drawDigits(painter, box, Qt::AlignLeft | Qt::AlignVCenter, digitsText());
+    return box.left() + digitsWidth(font, digitsText());
 }
 
 }  // namespace app::desktop

@@ -9,6 +9,10 @@ namespace app::desktop {
 
 class Theme;
 
+namespace card_layout {
+struct Compact;
+}
+
 /// One lane: its name, what it does, digits to be read from three metres, its
 /// next look and its window. Draws what it is given and nothing else.
 class LaneCard : public QWidget {
@@ -34,19 +38,14 @@ private:
     double paintTitle(QPainter& painter, const QRectF& box, int pixels) const;
     void paintFull(QPainter& painter);
     void paintCompact(QPainter& painter);
+    double paintCompactDigits(QPainter& painter, const card_layout::Compact& parts) const;
     void paintGround(QPainter& painter);
     void paintSwatch(QPainter& painter, const QRectF& box) const;
     void paintWindow(QPainter& painter, const QRectF& bar) const;
     [[nodiscard]] int badgeRoom() const;
-    void paintBadge(QPainter& painter, const QPointF& topRight, int width) const;
+    void paintBadge(QPainter& painter, const QPointF& topRight, const QSizeF& room) const;
     void paintTone(QPainter& painter, const QRectF& room) const;
-    [[nodiscard]] static int digitPixels(const QSizeF& room, int least, double width);
-    [[nodiscard]] static double widthOf(const QString& figures, bool bold);
-    [[nodiscard]] static bool isTall(const QSize& card);
-    [[nodiscard]] static int compactTitlePixels(const QSize& card);
     [[nodiscard]] int titlePixels(double width) const;
-    [[nodiscard]] static int compactTitle(const QSize& card);
-    [[nodiscard]] static QRectF compactDigitsBox(const QSize& card);
     [[nodiscard]] QString digitsText() const;
     [[nodiscard]] QString lookText() const;
     [[nodiscard]] QString toneText() const;

@@ -189,7 +189,7 @@ void LanesPage::showReason()
     const bool helped = !m_help->isHidden();
     const bool far = m_far && !alert && !asks && !listed && !helped;
     const bool brief = alert || cramped || far || asks || listed || helped;
-    m_now->setFar(far && !cramped);
+    m_now->setFar(far);
     m_now->setBrief(brief);
     m_now->setTerse(cramped);
     m_corrections->setBrief(brief, width() < Theme::scaled(leastWide));

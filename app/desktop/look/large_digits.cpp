@@ -46,6 +46,14 @@ QPixmap pictureOf(QChar character, const QFont& font, const QColor& colour, doub
     return picture;
 }
 
+/// By how much it stands closer to its neighbour on each side: then it is as far from them as figures are
+/// from one another.
+double closer(const QFont& font, QChar character)
+{
+    constexpr double ofColon = 0.05;
+    return character == QLatin1Char{':'} ? ofColon * font.pixelSize() : 0;
+}
+
 double startOf(const QRectF& box, Qt::Alignment alignment, double width)
 {
     if (alignment.testFlag(Qt::AlignHCenter))
@@ -55,23 +63,30 @@ double startOf(const QRectF& box, Qt::Alignment alignment, double width)
 
 }  // namespace
 
+double digitsWidth(const QFont& font, const QString& text)
+{
+    const QFontMetricsF metrics{font};
+    double width = 0;
+    for (const QChar character : text)
+        width += metrics.horizontalAdvance(character) - 2 * closer(font, character);
+    return width;
+}
+
 void drawDigits(QPainter& painter, const QRectF& box, Qt::Alignment alignment, const QString& text)
 {
     const QFont font = painter.font();
     const QFontMetricsF metrics{font};
     const double ratio = painter.device()->devicePixelRatioF();
-    double width = 0;
-    for (const QChar character : text)
-        width += metrics.horizontalAdvance(character);
-    double left = startOf(box, alignment, width);
+    double left = startOf(box, alignment, digitsWidth(font, text));
     const double top =
         alignment.testFlag(Qt::AlignVCenter) ? box.center().y() - metrics.height() / 2 : box.top();
     for (const QChar character : text) {
+        left -= closer(font, character);
         // On whole pixels, so that nothing is blurred.
         const QPointF place{std::round((left - overhang(metrics)) * ratio) / ratio,
                             std::round(top * ratio) / ratio};
         painter.drawPixmap(place, pictureOf(character, font, painter.pen().color(), ratio));
-        left += metrics.horizontalAdvance(character);
+        left += metrics.horizontalAdvance(character) - closer(font, character);
     }
 }
 

@@ -19,9 +19,9 @@ constexpr int textStep = 30;   ///< The one thing to do now.
 constexpr int textAlert = 46;  ///< An alarm that takes the window.
 
 /// Digits that are read from three metres: a figure of the typeface is 0.729 of
-/// its size high, so these are 77 px, 20 mm at 96 dots an inch.
-constexpr int textDigits = 106;
-constexpr int digitsHeight = 77;
+/// its size high, so these are 76 px, 20 mm at 96 dots an inch.
+constexpr int textDigits = 104;
+constexpr int digitsHeight = 76;
 
 constexpr int target = 44;      ///< The least height of what is pressed.
 constexpr int targetLive = 84;  ///< Of what is pressed during a run, with wet gloves.

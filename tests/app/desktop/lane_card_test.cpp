@@ -45,6 +45,61 @@ TEST(LaneCard, HasRoomForFourDigitsAtItsSmallest)
     EXPECT_LE(metrics.horizontalAdvance(QStringLiteral("88:88")), card.minimumSizeHint().width() - 8);
 }
 
+/// From the first column to the last that has ink in the middle of the digits; what frames the card has none.
+std::pair<int, int> inkOfDigits(const QImage& drawn, int middle, int height)
+{
+    constexpr int frame = 5;
+    std::pair<int, int> ink{drawn.width(), 0};
+    for (int y = middle - height / 2; y < middle + height / 2; ++y)
+        for (int x = frame; x < drawn.width() - frame; ++x)
+            if (qGray(drawn.pixel(x, y)) < 128)
+                ink = {std::min(ink.first, x), std::max(ink.second, x)};
+    return ink;
+}
+
+struct CardLook {
+    const char* name;
+    bool compact;
+    QSize size;
+    int text;
+};
+
+/// Beside one another in a window of 1024 by 700, and as large as they get.
+class CardsSideBySide : public testing::TestWithParam<CardLook> {
+protected:
+    CardsSideBySide() { theme.setTextSize(GetParam().text); }
+    ~CardsSideBySide() override { theme.setTextSize(100); }
+
+    Theme theme{*qApp};
+};
+
+TEST_P(CardsSideBySide, LeaveAThirdOfAFigureFreeBesideTheirDigits)
+{
+    LaneCard card{theme, GetParam().compact};
+    card.resize(GetParam().size);
+    app::view::LaneView lane = developing();
+    lane.untilLook.reset();
+    for (const int seconds : {20 * 60, 28 * 60 + 48, 48 * 60 + 20, -15, -(10 * 60 + 20)}) {
+        lane.left = core::measure::Seconds{seconds};
+        card.showLane(lane, 0, {});
+        const QImage drawn = card.grab().toImage();
+        const int middle = GetParam().compact ? card.height() * 2 / 3 : card.height() / 2 - 10;
+        const auto [first, last] = inkOfDigits(drawn, middle, 24);
+        // Of four figures and a colon, and with a plus.
+        const int third = (last - first) / (seconds < -600 ? 18 : 14);
+        EXPECT_GE(first, third) << seconds;
+        EXPECT_GE(card.width() - 1 - last, third) << seconds;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Cards, CardsSideBySide,
+    testing::Values(CardLook{"Least", false, {321, 250}, 100}, CardLook{"Usual", false, {322, 334}, 100},
+                    CardLook{"High", true, {322, 278}, 100}, CardLook{"HighLarge", true, {322, 198}, 150},
+                    CardLook{"Low", true, {322, 90}, 100}, CardLook{"LowLarge", true, {322, 152}, 150},
+                    CardLook{"LowLargest", true, {322, 132}, 200}, CardLook{"Narrow", true, {234, 125}, 100}),
+    [](const auto& look) { return look.param.name; });
+
 TEST(LaneCard, TellsTheSameToThoseWhoListen)
 {
     Theme theme{*qApp};

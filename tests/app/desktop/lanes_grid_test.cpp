@@ -1,4 +1,5 @@
 #include "app/desktop/lanes/lanes_grid.h"
+#include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 
 #include <QApplication>
@@ -63,7 +64,7 @@ TEST_F(CompactLanes, AreSetOutSoThatTheirDigitsAreAsLargeAsTheyCanBe)
     const LaneCard& card = *grid.cards().front();
     EXPECT_GT(card.width(), 300);  // Three beside one another, not six.
     EXPECT_LE(card.width(), 340);
-    EXPECT_GE(LaneCard::compactDigits(card.size()), 103);  // Of 106, which is the full size.
+    EXPECT_GE(LaneCard::compactDigits(card.size()), metrics::textDigits);
 
     grid.resize(984, 90);
     QTest::qWait(20);

@@ -1,4 +1,6 @@
+#include "app/desktop/lanes/lane_card.h"
 #include "app/desktop/language.h"
+#include "app/desktop/look/metrics.h"
 #include "tests/app/desktop/pictures/scenes.h"
 #include "tests/app/desktop/sizes/cut.h"
 
@@ -12,6 +14,8 @@
 // Nothing is cut, covered or outside the window, at any size and with large text.
 
 namespace {
+
+using app::desktop::LaneCard;
 
 struct Wanted {
     int text = 100;  ///< Its size in percent.
@@ -44,6 +48,22 @@ TEST_P(Sizes, LeaveNothingCut)
                 << scene.name.toStdString() << " at " << size.width() << " x " << size.height();
         }
     }
+}
+
+TEST_P(Sizes, LeaveTheDigitsOfTheFarViewTwentyMillimetresHigh)
+{
+    rig::Rig rig{[](app::desktop::Theme& theme) { theme.setTextSize(GetParam().text); }};
+    for (const pictures::Scene& scene : pictures::scenes())
+        if (scene.name == QLatin1String{"lanes-far"})
+            scene.stage(rig);
+    rig.window->resize(1024, 700);
+    QTest::qWait(100);
+    const auto* card = rig.find<LaneCard>("strip1");
+    ASSERT_NE(card, nullptr);
+    ASSERT_TRUE(card->isVisible());
+    EXPECT_TRUE(rig::Rig::wait(
+        [card] { return LaneCard::compactDigits(card->size()) >= app::desktop::metrics::textDigits; }, 3000))
+        << LaneCard::compactDigits(card->size()) << " on " << card->width() << " x " << card->height();
 }
 
 std::string called(const testing::TestParamInfo<Wanted>& wanted)
