@@ -97,8 +97,11 @@ void PartPanel::makeTable()
     header->setSectionResizeMode(QHeaderView::ResizeToContents);
     header->setStretchLastSection(true);
     header->setHighlightSections(false);
+    // The page of large text scrolls anyhow.
     constexpr int threeRows = 134;
-    m_view->setMinimumHeight(Theme::scaled(threeRows) + header->groupHeight());
+    constexpr int fourRows = 163;
+    m_view->setMinimumHeight(Theme::scaled(Theme::textIsLarge() ? fourRows : threeRows)
+                             + header->groupHeight());
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, &PartPanel::followCursor);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& cell) {

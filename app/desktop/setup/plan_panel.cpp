@@ -1,6 +1,7 @@
 #include "app/desktop/setup/plan_panel.h"
 
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/strand_geometry.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/sentences.h"
 #include "app/desktop/setup/plan_text.h"
@@ -78,7 +79,7 @@ void PlanPanel::build(const Theme& theme)
     m_problems->setObjectName(QStringLiteral("problems"));
     m_problems->setAccessibleName(tr("What is wrong"));
     m_problems->setWordWrap(true);
-    // Many strands need more height than there is: then they scroll, and nothing else does.
+    // Many strands need more height than there is: then they scroll, two of them in view at least.
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
@@ -87,6 +88,9 @@ void PlanPanel::build(const Theme& theme)
     scroll->setWidget(m_strands);
     scroll->viewport()->setAutoFillBackground(false);
     m_strands->setAutoFillBackground(false);
+    constexpr int atLeast = 2;
+    scroll->setMinimumHeight(
+        static_cast<int>(StrandGeometry::axisHeight() + atLeast * StrandGeometry::leastRow()));
     m_picture = scroll;
     layout->addWidget(m_summary);
     layout->addWidget(m_holding);

@@ -49,13 +49,13 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     auto* layout = new QVBoxLayout{body};
     layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapTiny);
     layout->setSpacing(metrics::gapSmall);
-    layout->addWidget(m_heads);
     m_lastTime->setObjectName(QStringLiteral("lastTime"));
     connect(m_lastTime->offer(tr("Put it away")), &QPushButton::clicked, this, [this] { sayLastTime({}); });
-    layout->addWidget(m_lastTime);
-    layout->addWidget(m_tour);
     connectTour();
-    layout->addWidget(new BasicsPanel{document, zones, now});
+    const std::vector<QWidget*> above{m_heads, m_lastTime, m_tour, new BasicsPanel{document, zones, now}};
+    if (!Theme::textIsLarge())
+        for (QWidget* part : above)
+            layout->addWidget(part);
     auto* splitter = new QSplitter{Qt::Vertical};
     splitter->setChildrenCollapsible(false);
     m_parts = makeParts(theme, Moments{zones, now});
@@ -65,15 +65,16 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     splitter->setStretchFactor(0, 0);
     splitter->setStretchFactor(1, 1);
     splitter->setSizes({230, 400});
-    // Where text is large in a small window the tables and the picture scroll; what starts the lanes does
-    // not.
+    // Where there is not room for all of it the tables and the picture scroll, and where text is large all of
+    // the page; what starts the lanes does not.
     auto* scroll = new QScrollArea;
+    scroll->setObjectName(QStringLiteral("setupScroll"));
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_before = new PreparationPanel{theme, preparation, std::move(now)};
-    scroll->setWidget(Theme::textIsLarge() ? withListBelow(splitter) : splitter);
+    scroll->setWidget(Theme::textIsLarge() ? inOne(above, splitter) : splitter);
     scroll->viewport()->setAutoFillBackground(false);
     scroll->widget()->setAutoFillBackground(false);
     m_scroll = scroll;
@@ -157,22 +158,23 @@ QString SetupPage::lastTime() const
     return m_lastTime->text();
 }
 
-/// Where text is large the list and what was said last time scroll with the rest; what is open in the list is
-/// said at the start all the same.
-QWidget* SetupPage::withListBelow(QWidget* rest)
+/// What is above the tables, these, and the list below them, to be scrolled together; what is open in the
+/// list is said at the start all the same.
+QWidget* SetupPage::inOne(const std::vector<QWidget*>& above, QWidget* rest)
 {
-    auto* both = new QWidget;
-    auto* layout = new QVBoxLayout{both};
+    auto* all = new QWidget;
+    auto* layout = new QVBoxLayout{all};
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(metrics::gapSmall);
-    layout->addWidget(m_lastTime);
+    for (QWidget* part : above)
+        layout->addWidget(part);
     layout->addWidget(rest, 1);
     layout->addWidget(m_before);
     // Once there is room for what was opened.
     connect(
         m_before, &PreparationPanel::opened, this, [this] { m_scroll->ensureWidgetVisible(m_before); },
         Qt::QueuedConnection);
-    return both;
+    return all;
 }
 
 void SetupPage::goToPreparation()

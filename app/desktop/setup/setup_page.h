@@ -68,7 +68,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    QWidget* withListBelow(QWidget* rest);
+    QWidget* inOne(const std::vector<QWidget*>& above, QWidget* rest);
     QWidget* makeCoatBar();
     QWidget* makeFoot(const Theme& theme);
     QTabWidget* makeParts(const Theme& theme, const Moments& moments);

@@ -1,12 +1,16 @@
 #include "app/desktop/lanes/lane_card.h"
 #include "app/desktop/language.h"
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/strand_geometry.h"
 #include "tests/app/desktop/pictures/scenes.h"
 #include "tests/app/desktop/sizes/cut.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTableView>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -16,6 +20,7 @@
 namespace {
 
 using app::desktop::LaneCard;
+using app::desktop::StrandGeometry;
 
 struct Wanted {
     int text = 100;  ///< Its size in percent.
@@ -48,6 +53,25 @@ TEST_P(Sizes, LeaveNothingCut)
                 << scene.name.toStdString() << " at " << size.width() << " x " << size.height();
         }
     }
+}
+
+TEST_P(Sizes, LeaveRoomForTheTableAndForStrandsInASmallWindow)
+{
+    rig::Rig rig{[](app::desktop::Theme& theme) { theme.setTextSize(GetParam().text); }};
+    pictures::scenes().front().stage(rig);
+    rig.window->resize(1024, 700);
+    QTest::qWait(100);
+    const auto* zones = rig.find<QTableView>("zones");
+    const int rows = app::desktop::Theme::textIsLarge() ? 4 : 3;
+    EXPECT_TRUE(
+        rig::Rig::wait([&] { return zones->viewport()->height() >= rows * zones->rowHeight(0); }, 3000));
+    const QWidget* picture = rig.find<QWidget>("strands")->parentWidget();
+    EXPECT_GE(picture->height(), StrandGeometry::axisHeight() + 2 * StrandGeometry::leastRow());
+    EXPECT_FALSE(rig.find<QPushButton>("start")->visibleRegion().isEmpty());
+    // What is above the table scrolls away too, where the table would not have room else.
+    const auto* page = rig.find<QScrollArea>("setupScroll");
+    page->verticalScrollBar()->setValue(zones->mapTo(page->widget(), QPoint{}).y());
+    EXPECT_EQ(zones->visibleRegion().boundingRect().height(), zones->height());
 }
 
 TEST_P(Sizes, LeaveTheDigitsOfTheFarViewTwentyMillimetresHigh)
