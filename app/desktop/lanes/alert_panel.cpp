@@ -62,18 +62,16 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
     setProperty("role", QStringLiteral("alert"));
     setObjectName(QStringLiteral("alert"));
     m_headline->setObjectName(QStringLiteral("alertHeadline"));
-    m_headline->setFont(Theme::font(metrics::textAlert, true));
     m_headline->setWordWrap(true);
     m_headline->setAlignment(Qt::AlignCenter);
     m_headline->setTextFormat(Qt::PlainText);
     m_detail->setObjectName(QStringLiteral("alertDetail"));
-    m_detail->setFont(Theme::font(metrics::textLarge));
     m_detail->setAlignment(Qt::AlignCenter);
     m_detail->setTextFormat(Qt::PlainText);
     m_detail->setWordWrap(true);
     m_button->setObjectName(QStringLiteral("alertButton"));
-    m_button->setFont(Theme::font(metrics::textStep, true));
-    m_button->setMinimumSize(420, 110);
+    sizeWords();
+    connect(&theme, &Theme::changed, this, &AlertPanel::sizeWords);
     auto* layout = new QVBoxLayout{this};
     const bool large = Theme::textIsLarge();
     const int edge = large ? 14 : 24;  // Just inside the frame that pulses.
@@ -147,6 +145,28 @@ void AlertPanel::setStep(bool step)
         part->style()->unpolish(part);
         part->style()->polish(part);
     }
+}
+
+void AlertPanel::setEnlarged(int percent)
+{
+    if (percent == m_enlarged)
+        return;
+    m_enlarged = percent;
+    // The button has its size from the sheet of styles, so it is another sheet that makes it larger.
+    setStyleSheet(percent == 100 ? QString{}
+                                 : QStringLiteral("QPushButton { font-size: %1px; min-height: %2px; }")
+                                       .arg(Theme::enlargedFont(metrics::textStep, percent).pixelSize())
+                                       .arg(metrics::targetLive * percent / 100));
+    sizeWords();
+}
+
+/// A new sheet of styles gives a label the font that it was made with.
+void AlertPanel::sizeWords()
+{
+    m_headline->setFont(Theme::enlargedFont(metrics::textAlert, m_enlarged, true));
+    m_detail->setFont(Theme::enlargedFont(metrics::textLarge, m_enlarged));
+    m_button->setFont(Theme::enlargedFont(metrics::textStep, m_enlarged, true));
+    m_button->setMinimumSize(420 * m_enlarged / 100, 110 * m_enlarged / 100);
 }
 
 void AlertPanel::setLit(bool lit)

@@ -28,6 +28,9 @@ public:
     /// `now` tells which step answers the alarm, where it is a step that does.
     void showAlarm(const view::AlarmView& alarm, const view::NowView& now, const WallClock& clock);
 
+    /// So many percent of the usual size, for a page that has the room.
+    void setEnlarged(int percent);
+
     /// The frame comes and goes, at most once a second.
     void setLit(bool lit);
     void takeFocus();
@@ -40,6 +43,7 @@ Q_SIGNALS:
 
 private:
     void setStep(bool step);
+    void sizeWords();
     [[nodiscard]] core::run::Answer answerFor(const view::AlarmView& alarm, const view::NowView& now) const;
     [[nodiscard]] QString buttonFor(const core::run::Answer& answer, const view::AlarmView& alarm,
                                     const view::NowView& now) const;
@@ -52,6 +56,7 @@ private:
     core::run::Answer m_answer;
     bool m_lit = false;
     bool m_step = false;
+    int m_enlarged = 100;
 };
 
 }  // namespace app::desktop

@@ -18,12 +18,18 @@ double widthOf(const QString& figures, bool bold);
 /// As large as there is room for, in pixels of the typeface, where figures are so wide.
 int digitPixels(const QSizeF& room, double width);
 
+/// How much larger all else on a card is drawn than on one of its usual size, for whoever stands far from a
+/// large window: once, one and a half times and so on.
+double enlargement(const QSize& card, const QSize& usual);
+
 /// Where the parts of a compact card lie.
 struct Compact {
-    bool tall = false;    ///< The badge is above the digits, else beside them.
+    double enlarged = 1;  ///< What follows is drawn so much larger, all but the digits.
+    QSizeF room;          ///< Of the whole card.
+    bool tall = false;    ///< With room for large digits; else they are bold.
     int title = 0;        ///< The largest the name may be, as a size of `metrics`.
     int titleHeight = 0;  ///< Of its line.
-    QRectF digits;
+    QRectF digits;        ///< On the card as it is.
 };
 
 Compact compact(const QSize& card);

@@ -20,11 +20,13 @@ using core::run::Stage;
 using view::CountsTo;
 using view::Urgency;
 
-constexpr int leastWidth = 321;  ///< Four digits and a colon, and what is free beside them.
+constexpr int leastWidth = 318;  ///< Four digits and a colon, and what is free beside them.
 constexpr int wordsHeight = 88;  ///< Of a card's title, its line of words and its window.
 constexpr int digitsRoom = 108;  ///< And of its digits, with the edges.
 constexpr int compactWidth = 150;
 constexpr int compactHeight = 78;
+constexpr int compactEdge = 12;   ///< Left and right.
+constexpr int besideSwatch = 28;  ///< Where a compact card's name begins.
 constexpr int badgeWidth = 56;
 
 int badgeHeight()
@@ -130,12 +132,12 @@ void LaneCard::paintGround(QPainter& painter)
                 .radius = metrics::radiusLarge});
 }
 
-/// As large as the card has a line for, but not so large that head or zone would be cut.
-int LaneCard::titlePixels(double width) const
+/// But not so large that head or zone would be cut.
+int LaneCard::titlePixels(double width, int largest) const
 {
     const QString head = QString::fromStdString(m_lane.head);
     const QString zone = QString::fromStdString(m_lane.title);
-    int pixels = card_layout::compact(size()).title;
+    int pixels = largest;
     for (const int smaller : {metrics::textLarge, metrics::text}) {
         double needed = QFontMetricsF{Theme::font(pixels, true)}.horizontalAdvance(zone);
         if (!head.isEmpty())
@@ -144,6 +146,20 @@ int LaneCard::titlePixels(double width) const
             pixels = std::min(pixels, smaller);
     }
     return pixels;
+}
+
+int LaneCard::titleFor(const QSize& card) const
+{
+    const card_layout::Compact parts = card_layout::compact(card);
+    return titlePixels(parts.room.width() - 2 * compactEdge - besideSwatch, parts.title);
+}
+
+void LaneCard::setTitle(int pixels)
+{
+    if (pixels == m_title)
+        return;
+    m_title = pixels;
+    update();
 }
 
 int LaneCard::compactDigits(const QSize& card)
@@ -229,41 +245,55 @@ double LaneCard::paintTitle(QPainter& painter, const QRectF& box, int pixels) co
 
 void LaneCard::paintFull(QPainter& painter)
 {
-    const Colours& colours = m_theme.colours();
-    const QRectF inside = QRectF{rect()}.adjusted(16, 10, -16, -8);
-    paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
+    const double enlarged = card_layout::enlargement(size(), minimumSizeHint() + QSize{0, 30});
+    const QRectF inside = QRectF{QPointF{}, QSizeF{size()} / enlarged}.adjusted(16, 10, -16, -8);
     const int title = Theme::scaled(26);
+    const int below = Theme::scaled(62);
+    painter.save();
+    painter.scale(enlarged, enlarged);
+    paintHead(painter, inside, title);
+    paintFoot(painter, inside, below);
+    painter.restore();
+
+    const QRectF digits{0, (inside.top() + title) * enlarged, 1.0 * width(),
+                        (inside.height() - title - below) * enlarged};
+    painter.setPen(digitColour());
+    if (m_lane.countsTo == CountsTo::Nothing) {
+        painter.setFont(Theme::exactFont(static_cast<int>(metrics::textStep * enlarged), true));
+        painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip, words::stage(m_lane.stage));
+        return;
+    }
+    const double wide = card_layout::widthOf(digitsText(), false);
+    // Squeezed in its height it keeps its digits, and in its width what is free beside them.
+    const int least = std::min(metrics::textDigits, static_cast<int>(width() / wide));
+    painter.setFont(Theme::exactFont(std::max(card_layout::digitPixels(digits.size(), wide), least)));
+    drawDigits(painter, digits, Qt::AlignCenter, digitsText());
+}
+
+/// What a full card has above its digits.
+void LaneCard::paintHead(QPainter& painter, const QRectF& inside, int height) const
+{
+    paintSwatch(painter, {inside.left(), inside.top() + 3, 30, 18});
     const int badge = badgeRoom();
     const QRectF titleBox{inside.left() + 38, inside.top(),
-                          inside.width() - 38 - std::max(Theme::scaled(62), badge + 6),
-                          static_cast<double>(title)};
+                          inside.width() - 38 - std::max(Theme::scaled(62), badge + 6), 1.0 * height};
     const double after = paintTitle(painter, titleBox, metrics::textLarge) + 12;
     paintTone(
         painter,
         QRectF{QPointF{after, titleBox.top()},
                QPointF{inside.right() - std::max(Theme::scaled(badgeWidth), badge), titleBox.bottom()}});
     paintBadge(painter, inside.topRight(), {badge * 1.0, badgeHeight() * 1.0});
+}
 
-    const int below = Theme::scaled(62);
-    const QRectF digits{0, inside.top() + title, static_cast<double>(width()),
-                        inside.height() - title - below};
-    const bool counts = m_lane.countsTo != CountsTo::Nothing;
-    const double wide = card_layout::widthOf(digitsText(), false);
-    // What is longer than four digits is never so large that it sticks out.
-    const int least = wide > card_layout::widthOf({}, false) ? metrics::textStep : metrics::textDigits;
-    painter.setFont(counts ? Theme::exactFont(std::max(card_layout::digitPixels(digits.size(), wide), least))
-                           : Theme::font(metrics::textStep, true));
-    painter.setPen(digitColour());
-    if (counts)
-        drawDigits(painter, digits, Qt::AlignCenter, digitsText());
-    else
-        painter.drawText(digits, Qt::AlignCenter | Qt::TextDontClip, words::stage(m_lane.stage));
-
+/// And what below them: what they count to, the next look, the window.
+void LaneCard::paintFoot(QPainter& painter, const QRectF& inside, int height) const
+{
     painter.setFont(Theme::font(metrics::textLane));
-    painter.setPen(colours.ink);
-    const QRectF line{inside.left(), inside.bottom() - below, inside.width(), below * 24.0 / 62};
-    const QString left =
-        counts ? words::countsTo(m_lane) : tr("%1 min").arg(words::minutes(m_lane.development));
+    painter.setPen(m_theme.colours().ink);
+    const QRectF line{inside.left(), inside.bottom() - height, inside.width(), height * 24.0 / 62};
+    const QString left = m_lane.countsTo != CountsTo::Nothing
+        ? words::countsTo(m_lane)
+        : tr("%1 min").arg(words::minutes(m_lane.development));
     painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, left);
     painter.setFont(Theme::font(metrics::textLane, true));
     painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, lookText());
@@ -316,31 +346,37 @@ void LaneCard::paintWindow(QPainter& painter, const QRectF& bar) const
 
 void LaneCard::paintCompact(QPainter& painter)
 {
-    const QRectF inside = QRectF{rect()}.adjusted(12, 8, -12, -8);
     const card_layout::Compact parts = card_layout::compact(size());
+    const QRectF inside = QRectF{QPointF{}, parts.room}.adjusted(compactEdge, 8, -compactEdge, -8);
     const int badge = badgeRoom();
     painter.setPen(digitColour());
     // Behind the digits the badge takes nothing from the name. Where it has room nowhere, red digits and a
     // frame tell the same.
-    const bool behind = paintCompactDigits(painter, parts) < inside.right() - badge;
+    const double digitsEnd = paintCompactDigits(painter, parts) / parts.enlarged;
+    const bool behind = digitsEnd < inside.right() - badge;
     const bool above = badge > 0 && parts.tall && !behind;
-    const double titleWidth = inside.width() - 28 - (above ? badge + 6 : 0);
+    const double titleWidth = inside.width() - besideSwatch - (above ? badge + 6 : 0);
     const double titleHeight = parts.titleHeight;
+    painter.save();
+    painter.scale(parts.enlarged, parts.enlarged);
     paintSwatch(painter, {inside.left(), inside.top() + (parts.titleHeight - 14) / 2, 20, 14});
-    paintTitle(painter, {inside.left() + 28, inside.top(), titleWidth, titleHeight}, titlePixels(titleWidth));
+    paintTitle(painter, {inside.left() + besideSwatch, inside.top(), titleWidth, titleHeight},
+               titlePixels(titleWidth, std::min(m_title, parts.title)));
     if (above)
         paintBadge(painter, inside.topRight(), {badge * 1.0, std::min(badgeHeight() * 1.0, titleHeight)});
     else if (behind)
         paintBadge(painter, {inside.right(), inside.bottom() - Theme::scaled(26)},
                    {badge * 1.0, badgeHeight() * 1.0});
+    painter.restore();
 }
 
 /// Small ones are bold, to be read from afar; large ones have the room for their size. Where they end.
 double LaneCard::paintCompactDigits(QPainter& painter, const card_layout::Compact& parts) const
 {
     if (m_lane.countsTo == CountsTo::Nothing) {
-        painter.setFont(Theme::font(metrics::text, true));
-        painter.drawText(parts.digits.adjusted(parts.tall ? 12 : 0, 0, 0, 0),
+        const int pixels = Theme::font(std::min({m_title, parts.title, metrics::textLarge})).pixelSize();
+        painter.setFont(Theme::exactFont(static_cast<int>(pixels * parts.enlarged), true));
+        painter.drawText(parts.digits.adjusted(parts.tall ? compactEdge * parts.enlarged : 0, 0, 0, 0),
                          Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, words::stage(m_lane.stage));
         return parts.digits.left();
     }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/look/metrics.h"
 #include "app/desktop/wall_clock.h"
 #include "app/view/lane_view.h"
 
@@ -28,6 +29,11 @@ public:
     /// How large the digits are, as pixels of the typeface, on a compact card of that size.
     [[nodiscard]] static int compactDigits(const QSize& card);
 
+    /// The largest that its name can be on a compact card of that size, as a size of `metrics`.
+    [[nodiscard]] int titleFor(const QSize& card) const;
+    /// Of a compact card: no larger than those beside it.
+    void setTitle(int pixels);
+
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -37,6 +43,8 @@ protected:
 private:
     double paintTitle(QPainter& painter, const QRectF& box, int pixels) const;
     void paintFull(QPainter& painter);
+    void paintHead(QPainter& painter, const QRectF& inside, int height) const;
+    void paintFoot(QPainter& painter, const QRectF& inside, int height) const;
     void paintCompact(QPainter& painter);
     double paintCompactDigits(QPainter& painter, const card_layout::Compact& parts) const;
     void paintGround(QPainter& painter);
@@ -45,7 +53,7 @@ private:
     [[nodiscard]] int badgeRoom() const;
     void paintBadge(QPainter& painter, const QPointF& topRight, const QSizeF& room) const;
     void paintTone(QPainter& painter, const QRectF& room) const;
-    [[nodiscard]] int titlePixels(double width) const;
+    [[nodiscard]] int titlePixels(double width, int largest) const;
     [[nodiscard]] QString digitsText() const;
     [[nodiscard]] QString lookText() const;
     [[nodiscard]] QString toneText() const;
@@ -56,6 +64,7 @@ private:
     bool m_compact;
     view::LaneView m_lane;
     std::size_t m_place = 0;
+    int m_title = metrics::textStep;
     WallClock m_clock;
 };
 

@@ -93,12 +93,17 @@ QSize LanesGrid::minimumSizeHint() const
     return {m_cards.front()->minimumSizeHint().width(), leastHeight(width())};
 }
 
+/// How large a card is in so many columns and rows.
+QSize LanesGrid::cardSize(const QSize& room, int columns, int rows) const
+{
+    const int gap = m_layout->spacing();
+    return {(room.width() + gap) / columns - gap, (room.height() + gap) / rows - gap};
+}
+
 /// How high the digits of compact lanes are in so many columns; nothing where a card would be too small.
 int LanesGrid::digitsHeight(const QSize& room, int columns) const
 {
-    const int rows = rowsOf(static_cast<int>(m_cards.size()), columns);
-    const QSize card{(room.width() + m_layout->spacing()) / columns - m_layout->spacing(),
-                     (room.height() + m_layout->spacing()) / rows - m_layout->spacing()};
+    const QSize card = cardSize(room, columns, rowsOf(static_cast<int>(m_cards.size()), columns));
     const QSize least = m_cards.front()->minimumSizeHint();
     if (card.width() < least.width() || card.height() < least.height())
         return 0;
@@ -112,11 +117,15 @@ LanesGrid::Places LanesGrid::placesFor(const QSize& room) const
     if (!m_compact)
         return best;
     int largest = 0;
-    for (int columns = 1; columns <= lanes; ++columns)
-        if (const int digits = digitsHeight(room, columns); digits > largest) {
-            largest = digits;
+    for (int columns = 1; columns <= lanes; ++columns) {
+        const bool uneven = columns > 1 && rowsOf(lanes, columns) == rowsOf(lanes, columns - 1);
+        const int digits = uneven ? 0 : digitsHeight(room, columns);
+        // Of those that are about as large the ones that fill the page, and not one below the other at its
+        // left.
+        if (digits > 0 && digits * 10 >= largest * 9)
             best.columns = columns;
-        }
+        largest = std::max(largest, digits);
+    }
     if (largest > 0)
         return best;
     const QSize least = m_cards.front()->minimumSizeHint();
@@ -157,11 +166,25 @@ void LanesGrid::arrangeOnce()
     const Places places = placesFor(size());
     const auto shown = view::mostPressing(lanes(), places.shown);
     sayRest(shown);
-    if (places == m_places && shown == m_shown)
-        return;
-    m_places = places;
-    setOut(shown);
-    updateGeometry();
+    if (places != m_places || shown != m_shown) {
+        m_places = places;
+        setOut(shown);
+        updateGeometry();
+    }
+    if (m_compact)
+        sizeTitles();
+}
+
+/// Names side by side are all of one size.
+void LanesGrid::sizeTitles()
+{
+    const int parts = static_cast<int>(m_shown.size()) + (m_shown.size() < m_cards.size() ? 1 : 0);
+    const QSize card = cardSize(size(), m_places.columns, rowsOf(parts, m_places.columns));
+    int title = metrics::textStep;
+    for (const std::size_t place : m_shown)
+        title = std::min(title, m_cards[place]->titleFor(card));
+    for (const std::size_t place : m_shown)
+        m_cards[place]->setTitle(title);
 }
 
 void LanesGrid::setOut(const std::vector<std::size_t>& places)

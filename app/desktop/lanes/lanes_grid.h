@@ -42,10 +42,12 @@ private:
     void arrange();
     void arrangeOnce();
     void setOut(const std::vector<std::size_t>& places);
+    void sizeTitles();
     void sayRest(const std::vector<std::size_t>& places);
     [[nodiscard]] std::vector<view::LaneView> lanes() const;
     [[nodiscard]] int columnsFor(int width) const;
     [[nodiscard]] Places placesFor(const QSize& room) const;
+    [[nodiscard]] QSize cardSize(const QSize& room, int columns, int rows) const;
     [[nodiscard]] int digitsHeight(const QSize& room, int columns) const;
 
     const Theme& m_theme;

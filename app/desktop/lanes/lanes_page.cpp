@@ -385,6 +385,8 @@ bool LanesPage::event(QEvent* event)
 void LanesPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
+    m_now->setEnlarged(metrics::enlargement(width(), height()));
+    m_alert->setEnlarged(metrics::enlargement(width(), height()));
     m_factsDrawn = 0;
     refresh();
 }

@@ -207,7 +207,9 @@ void LanesPage::showReason()
     const bool strip = crowded || alert;
     m_strip->setVisible(strip);
     m_lanes->setVisible(!strip);
-    m_body->setStretchFactor(m_strip, crowded ? 2 : 0);  // An alarm has the height to itself.
+    // An alarm has the height to itself, but for a large window, where the strip is read from afar too.
+    const bool large = metrics::enlargement(width(), height()) > 100;
+    m_body->setStretchFactor(m_strip, crowded ? 2 : large ? 1 : 0);
     // An alarm is never cut: first what has been said gives way to it, then what else there is to do.
     const auto isShort = [&] { return roomBeside(m_strip) < wanted; };
     if (alert && isShort() && !m_more->isHidden()) {

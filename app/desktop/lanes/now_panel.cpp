@@ -62,27 +62,24 @@ NowPanel::NowPanel(const Theme& theme, QWidget* parent)
     connect(m_leaveOut, &QPushButton::clicked, this, &NowPanel::leaveOut);
     connect(m_look, &LookChoices::answered, this, &NowPanel::answered);
     connect(&theme, &Theme::changed, this, &NowPanel::drawIcon);
-    connect(&theme, &Theme::changed, this, &NowPanel::sizeSentence);
+    connect(&theme, &Theme::changed, this, &NowPanel::sizeWords);
 }
 
 void NowPanel::build()
 {
     m_sentence->setObjectName(QStringLiteral("nowSentence"));
-    m_sentence->setFont(Theme::font(metrics::textStep, true));
     m_sentence->setWordWrap(true);
     m_sentence->setTextFormat(Qt::PlainText);
     m_detail->setObjectName(QStringLiteral("nowDetail"));
-    m_detail->setFont(Theme::font(metrics::textLarge));
     m_detail->setTextFormat(Qt::PlainText);
     m_detail->setWordWrap(true);
     m_latest->setObjectName(QStringLiteral("nowLatest"));
     m_latest->setTextFormat(Qt::PlainText);
     m_latest->setWordWrap(true);
     m_button->setObjectName(QStringLiteral("nowButton"));
-    m_button->setMinimumWidth(340);
     m_leaveOut->setObjectName(QStringLiteral("leaveOut"));
     m_leaveOut->setShortcut(QKeySequence{Qt::Key_Delete});
-    m_icon->setFixedSize(iconSize, iconSize);
+    sizeWords();
 
     auto* top = new FlowLayout;
     top->setSpacing(metrics::gap);
@@ -183,7 +180,9 @@ void NowPanel::showMain(const StepView& step)
 void NowPanel::drawIcon()
 {
     const QString name = m_now.main ? words::stepIcon(*m_now.main) : QStringLiteral("done");
-    m_icon->setPixmap(m_theme.icon(name).pixmap(iconSize, iconSize));
+    const int size = iconSize * m_enlarged / 100;
+    m_icon->setFixedSize(size, size);
+    m_icon->setPixmap(m_theme.icon(name).pixmap(size, size));
 }
 
 void NowPanel::showLatest(const std::optional<view::LatestStart>& latest)
@@ -192,7 +191,8 @@ void NowPanel::showLatest(const std::optional<view::LatestStart>& latest)
     m_latest->setVisible(shown);
     if (!shown)
         return;
-    m_latest->setFont(Theme::font(metrics::textLane, latest->urgency != view::Urgency::Calm));
+    m_latest->setFont(
+        Theme::enlargedFont(metrics::textLane, m_enlarged, latest->urgency != view::Urgency::Calm));
     m_latest->setText(words::latest(*latest, m_clock.text(latest->at)));
 }
 
@@ -260,15 +260,34 @@ void NowPanel::setFar(bool far)
     if (far == m_far)
         return;
     m_far = far;
-    sizeSentence();
+    sizeWords();
     m_detail->setVisible(!far);
     showLatest(m_now.main ? m_now.main->latest : std::nullopt);
 }
 
-/// A new sheet of styles gives a label the font that it was made with.
-void NowPanel::sizeSentence()
+void NowPanel::setEnlarged(int percent)
 {
-    m_sentence->setFont(Theme::font(m_far ? metrics::textAlert : metrics::textStep, true));
+    if (percent == m_enlarged)
+        return;
+    m_enlarged = percent;
+    // The buttons have their size from the sheet of styles, so it is another sheet that makes them larger.
+    setStyleSheet(percent == 100 ? QString{}
+                                 : QStringLiteral("QPushButton[role=\"live\"], QPushButton[role=\"choice\"] "
+                                                  "{ font-size: %1px; min-height: %2px; }")
+                                       .arg(Theme::enlargedFont(metrics::textLarge, percent).pixelSize())
+                                       .arg(metrics::targetLive * percent / 100));
+    sizeWords();
+    drawIcon();
+    showLatest(m_now.main ? m_now.main->latest : std::nullopt);
+}
+
+/// A new sheet of styles gives a label the font that it was made with.
+void NowPanel::sizeWords()
+{
+    m_sentence->setFont(
+        Theme::enlargedFont(m_far ? metrics::textAlert : metrics::textStep, m_enlarged, true));
+    m_detail->setFont(Theme::enlargedFont(metrics::textLarge, m_enlarged));
+    m_button->setMinimumWidth(340 * m_enlarged / 100);
 }
 
 void NowPanel::setInsisting(bool insisting, bool lit)

@@ -36,6 +36,9 @@ public:
     /// To be read from three metres: what is to be done in large letters, and no more than that.
     void setFar(bool far);
 
+    /// So many percent of the usual size, for a page that has the room.
+    void setEnlarged(int percent);
+
     /// A frame that comes and goes, while an alarm stands.
     void setInsisting(bool insisting, bool lit);
 
@@ -51,7 +54,7 @@ private:
     void build();
     QWidget* makeWords();
     void drawIcon();
-    void sizeSentence();
+    void sizeWords();
     void showMain(const view::StepView& step);
     void showLatest(const std::optional<view::LatestStart>& latest);
     void showNext(const std::vector<view::StepView>& steps);
@@ -77,6 +80,7 @@ private:
     QLabel* m_nextTitle;
     bool m_brief = false;
     bool m_far = false;
+    int m_enlarged = 100;
     bool m_insisting = false;
     bool m_lit = false;
 };

@@ -32,6 +32,15 @@ QPixmap draw(QChar character, const QFont& font, const QColor& colour, double ra
     return drawn;
 }
 
+/// All figures in both of their colours, as large as they get: else none of them is there when it is drawn
+/// again.
+void keepAllOfThem()
+{
+    constexpr int kilobytes = 64 * 1024;
+    if (QPixmapCache::cacheLimit() < kilobytes)
+        QPixmapCache::setCacheLimit(kilobytes);
+}
+
 QPixmap pictureOf(QChar character, const QFont& font, const QColor& colour, double ratio)
 {
     const QString key = QStringLiteral("digit %1 %2 %3 %4")
@@ -40,6 +49,7 @@ QPixmap pictureOf(QChar character, const QFont& font, const QColor& colour, doub
                             .arg(character);
     QPixmap picture;
     if (!QPixmapCache::find(key, &picture)) {
+        keepAllOfThem();
         picture = draw(character, font, colour, ratio);
         QPixmapCache::insert(key, picture);
     }

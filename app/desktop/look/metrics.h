@@ -1,5 +1,7 @@
 #pragma once
 
+#include <algorithm>
+
 /// Sizes in one place, in device-independent pixels.
 namespace app::desktop::metrics {
 
@@ -25,5 +27,14 @@ constexpr int digitsHeight = 76;
 
 constexpr int target = 44;      ///< The least height of what is pressed.
 constexpr int targetLive = 84;  ///< Of what is pressed during a run, with wet gloves.
+
+/// How much larger, in percent, what is read from three metres can be on a page of so many pixels than on one
+/// that just has room for it: 100, 150, 200 or 250.
+constexpr int enlargement(int width, int height)
+{
+    constexpr int usualWidth = 1200;
+    constexpr int usualHeight = 650;
+    return std::clamp(std::min(width * 2 / usualWidth, height * 2 / usualHeight) * 50, 100, 250);
+}
 
 }  // namespace app::desktop::metrics

@@ -112,6 +112,11 @@ QFont Theme::font(int pixels, bool bold)
     return exactFont(std::min(scaled(pixels), std::max(pixels, largest)), bold);
 }
 
+QFont Theme::enlargedFont(int pixels, int percent, bool bold)
+{
+    return exactFont(font(pixels).pixelSize() * percent / 100, bold);
+}
+
 QFont Theme::exactFont(int pixels, bool bold)
 {
     // Its figures are all of one width, so a countdown does not dance.
@@ -132,7 +137,7 @@ QIcon Theme::icon(const QString& name, const QColor& colour) const
         return {};
     QSvgRenderer drawing{file.readAll().replace("currentColor", colour.name().toLatin1())};
     QIcon icon;
-    for (const int size : {20, 40, 80}) {
+    for (const int size : {20, 40, 80, 160}) {
         QPixmap pixmap{size, size};
         pixmap.fill(Qt::transparent);
         QPainter painter{&pixmap};

@@ -65,6 +65,9 @@ public:
     /// In exactly this size, for figures that are read from afar anyhow.
     [[nodiscard]] static QFont exactFont(int pixels, bool bold = false);
 
+    /// That of `font`, and as many percent of it as the page has room for.
+    [[nodiscard]] static QFont enlargedFont(int pixels, int percent, bool bold = false);
+
     /// A length that text needs, as large as text is.
     [[nodiscard]] static int scaled(int pixels) { return pixels * s_textSize / 100; }
 

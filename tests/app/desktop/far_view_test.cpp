@@ -75,6 +75,38 @@ TEST_F(FarView, IsAnsweredByTheSameKeysAndGivesWayToAnAlarmAndToWhatIsAsked)
     EXPECT_TRUE(shows("alert") && shows("strip1"));
 }
 
+TEST_F(FarView, HasLargerLettersInALargeWindow)
+{
+    press(Qt::Key_F);
+    rig.window->resize(3840, 2160);
+    QTest::qWait(200);
+    EXPECT_EQ(sentencePixels(), metrics::textAlert * 250 / 100);
+    EXPECT_GE(rig.find<QPushButton>("nowButton")->height(), 2 * metrics::targetLive);
+    rig.window->resize(1280, 800);
+    QTest::qWait(200);
+    EXPECT_EQ(sentencePixels(), metrics::textAlert);
+}
+
+TEST_F(FarView, GivesWayToAnAlarmThatHasLargerLettersInALargeWindowToo)
+{
+    press(Qt::Key_Return);
+    rig.goOn(std::chrono::minutes{5});
+    press(Qt::Key_Return);
+    for (int minute = 0; minute < 120 && !shows("alert"); ++minute)
+        rig.goOn(std::chrono::minutes{1});
+    ASSERT_TRUE(shows("alert"));
+    const auto pixels = [this](const char* part) { return rig.find<QWidget>(part)->font().pixelSize(); };
+    for (const int percent : {250, 100}) {
+        rig.window->resize(percent == 250 ? QSize{3840, 2160} : QSize{1280, 800});
+        QTest::qWait(200);
+        EXPECT_EQ(pixels("alertHeadline"), metrics::textAlert * percent / 100);
+        EXPECT_EQ(pixels("alertDetail"), metrics::textLarge * percent / 100);
+        EXPECT_EQ(pixels("alertButton"), metrics::textStep * percent / 100);
+        EXPECT_EQ(rig.find<LaneCard>("strip1")->height() > 300, percent == 250)
+            << "in a large window the strip below is read from afar too";
+    }
+}
+
 TEST_F(FarView, StaysWhenTheColoursChange)
 {
     press(Qt::Key_F);

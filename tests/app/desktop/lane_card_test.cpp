@@ -94,7 +94,7 @@ TEST_P(CardsSideBySide, LeaveAThirdOfAFigureFreeBesideTheirDigits)
 
 INSTANTIATE_TEST_SUITE_P(
     Cards, CardsSideBySide,
-    testing::Values(CardLook{"Least", false, {321, 250}, 100}, CardLook{"Usual", false, {322, 334}, 100},
+    testing::Values(CardLook{"Least", false, {318, 250}, 100}, CardLook{"Usual", false, {322, 334}, 100},
                     CardLook{"High", true, {322, 278}, 100}, CardLook{"HighLarge", true, {322, 198}, 150},
                     CardLook{"Low", true, {322, 90}, 100}, CardLook{"LowLarge", true, {322, 152}, 150},
                     CardLook{"LowLargest", true, {322, 132}, 200}, CardLook{"Narrow", true, {234, 125}, 100}),

@@ -1,4 +1,6 @@
 #include "app/desktop/lanes/lanes_grid.h"
+
+#include "app/desktop/lanes/card_layout.h"
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 
@@ -92,6 +94,31 @@ TEST_F(CompactLanes, AreTheOnesThatPressMostWhereThereIsNoRoomForAll)
     grid.showLanes(view, WallClock{});
     EXPECT_EQ(shown().front(), "Section 1");
     EXPECT_EQ(shown().size(), 11u);
+}
+
+TEST_F(CompactLanes, FillALargePageAndNotItsLeftEdge)
+{
+    for (const int count : {2, 3, 5}) {
+        show(lanes(count), {3800, 1700});
+        QTest::qWait(20);
+        const LaneCard& card = *grid.cards().front();
+        EXPECT_LE(card.width(), 3800 / 2) << count;
+        EXPECT_GE(LaneCard::compactDigits(card.size()), 380) << count;
+        const auto parts = card_layout::compact(card.size());
+        EXPECT_GE(parts.enlarged * parts.title, 3 * metrics::textLarge) << count;
+    }
+}
+
+TEST_F(CompactLanes, HaveNamesOfOneSizeSideBySide)
+{
+    LanesView view = lanes(2);
+    view.lanes[0].title = "Root";
+    view.lanes[1].title = "A section with a name too long for large letters";
+    show(view, {984, 300});
+    const QImage beside = grid.cards()[0]->grab().toImage();
+    view.lanes[1].title = "Ends";
+    grid.showLanes(view, WallClock{});
+    EXPECT_NE(beside, grid.cards()[0]->grab().toImage()) << "larger, once both have room for it";
 }
 
 TEST_F(CompactLanes, LeaveRoomForWhatMattersMore)
