@@ -116,6 +116,12 @@ LanesGrid::Places LanesGrid::placesFor(const QSize& room) const
     Places best{columnsFor(room.width()), m_cards.size()};
     if (!m_compact)
         return best;
+    // Once no lane counts there are no digits to be as large as they can be: then lanes stay where they are,
+    // whatever else is asked for on the page.
+    const bool counts = std::ranges::any_of(
+        m_cards, [](const LaneCard* card) { return card->lane().countsTo != view::CountsTo::Nothing; });
+    if (!counts && digitsHeight(room, best.columns) > 0)
+        return best;
     int largest = 0;
     for (int columns = 1; columns <= lanes; ++columns) {
         const bool uneven = columns > 1 && rowsOf(lanes, columns) == rowsOf(lanes, columns - 1);

@@ -109,6 +109,22 @@ TEST_F(CompactLanes, FillALargePageAndNotItsLeftEdge)
     }
 }
 
+TEST_F(CompactLanes, StayWhereTheyAreOnceNoneOfThemCounts)
+{
+    const auto columnsIn = [this](const LanesView& view, int height) {
+        show(view, {984, height});
+        QTest::qWait(20);
+        return 984 / grid.cards().front()->width();
+    };
+    LanesView view = lanes(3);
+    EXPECT_EQ(columnsIn(view, 400), 2) << "with larger digits than three beside one another";
+    EXPECT_EQ(columnsIn(view, 190), 3);
+    for (LaneView& lane : view.lanes)
+        lane.countsTo = CountsTo::Nothing;
+    EXPECT_EQ(columnsIn(view, 400), 3);
+    EXPECT_EQ(columnsIn(view, 190), 3);
+}
+
 TEST_F(CompactLanes, HaveNamesOfOneSizeSideBySide)
 {
     LanesView view = lanes(2);
