@@ -14,6 +14,15 @@ const QString english = QStringLiteral("en");
 /// The translators that are in use belong to the program and are found again by this name.
 const QString translatorName = QStringLiteral("language");
 
+/// Keys, as the buttons of this window name them. The toolkit's own catalogues have other words for some, and
+/// two words for one key are one too many.
+[[maybe_unused]] constexpr const char* const keyNames[] = {
+    QT_TRANSLATE_NOOP("QShortcut", "Ctrl"),   QT_TRANSLATE_NOOP("QShortcut", "Shift"),
+    QT_TRANSLATE_NOOP("QShortcut", "Del"),    QT_TRANSLATE_NOOP("QShortcut", "Enter"),
+    QT_TRANSLATE_NOOP("QShortcut", "Return"), QT_TRANSLATE_NOOP("QShortcut", "PgUp"),
+    QT_TRANSLATE_NOOP("QShortcut", "PgDown"), QT_TRANSLATE_NOOP("QShortcut", "Esc"),
+};
+
 /// Of "de-AT" and "de_AT", "de".
 QString withoutCountry(const QString& code)
 {

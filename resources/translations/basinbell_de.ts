@@ -1280,6 +1280,41 @@
     </message>
 </context>
 <context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>PgUp</source>
+        <translation>Bild auf</translation>
+    </message>
+    <message>
+        <source>PgDown</source>
+        <translation>Bild ab</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
     <name>RecordCard</name>
     <message>
         <source>Service</source>
@@ -3694,7 +3729,7 @@ Die Demo in hoher Geschwindigkeit macht eine in einer Minute.</translation>
     </message>
     <message>
         <source>Start the next coat from it  (Alt+N)</source>
-        <translation>Nächsten Durchgang damit beginnen  (Alt+N)</translation>
+        <translation>Nächster Durchgang  (Alt+N)</translation>
     </message>
     <message>
         <source>How it turned out …  (Alt+O)</source>
@@ -3702,11 +3737,11 @@ Die Demo in hoher Geschwindigkeit macht eine in einer Minute.</translation>
     </message>
     <message>
         <source>Print …  (Ctrl+P)</source>
-        <translation>Drucken …  (Ctrl+P)</translation>
+        <translation>Drucken …  (Strg+P)</translation>
     </message>
     <message>
         <source>PDF …  (Ctrl+S)</source>
-        <translation>PDF …  (Ctrl+S)</translation>
+        <translation>PDF …  (Strg+S)</translation>
     </message>
     <message>
         <source>Close  (Esc)</source>

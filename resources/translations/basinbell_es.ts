@@ -998,7 +998,7 @@
     </message>
     <message>
         <source>open</source>
-        <translation>pendiente</translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>heard</source>
@@ -1277,6 +1277,41 @@
     <message>
         <source>There is no unfinished run to take up.</source>
         <translation>No hay ninguna sesión sin terminar que retomar.</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Mayús</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>PgUp</source>
+        <translation>RePág</translation>
+    </message>
+    <message>
+        <source>PgDown</source>
+        <translation>AvPág</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
     </message>
 </context>
 <context>
@@ -3445,7 +3480,7 @@
     </message>
     <message>
         <source>In own words too, or instead  (Enter)</source>
-        <translation>También, o solo, con otras palabras  (Enter)</translation>
+        <translation>También, o solo, con otras palabras  (Intro)</translation>
     </message>
     <message>
         <source>Go on without</source>
@@ -3461,7 +3496,7 @@
     </message>
     <message>
         <source>A note for next time  (Enter)</source>
-        <translation>Una nota para la próxima vez  (Enter)</translation>
+        <translation>Una nota para la próxima vez  (Intro)</translation>
     </message>
     <message>
         <source>Keep it</source>
@@ -3694,7 +3729,7 @@ La demo a gran velocidad hace una en un minuto.</translation>
     </message>
     <message>
         <source>Start the next coat from it  (Alt+N)</source>
-        <translation>Empezar con ella la próxima pasada  (Alt+N)</translation>
+        <translation>Próxima pasada con ella  (Alt+N)</translation>
     </message>
     <message>
         <source>How it turned out …  (Alt+O)</source>

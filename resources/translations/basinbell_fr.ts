@@ -1280,6 +1280,41 @@
     </message>
 </context>
 <context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Maj</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Suppr</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>PgUp</source>
+        <translation>Pg préc</translation>
+    </message>
+    <message>
+        <source>PgDown</source>
+        <translation>Pg suiv</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+</context>
+<context>
     <name>RecordCard</name>
     <message>
         <source>Service</source>
@@ -3445,7 +3480,7 @@
     </message>
     <message>
         <source>In own words too, or instead  (Enter)</source>
-        <translation>Aussi, ou seulement, en mots à soi  (Enter)</translation>
+        <translation>Aussi, ou seulement, en mots à soi  (Entrée)</translation>
     </message>
     <message>
         <source>Go on without</source>
@@ -3461,7 +3496,7 @@
     </message>
     <message>
         <source>A note for next time  (Enter)</source>
-        <translation>Une note pour la prochaine fois  (Enter)</translation>
+        <translation>Une note pour la prochaine fois  (Entrée)</translation>
     </message>
     <message>
         <source>Keep it</source>
@@ -3582,7 +3617,7 @@
     </message>
     <message>
         <source>Close  (Esc)</source>
-        <translation>Fermer  (Esc)</translation>
+        <translation>Fermer  (Échap)</translation>
     </message>
 </context>
 <context>
@@ -3694,7 +3729,7 @@ La démo à grande vitesse en fait une en une minute.</translation>
     </message>
     <message>
         <source>Start the next coat from it  (Alt+N)</source>
-        <translation>Commencer le prochain passage avec elle  (Alt+N)</translation>
+        <translation>Prochain passage avec elle  (Alt+N)</translation>
     </message>
     <message>
         <source>How it turned out …  (Alt+O)</source>
@@ -3710,7 +3745,7 @@ La démo à grande vitesse en fait une en une minute.</translation>
     </message>
     <message>
         <source>Close  (Esc)</source>
-        <translation>Fermer  (Esc)</translation>
+        <translation>Fermer  (Échap)</translation>
     </message>
     <message>
         <source>%1, %2</source>

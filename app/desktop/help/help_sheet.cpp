@@ -47,7 +47,8 @@ QString keysOf(const QWidget& window, const HelpText::Key& key)
     QStringList keys;
     const auto add = [&keys](const QKeySequence& sequence) {
         if (!sequence.isEmpty())
-            keys << sequence.toString(QKeySequence::NativeText);
+            // A line ends between two keys and not within the name of one.
+            keys << sequence.toString(QKeySequence::NativeText).replace(QLatin1Char{' '}, QChar::Nbsp);
     };
     for (const char* name : key.parts)
         if (const auto* part = window.findChild<QObject*>(QLatin1String{name}))
@@ -152,15 +153,18 @@ QWidget* HelpSheet::makeKeys()
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(metrics::gap);
     grid->setVerticalSpacing(metrics::gapTiny);
-    grid->setColumnStretch(1, 1);
+    // In some languages keys have long names, which must leave room for what they do.
+    grid->setColumnStretch(0, 2);
+    grid->setColumnStretch(1, 3);
     int row = 0;
     for (const HelpText::Key& key : m_text.keys) {
         auto* keys = makeText({});
         keys->setFont(Theme::font(metrics::text, true));
-        keys->setWordWrap(false);
         m_keys.push_back(keys);
         grid->addWidget(keys, row, 0);
-        grid->addWidget(makeText(key.what), row++, 1);
+        auto* what = makeText(key.what);
+        what->setObjectName(QStringLiteral("keyMeaning"));
+        grid->addWidget(what, row++, 1);
     }
     grid->setRowStretch(row, 1);
     return part;

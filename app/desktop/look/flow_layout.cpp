@@ -87,9 +87,23 @@ std::vector<FlowLayout::Line> FlowLayout::linesFor(int width) const
         }
         lines.back().push_back({item.get(), wanted});
     }
+    leaveNoneAlone(lines, width);
     for (Line& line : lines)
         stretch(line, width);
     return lines;
+}
+
+/// What does not fit on a line of many any more looks lost on one of its own, so another keeps it company.
+void FlowLayout::leaveNoneAlone(std::vector<Line>& lines, int width) const
+{
+    constexpr std::size_t many = 3;
+    if (lines.size() < 2 || lines.back().size() > 1 || lines[lines.size() - 2].size() < many)
+        return;
+    Line& before = lines[lines.size() - 2];
+    if (before.back().width + spacing() + lines.back().front().width > width)
+        return;
+    lines.back().insert(lines.back().begin(), before.back());
+    before.pop_back();
 }
 
 void FlowLayout::stretch(Line& line, int width) const

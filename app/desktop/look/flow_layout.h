@@ -37,6 +37,7 @@ private:
     };
     using Line = std::vector<Part>;
     [[nodiscard]] std::vector<Line> linesFor(int width) const;
+    void leaveNoneAlone(std::vector<Line>& lines, int width) const;
     void stretch(Line& line, int width) const;
     static int heightOf(const Line& line);
 

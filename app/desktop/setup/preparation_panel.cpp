@@ -71,6 +71,7 @@ QWidget* PreparationPanel::makeLines()
     for (const Preparing line : Preparation::all) {
         auto* button = makeButton({}, names[static_cast<std::size_t>(line)]);
         button->setCheckable(true);
+        button->setProperty("role", QStringLiteral("narrow"));  // All of them on a line, in every language.
         button->installEventFilter(this);
         // A screen reader toggles and does not click.
         connect(button, &QPushButton::toggled, this, [this, line](bool open) {

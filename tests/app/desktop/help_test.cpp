@@ -1,4 +1,6 @@
 #include "app/desktop/help/help_sheet.h"
+
+#include "app/desktop/language.h"
 #include "app/desktop/records/records_window.h"
 #include "app/desktop/sound_check.h"
 #include "tests/app/desktop/rig.h"
@@ -114,6 +116,22 @@ TEST_F(Help, NamesOnlyKeysThatTheWindowHas)
         }
     EXPECT_TRUE(keysOf(*rig.window, {{"nothingOfThisName"}, {}}).isEmpty());
     EXPECT_EQ(keysOf(*rig.window, {{"leave", "lookAgain", "rinseZone"}, {}}), QStringLiteral("1, 2, 3"));
+}
+
+TEST_F(Help, LeavesRoomForWhatAKeyDoesInEveryLanguage)
+{
+    for (const language::Offered& each : language::offered()) {
+        language::use(each.code);
+        rig.openWindow();
+        rig.window->resize(1024, 700);
+        press(Qt::Key_F1);
+        const auto* sheet = rig.find<QWidget>("setupHelp");
+        ASSERT_TRUE(sheet->isVisible());
+        for (const auto* meaning : sheet->findChildren<QLabel*>(QStringLiteral("keyMeaning")))
+            EXPECT_GE(meaning->width(), 140)
+                << each.code.toStdString() << ": " << meaning->text().toStdString();
+    }
+    language::use(QStringLiteral("en"));
 }
 
 TEST_F(Help, LeavesTheKeyboardToTheOneThingToDo)

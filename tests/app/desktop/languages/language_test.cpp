@@ -3,6 +3,7 @@
 #include "app/desktop/lanes/lanes_page.h"
 #include "app/desktop/wall_clock.h"
 #include "app/desktop/words.h"
+#include "tests/app/desktop/languages/catalogue.h"
 #include "tests/app/desktop/rig.h"
 
 #include <QAction>
@@ -10,6 +11,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSet>
 #include <QTest>
 
@@ -45,6 +47,30 @@ TEST_F(Languages, WriteAsTheSystemDoesWhereItIsOfTheSameLanguage)
     EXPECT_EQ(language::localeFor(QStringLiteral("fr"), austria).territory(), QLocale::France);
     EXPECT_EQ(language::localeFor(QStringLiteral("en"), austria).territory(), QLocale::UnitedKingdom);
     EXPECT_EQ(language::localeFor(QStringLiteral("en"), QLocale::c()).territory(), QLocale::UnitedKingdom);
+}
+
+// What a button says of its key is what the help and the menus call it.
+TEST_F(Languages, HaveOneNameForEachKey)
+{
+    static const QRegularExpression key{
+        QStringLiteral("\\(((?:(?:Ctrl|Shift|Alt)\\+)+\\w+|Enter|Del|Esc)\\)")};
+    int found = 0;
+    for (const language::Offered& each : language::offered()) {
+        language::use(each.code);
+        const QString file =
+            QStringLiteral(SOURCE_DIR "/resources/translations/basinbell_%1.ts").arg(each.code);
+        for (const catalogue::Message& message : catalogue::read(file)) {
+            const auto named = key.match(message.source);
+            if (!named.hasMatch())
+                continue;
+            ++found;
+            const QString keys = QKeySequence{named.captured(1)}.toString(QKeySequence::NativeText);
+            for (const QString& form : message.forms)
+                EXPECT_TRUE(form.contains(QLatin1Char{'('} + keys + QLatin1Char{')'}))
+                    << form.toStdString() << " instead of " << keys.toStdString();
+        }
+    }
+    EXPECT_GT(found, 60);
 }
 
 TEST_F(Languages, ChangeWordsPluralsNumbersAndTimes)
