@@ -258,6 +258,12 @@ int LanesPage::roomTaken() const
     return taken;
 }
 
+int LanesPage::leastHeight() const
+{
+    const LanesGrid* shown = m_lanes->isHidden() ? m_strip : m_lanes;
+    return roomTaken() + shown->leastHeight(width() - 2 * metrics::gapLarge) + metrics::gapSmall;
+}
+
 /// What is left of the page's height for more than the least of the lanes.
 int LanesPage::roomLeft(const LanesGrid& lanes) const
 {

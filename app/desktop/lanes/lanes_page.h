@@ -46,6 +46,9 @@ public:
     void takeFocus();
     void undoLast();
 
+    /// How high it is at least as it is now, with nothing of it cut.
+    [[nodiscard]] int leastHeight() const;
+
     /// Asks how the coat that is over turned out; nothing where none is.
     void openOutcome();
 

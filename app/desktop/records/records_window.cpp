@@ -172,6 +172,7 @@ QWidget* RecordsWindow::makeFoot()
         button->setMinimumHeight(std::max(metrics::target, Theme::scaled(26)));
         button->setShortcut(key);
         button->setAutoDefault(false);
+        button->setProperty("role", QStringLiteral("narrow"));  // All of them on a line, in every language.
         row->addWidget(button);
         return button;
     };

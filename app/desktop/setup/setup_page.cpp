@@ -106,6 +106,8 @@ void SetupPage::keepPlanInView()
         bar->setValue(bar->maximum());
     };
     connect(bar, &QScrollBar::rangeChanged, this, keep);
+    connect(bar, &QScrollBar::rangeChanged, this, &SetupPage::scrolled);
+    connect(bar, &QScrollBar::valueChanged, this, &SetupPage::scrolled);
     connect(m_plan, &PlanPanel::standingChanged, this, keep);
     keep();
 }

@@ -61,6 +61,8 @@ Q_SIGNALS:
     void startRequested();
     void soundCheckRequested();
     void tourWanted();
+    /// What is kept in view has moved.
+    void scrolled();
     /// The offer of the tour was taken or put away.
     void tourAnswered();
 

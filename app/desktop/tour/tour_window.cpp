@@ -4,13 +4,13 @@
 #include "app/desktop/look/metrics.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/setup/setup_page.h"
+#include "app/desktop/tour/page_view.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -19,19 +19,6 @@ namespace app::desktop {
 namespace {
 
 using Stop = TourGuide::Stop;
-
-/// Holds a page as wide as there is room for, and as high, or, where that is less than the least window
-/// leaves to it, as high as that: then it goes on below. An area that does so by itself goes by how high a
-/// page would like to be, and a page that is let has no need to say less.
-class PageView : public QScrollArea {
-protected:
-    void resizeEvent(QResizeEvent* event) override
-    {
-        const int leastPage = Theme::textIsLarge() ? 600 : 623;  // As in the window at 1024 by 700.
-        QScrollArea::resizeEvent(event);
-        widget()->resize(viewport()->width(), std::max(viewport()->height(), leastPage));
-    }
-};
 
 QLabel* makeLabel(const char* name)
 {
@@ -49,7 +36,7 @@ TourWindow::TourWindow(const Theme& theme, const core::service::Service& service
                        QWidget* parent)
     : QWidget{parent, Qt::Window}
     , m_guide{service, start, zones}
-    , m_view{new PageView}
+    , m_view{new PageView{[this] { return leastPage(); }}}
     , m_pages{new QStackedWidget}
     , m_words{makeLabel("tourWords")}
     , m_place{makeLabel("tourPlace")}
@@ -68,6 +55,8 @@ TourWindow::TourWindow(const Theme& theme, const core::service::Service& service
     layout->addWidget(makePages(theme, zones), 1);
     layout->addWidget(makeCard());
     connect(&m_guide, &TourGuide::changed, this, &TourWindow::follow);
+    connect(m_setup, &SetupPage::scrolled, m_view, &PageView::fit, Qt::QueuedConnection);
+    connect(m_lanes, &LanesPage::stepShown, m_view, &PageView::fit, Qt::QueuedConnection);
     // The pages bring the keyboard to what there is to do; here that is to go on.
     connect(qApp, &QApplication::focusChanged, this, [this](const QWidget*, const QWidget* now) {
         if (now != nullptr && m_pages->isAncestorOf(now))
@@ -87,6 +76,13 @@ TourWindow::~TourWindow()
     disconnect(qApp, nullptr, this, nullptr);
     qApp->removeEventFilter(this);
     delete m_view;
+}
+
+/// Set-up scrolls by itself what it has no room for.
+int TourWindow::leastPage() const
+{
+    const int leastSetup = Theme::textIsLarge() ? 600 : 500;
+    return m_pages->currentWidget() == m_lanes ? m_lanes->leastHeight() : leastSetup;
 }
 
 /// In view from the first moment to the last, so that nobody takes this for a run.

@@ -9,12 +9,12 @@
 
 class QLabel;
 class QPushButton;
-class QScrollArea;
 class QStackedWidget;
 
 namespace app::desktop {
 
 class LanesPage;
+class PageView;
 class SetupPage;
 class Theme;
 
@@ -49,6 +49,7 @@ private:
     QWidget* makeBand(const Theme& theme);
     QWidget* makePages(const Theme& theme, const std::shared_ptr<const core::measure::TimeZones>& zones);
     QWidget* makeCard();
+    [[nodiscard]] int leastPage() const;
     void follow();
     void goOn();
     bool takeKey(int key);
@@ -57,7 +58,7 @@ private:
     SilentSound m_sound;
     ServiceDocument m_document;
     Preparation m_preparation;
-    QScrollArea* m_view;
+    PageView* m_view;
     QStackedWidget* m_pages;
     SetupPage* m_setup = nullptr;
     LanesPage* m_lanes = nullptr;

@@ -15,6 +15,8 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+
 // Nothing is cut, covered or outside the window, at any size and with large text.
 
 namespace {
@@ -74,6 +76,39 @@ TEST_P(Sizes, LeaveRoomForTheTableAndForStrandsInASmallWindow)
     EXPECT_EQ(zones->visibleRegion().boundingRect().height(), zones->height());
 }
 
+/// Buttons that each stop of the tour speaks of.
+const std::map<QString, QStringList> spokenOf{
+    {QStringLiteral("tour-step"), {QStringLiteral("nowButton")}},
+    {QStringLiteral("tour-look"),
+     {QStringLiteral("leave"), QStringLiteral("lookAgain"), QStringLiteral("rinseZone")}},
+    {QStringLiteral("tour-alarm"), {QStringLiteral("alertButton")}},
+};
+
+TEST_P(Sizes, LeaveNoButtonOfTheTourBehindItsCard)
+{
+    for (const pictures::Scene& scene : pictures::scenes()) {
+        if (!scene.name.startsWith(QLatin1String{"tour-"}))
+            continue;
+        rig::Rig rig{[](app::desktop::Theme& theme) { theme.setTextSize(GetParam().text); }};
+        scene.stage(rig);
+        QWidget& tour = pictures::shownBy(rig);
+        tour.resize(1024, 700);
+        QTest::qWait(200);
+        const auto* view = tour.findChild<QAbstractScrollArea*>(QStringLiteral("tourView"))->viewport();
+        const auto found = spokenOf.find(scene.name);
+        for (const auto* button : view->findChildren<QAbstractButton*>()) {
+            const int top = button->mapTo(view, QPoint{}).y();
+            const bool whole = top + button->height() <= view->height();
+            const bool spoken = found != spokenOf.end() && found->second.contains(button->objectName());
+            if (button->isVisible()) {
+                EXPECT_TRUE(whole || (!spoken && top >= view->height()))
+                    << scene.name.toStdString() << ": " << button->text().toStdString() << " from " << top
+                    << ", of " << view->height() << " that can be seen";
+            }
+        }
+    }
+}
+
 TEST_P(Sizes, LeaveTheDigitsOfTheFarViewTwentyMillimetresHigh)
 {
     rig::Rig rig{[](app::desktop::Theme& theme) { theme.setTextSize(GetParam().text); }};
@@ -88,6 +123,31 @@ TEST_P(Sizes, LeaveTheDigitsOfTheFarViewTwentyMillimetresHigh)
     EXPECT_TRUE(rig::Rig::wait(
         [card] { return LaneCard::compactDigits(card->size()) >= app::desktop::metrics::textDigits; }, 3000))
         << LaneCard::compactDigits(card->size()) << " on " << card->width() << " x " << card->height();
+}
+
+// Where text is as usual: the list before the start and what can be done with a record card.
+TEST_P(Sizes, LeaveButtonsOnOneLineInASmallWindow)
+{
+    if (GetParam().text > 100)
+        return;
+    for (const char* language : {"en", "de", "fr", "es"}) {
+        app::desktop::language::use(QLatin1String{language});
+        for (const pictures::Scene& scene : pictures::scenes()) {
+            const bool card = scene.name == QLatin1String{"card"};
+            if (!card && scene.name != QLatin1String{"setup"})
+                continue;
+            rig::Rig rig;
+            scene.stage(rig);
+            QWidget& shown = pictures::shownBy(rig);
+            shown.resize(1024, 700);
+            QTest::qWait(100);
+            const auto* first =
+                shown.findChild<QWidget*>(QLatin1String{card ? "recordsAgain" : "prepareSound"});
+            const auto* last =
+                shown.findChild<QWidget*>(QLatin1String{card ? "recordsClose" : "prepareBowls"});
+            EXPECT_EQ(first->y(), last->y()) << language << ", " << scene.name.toStdString();
+        }
+    }
 }
 
 std::string called(const testing::TestParamInfo<Wanted>& wanted)
