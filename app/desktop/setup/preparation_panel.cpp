@@ -176,6 +176,15 @@ void PreparationPanel::follow()
         button->setToolTip(button->accessibleDescription());
     }
     followAnswer();
+    Q_EMIT linesChanged();
+}
+
+int PreparationPanel::widthOfLines() const
+{
+    int width = 0;
+    for (const QPushButton* line : m_lines)
+        width += line->sizeHint().width() + (line == m_lines.front() ? 0 : metrics::gapSmall);
+    return width;
 }
 
 void PreparationPanel::followAnswer()

@@ -28,11 +28,16 @@ public:
     /// Whose list it is, and in which order their bowls are mixed, in words; empty while there is no plan.
     void showFor(std::vector<core::service::Service> services, WallClock clock, const QString& order);
 
+    /// Of all its lines beside one another.
+    [[nodiscard]] int widthOfLines() const;
+
     /// Opens the first that is open, else the first of all.
     void goToOpen();
 
 Q_SIGNALS:
     void soundCheckRequested();
+    /// What is written on them.
+    void linesChanged();
     /// There is something to answer, and it should be in view.
     void opened();
     /// Nothing is open any more.

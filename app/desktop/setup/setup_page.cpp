@@ -8,6 +8,7 @@
 #include "app/desktop/setup/head_panel.h"
 #include "app/desktop/setup/preparation_text.h"
 
+#include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -92,6 +93,7 @@ SetupPage::SetupPage(const Theme& theme, ServiceDocument& document, Preparation&
     outer->addWidget(body, 1);
     outer->addWidget(makeFoot(theme));
     connect(&preparation, &Preparation::changed, this, &SetupPage::followStanding);
+    connect(m_before, &PreparationPanel::linesChanged, this, &SetupPage::arrangeFoot);
     connect(&m_document, &ServiceDocument::changed, this, &SetupPage::follow);
     connect(m_plan, &PlanPanel::standingChanged, this, &SetupPage::followStanding);
     connect(m_plan, &PlanPanel::problemChosen, this, &SetupPage::goTo);
@@ -148,6 +150,7 @@ void SetupPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     arrangeHelp();
+    arrangeFoot();
 }
 
 void SetupPage::sayLastTime(const QString& text)
@@ -228,11 +231,10 @@ QWidget* SetupPage::makeFoot(const Theme& theme)
 {
     auto* foot = new QFrame;
     foot->setProperty("role", QStringLiteral("foot"));
-    auto* layout = new QVBoxLayout{foot};
-    layout->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
-    layout->setSpacing(metrics::gapSmall);
-    if (!Theme::textIsLarge())
-        layout->addWidget(m_before);
+    m_foot = new QGridLayout{foot};
+    m_foot->setContentsMargins(metrics::gapLarge, metrics::gapSmall, metrics::gapLarge, metrics::gapSmall);
+    m_foot->setSpacing(metrics::gapSmall);
+    m_foot->setColumnStretch(0, 1);
     m_hint = new QLabel;
     m_hint->setObjectName(QStringLiteral("startHint"));
     m_hint->setProperty("role", QStringLiteral("quiet"));
@@ -256,12 +258,33 @@ QWidget* SetupPage::makeFoot(const Theme& theme)
     connect(m_start, &QPushButton::clicked, this, &SetupPage::startRequested);
     connect(m_before, &PreparationPanel::soundCheckRequested, this, &SetupPage::soundCheckRequested);
     connect(m_before, &PreparationPanel::allAnswered, m_start, qOverload<>(&QWidget::setFocus));
-    // Words beside the button, or, where they are large, above it.
-    auto* row = new QBoxLayout{Theme::textIsLarge() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight};
-    layout->addLayout(row);
-    row->addWidget(m_hint, 1);
-    row->addWidget(m_start, 0, Theme::textIsLarge() ? Qt::AlignRight : Qt::Alignment{});
+    arrangeFoot();
     return foot;
+}
+
+/// The button beside the list and its words where there is room for all lines of the list in a row; else
+/// beside the words, or, where they are large, below them.
+void SetupPage::arrangeFoot()
+{
+    const int room = width() - 2 * metrics::gapLarge - metrics::gap;
+    const bool beside =
+        !Theme::textIsLarge() && m_before->widthOfLines() + m_start->sizeHint().width() <= room;
+    if (m_foot->count() > 0 && beside == m_isStartBeside)
+        return;
+    m_isStartBeside = beside;
+    while (m_foot->count() > 0)
+        delete m_foot->takeAt(0);
+    if (Theme::textIsLarge()) {
+        m_foot->addWidget(m_hint, 0, 0);
+        m_foot->addWidget(m_start, 1, 0, Qt::AlignRight);
+        return;
+    }
+    m_foot->addWidget(m_before, 0, 0, 1, beside ? 1 : 2);
+    m_foot->addWidget(m_hint, 1, 0);
+    if (beside)
+        m_foot->addWidget(m_start, 0, 1, 2, 1, Qt::AlignBottom);
+    else
+        m_foot->addWidget(m_start, 1, 1);
 }
 
 bool SetupPage::canStart() const

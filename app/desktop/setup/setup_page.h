@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+class QGridLayout;
 class QLabel;
 class QMenu;
 class QPushButton;
@@ -80,6 +81,7 @@ private:
     void followStanding();
     void followPreparation();
     void arrangeHelp();
+    void arrangeFoot();
     void connectTour();
     [[nodiscard]] QString hint() const;
 
@@ -97,6 +99,8 @@ private:
     PreparationPanel* m_before = nullptr;
     QScrollArea* m_scroll = nullptr;
     HelpSheet* m_help = nullptr;
+    QGridLayout* m_foot = nullptr;
+    bool m_isStartBeside = false;  ///< Beside the list.
     QLabel* m_hint = nullptr;
     QPushButton* m_start = nullptr;
 };
