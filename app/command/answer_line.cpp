@@ -80,8 +80,8 @@ private:
         if (m_prompt->asks != Prompt::Asks::Look)
             return tl::unexpected{std::string{"\"all\" leaves looks, and this is none."}};
         Order order = aboutTask(Answer::Kind::Leave, m_prompt->task);
-        for (const Prompt& look : view::stepView(m_services, m_state, *m_prompt).together)
-            order.answer.also.push_back(look.task);
+        for (const view::LookBeside& look : view::stepView(m_services, m_state, *m_prompt).together)
+            order.answer.also.push_back(look.prompt.task);
         return order;
     }
 

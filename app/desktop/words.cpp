@@ -25,7 +25,8 @@ struct WordsText {
 std::vector<std::string> withOthers(const StepView& step)
 {
     std::vector<std::string> zones = step.zones;
-    zones.insert(zones.end(), step.togetherZones.begin(), step.togetherZones.end());
+    for (const view::LookBeside& other : step.together)
+        zones.push_back(other.zone);
     return zones;
 }
 

@@ -76,6 +76,11 @@ std::optional<LatestStart> latestStart(const Prompt& prompt, core::measure::Inst
     return latest;
 }
 
+Seconds shortOfLeast(const Coat& coat, std::size_t zone, Seconds development)
+{
+    return std::max(Seconds{0}, coat.zones[zone].develop.least - development);
+}
+
 std::optional<Seconds> longestHeld(const State& state, const Prompt& prompt)
 {
     if (prompt.task.kind != TaskKind::Apply || !state.plan || !state.plan->data().give)
@@ -89,16 +94,24 @@ std::optional<Seconds> longestHeld(const State& state, const Prompt& prompt)
     return zone->slowestHeld;
 }
 
-/// The looks at the head of `step` that are asked for at once with it, or are due as it is.
-std::vector<Prompt> lookedAtWith(const State& state, const Prompt& step)
+LookBeside lookBeside(const Service& service, const State& state, const Prompt& look)
 {
-    std::vector<Prompt> together;
+    const Coat& coat = service.coats[look.task.coat];
+    const std::size_t zone = look.task.item;
+    return {look, coat.zones[zone].name, coat.zones[zone].alone,
+            shortOfLeast(coat, zone, developmentOf(state, look.task, zone))};
+}
+
+/// The looks at the head of `step` that are asked for at once with it, or are due as it is.
+std::vector<LookBeside> lookedAtWith(const Service& service, const State& state, const Prompt& step)
+{
+    std::vector<LookBeside> together;
     for (const Prompt& prompt : state.prompts) {
         const bool other = prompt.asks == Prompt::Asks::Look && prompt.task != step.task && !prompt.waitsFor
             && prompt.task.service == step.task.service;
         const bool bothDue = prompt.due <= state.now && step.due <= state.now;
         if (step.asks == Prompt::Asks::Look && !step.waitsFor && other && (bothDue || prompt.due == step.due))
-            together.push_back(prompt);
+            together.push_back(lookBeside(service, state, prompt));
     }
     return together;
 }
@@ -140,9 +153,7 @@ StepView stepView(const std::vector<Service>& services, const State& state, cons
     step.head = headOf(services, prompt.task.service);
     step.holdsUpTo = longestHeld(state, prompt);
     step.waits = prompt.waitsFor.has_value();
-    step.together = lookedAtWith(state, prompt);
-    for (const Prompt& look : step.together)
-        step.togetherZones.push_back(service.coats[look.task.coat].zones[look.task.item].name);
+    step.together = lookedAtWith(service, state, prompt);
     const auto& hands = services.front().crew.hands;
     if (hands.size() > 1 && prompt.hands && *prompt.hands < hands.size())
         step.hands = hands[*prompt.hands].name;
@@ -151,7 +162,7 @@ StepView stepView(const std::vector<Service>& services, const State& state, cons
         if (step.zones.empty()) {
             step.development = developmentOf(state, prompt.task, zone);
             step.alone = coat.zones[zone].alone;
-            step.shortOfLeast = std::max(Seconds{0}, coat.zones[zone].develop.least - step.development);
+            step.shortOfLeast = shortOfLeast(coat, zone, step.development);
         }
         step.zones.push_back(coat.zones[zone].name);
     }

@@ -20,6 +20,16 @@ struct LatestStart {
     friend bool operator==(const LatestStart&, const LatestStart&) = default;
 };
 
+/// A zone that is looked at with others.
+struct LookBeside {
+    core::run::Prompt prompt;
+    std::string zone;
+    bool alone = false;       ///< It can be rinsed without wetting its neighbours.
+    Seconds shortOfLeast{0};  ///< How much longer it has to develop to come to its least; 0 once it has.
+
+    friend bool operator==(const LookBeside&, const LookBeside&) = default;
+};
+
 /// One step that somebody is asked for.
 struct StepView {
     core::run::Prompt prompt;
@@ -34,9 +44,8 @@ struct StepView {
     bool alone = false;                 ///< For looks: the zone can be rinsed without wetting its neighbours.
     /// For applying, where the plan holds for more than the usual length: so long it may take in all.
     std::optional<Seconds> holdsUpTo;
-    std::vector<core::run::Prompt> together;  ///< For looks: the others that are to be made with it.
-    std::vector<std::string> togetherZones;   ///< The zone of each of them.
-    Seconds development{0};                   ///< For looks and rinses: of the first zone it touches, by now.
+    std::vector<LookBeside> together;  ///< For looks: the others that are to be made with it.
+    Seconds development{0};            ///< For looks and rinses: of the first zone it touches, by now.
     /// For looks: how much longer the zone has to develop to come to its least; 0 once it has.
     Seconds shortOfLeast{0};
 

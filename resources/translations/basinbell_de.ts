@@ -3093,6 +3093,56 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::LookRow</name>
+    <message>
+        <source>%1  (%2)</source>
+        <comment>answer, key</comment>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>spreads</source>
+        <translation>nässt</translation>
+    </message>
+    <message>
+        <source>wets its neighbours</source>
+        <translation>macht Nachbarn nass</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 zu kurz</translation>
+    </message>
+    <message>
+        <source>%1 short of its least</source>
+        <translation>%1 unter dem Mindesten</translation>
+    </message>
+    <message>
+        <source>Leave it on</source>
+        <translation>Drauflassen</translation>
+    </message>
+    <message>
+        <source>Look again
+in %1 min</source>
+        <translation>Wieder ansehen
+in %1 min</translation>
+    </message>
+    <message>
+        <source>Rinse now</source>
+        <translation>Jetzt spülen</translation>
+    </message>
+    <message>
+        <source>Leave %1 on</source>
+        <translation>%1 drauflassen</translation>
+    </message>
+    <message>
+        <source>Look again at %1 in %2 min</source>
+        <translation>%1 in %2 min wieder ansehen</translation>
+    </message>
+    <message>
+        <source>Rinse %1 now</source>
+        <translation>%1 jetzt spülen</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::MainWindow</name>
     <message>
         <source>%1 – Basinbell</source>

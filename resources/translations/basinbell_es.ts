@@ -3093,6 +3093,56 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::LookRow</name>
+    <message>
+        <source>%1  (%2)</source>
+        <comment>answer, key</comment>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>spreads</source>
+        <translation>moja</translation>
+    </message>
+    <message>
+        <source>wets its neighbours</source>
+        <translation>moja a sus vecinas</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>le falta %1</translation>
+    </message>
+    <message>
+        <source>%1 short of its least</source>
+        <translation>a %1 de su mínimo</translation>
+    </message>
+    <message>
+        <source>Leave it on</source>
+        <translation>Dejar</translation>
+    </message>
+    <message>
+        <source>Look again
+in %1 min</source>
+        <translation>Revisar
+en %1 min</translation>
+    </message>
+    <message>
+        <source>Rinse now</source>
+        <translation>Enjuagar</translation>
+    </message>
+    <message>
+        <source>Leave %1 on</source>
+        <translation>Dejar %1</translation>
+    </message>
+    <message>
+        <source>Look again at %1 in %2 min</source>
+        <translation>Revisar %1 en %2 min</translation>
+    </message>
+    <message>
+        <source>Rinse %1 now</source>
+        <translation>Enjuagar %1</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::MainWindow</name>
     <message>
         <source>%1 – Basinbell</source>

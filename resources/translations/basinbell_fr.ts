@@ -3093,6 +3093,56 @@
     </message>
 </context>
 <context>
+    <name>app::desktop::LookRow</name>
+    <message>
+        <source>%1  (%2)</source>
+        <comment>answer, key</comment>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>spreads</source>
+        <translation>s’étend</translation>
+    </message>
+    <message>
+        <source>wets its neighbours</source>
+        <translation>mouille ses voisines</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>court de %1</translation>
+    </message>
+    <message>
+        <source>%1 short of its least</source>
+        <translation>%1 sous le minimum</translation>
+    </message>
+    <message>
+        <source>Leave it on</source>
+        <translation>Laisser</translation>
+    </message>
+    <message>
+        <source>Look again
+in %1 min</source>
+        <translation>Revoir
+dans %1 min</translation>
+    </message>
+    <message>
+        <source>Rinse now</source>
+        <translation>Rincer</translation>
+    </message>
+    <message>
+        <source>Leave %1 on</source>
+        <translation>Laisser %1</translation>
+    </message>
+    <message>
+        <source>Look again at %1 in %2 min</source>
+        <translation>Revoir %1 dans %2 min</translation>
+    </message>
+    <message>
+        <source>Rinse %1 now</source>
+        <translation>Rincer %1</translation>
+    </message>
+</context>
+<context>
     <name>app::desktop::MainWindow</name>
     <message>
         <source>%1 – Basinbell</source>

@@ -95,6 +95,7 @@ private:
     void connectMore();
     void openMore(bool open);
     void showReason();
+    void fitLook();
     void showAlarms(const view::NowView& now);
     void showAlert(const view::AlarmView& alarm, const view::NowView& now);
     void showPicture(const view::LanesView& lanes);

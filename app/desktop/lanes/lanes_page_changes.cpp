@@ -167,6 +167,15 @@ bool LanesPage::isCramped() const
     return height() < Theme::scaled(leastComfortable);
 }
 
+/// High rows of answers matter more than all that lanes show, but not more than digits as high as they are.
+void LanesPage::fitLook()
+{
+    constexpr int stripWithLargeDigits = 130;
+    const int spared = m_strip->leastHeight(width() - 2 * metrics::gapLarge);
+    const int beside = roomLeft(*m_strip) - std::max(0, stripWithLargeDigits - spared);
+    m_now->fitLook(width() - 2 * metrics::gapLarge, std::max(roomLeft(*m_lanes), beside), roomLeft(*m_strip));
+}
+
 /// The list of choices has what room there is. Where the lanes would be cut, they become a strip as below an
 /// alarm, with digits as large as there is room for.
 void LanesPage::showReason()
@@ -192,6 +201,8 @@ void LanesPage::showReason()
     m_now->setFar(far);
     m_now->setBrief(brief);
     m_now->setTerse(cramped);
+    if (!alert)
+        fitLook();
     m_corrections->setBrief(brief, width() < Theme::scaled(leastWide));
     m_corrections->setTerse(cramped);
     m_corrections->setVisible(!(alert && cramped));
@@ -202,7 +213,10 @@ void LanesPage::showReason()
     const int wanted = list == ReasonBand::List::Open ? ReasonBand::leastListHeight()
         : helped                                      ? HelpSheet::leastHeight() + metrics::gapSmall
                                                       : 0;
-    const int least = helped ? HelpSheet::easyHeight() : wanted > 0 ? wanted : cramped ? 0 : -mostSqueezed;
+    const int least = helped              ? HelpSheet::easyHeight()
+        : wanted > 0                      ? wanted
+        : cramped || m_now->hasLookRows() ? 0
+                                          : -mostSqueezed;
     const bool crowded = !alert && (far || roomBeside(m_lanes) < least);
     const bool strip = crowded || alert;
     m_strip->setVisible(strip);

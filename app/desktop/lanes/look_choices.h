@@ -6,14 +6,18 @@
 
 #include <QWidget>
 
-class QComboBox;
+#include <optional>
+#include <vector>
 
 namespace app::desktop {
 
 class LiveButton;
+class LookRow;
+class ToneBox;
 
-/// What came of a look: leave it, look again soon, rinse this zone now, and in words what was seen; or leave
-/// all that are made with it.
+/// What came of a look: leave it, look again soon, rinse this zone now, and in words what was seen. Where
+/// zones are looked at together, each has a row of its own with the same answers below one another, and all
+/// can be left at once.
 class LookChoices : public QWidget {
     Q_OBJECT
 
@@ -25,14 +29,27 @@ public:
 
     /// Where text is too large for it, the buttons say the least that tells them apart.
     void setTerse(bool terse);
-    [[nodiscard]] LiveButton* first() const { return m_leave; }
+
+    /// Takes rows where there is room for them, `width` wide and `room` high, and high ones where there is
+    /// `roomForHigh` for those. Else what is asked for first has all the room.
+    void fit(int width, int roomForHigh, int room);
+    [[nodiscard]] bool hasRows() const { return m_form != Form::Flow; }
+
+    [[nodiscard]] int heightAt(int width) const;
+    [[nodiscard]] LiveButton* first() const;
 
 Q_SIGNALS:
     void answered(const core::run::Answer& answer);
 
 private:
+    enum class Form { Flow, LowRows, HighRows };
+
     void build();
+    void arrange();
+    void arrangeFlow();
+    void arrangeRows();
     void sayAll();
+    void sayFlow();
     void sayTone();
     void sayRinse();
     void say(LiveButton* button, const QString& whole, const QString& terse, Qt::Key key);
@@ -40,23 +57,25 @@ private:
     void buildTone();
     void clearTone();
     std::string takeTone();
-    void answer(core::run::Answer::Kind kind);
+    void answer(std::size_t row, core::run::Answer::Kind kind);
     void leaveAll();
+    void takeForm(Form form, bool brief);
+    [[nodiscard]] int rowHeight(Form form) const;
+    [[nodiscard]] int heightOf(Form form) const;
+    [[nodiscard]] bool isWideEnough(int width, bool brief) const;
+    [[nodiscard]] QString leaveAllText() const;
 
-    core::stagger::TaskId m_look;
+    std::vector<view::LookBeside> m_zones{1};  ///< What is asked for, and what is to be made with it.
     QString m_zone;
-    bool m_alone = true;                ///< Its water reaches no other zone.
-    core::measure::Seconds m_short{0};  ///< Of its least, if it were rinsed now.
     bool m_terse = false;
-    std::vector<core::stagger::TaskId> m_others;  ///< That are to be made with it.
+    Form m_form = Form::Flow;
+    bool m_brief = false;  ///< In rows.
     int m_again = 3;
-    LiveButton* m_leave;
-    LiveButton* m_lookAgain;
+    std::vector<LookRow*> m_rows;
     LiveButton* m_sooner;
     LiveButton* m_later;
-    LiveButton* m_rinse;
     LiveButton* m_leaveAll;
-    QComboBox* m_tone;
+    ToneBox* m_tone;
 };
 
 }  // namespace app::desktop

@@ -255,6 +255,23 @@ void NowPanel::setTerse(bool terse)
     m_look->setTerse(terse);
 }
 
+bool NowPanel::hasLookRows() const
+{
+    return !m_look->isHidden() && m_look->hasRows();
+}
+
+void NowPanel::fitLook(int width, int leftForHigh, int left)
+{
+    if (m_look->isHidden())
+        return;
+    const QMargins edges = layout()->contentsMargins();
+    const int inside = width - edges.left() - edges.right();
+    const int high = m_look->heightAt(inside);
+    m_look->fit(inside, high + leftForHigh, high + left);
+    if (m_look->heightAt(inside) != high)
+        layout()->invalidate();  // Whoever asks next how high it is must not be told what was.
+}
+
 void NowPanel::setFar(bool far)
 {
     if (far == m_far)

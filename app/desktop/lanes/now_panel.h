@@ -33,6 +33,13 @@ public:
     /// With the shortest words, where text is too large for more.
     void setTerse(bool terse);
 
+    /// Gives the answers to a look the form that a panel of that width has room for, with so much of the
+    /// page's height left for high rows, or at all.
+    void fitLook(int width, int leftForHigh, int left);
+
+    /// Whether each zone of a look has a row of answers.
+    [[nodiscard]] bool hasLookRows() const;
+
     /// To be read from three metres: what is to be done in large letters, and no more than that.
     void setFar(bool far);
 

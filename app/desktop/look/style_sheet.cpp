@@ -27,6 +27,9 @@ QPushButton[role="live"]:focus { border: 5px solid @water; padding: 3px 23px; }
 QPushButton[role="choice"] { background: @surface; color: @ink; border: 2px solid @line; font-weight: bold;
     border-radius: 14px; min-height: 70px; padding: 6px 20px; font-size: @textChoice; }
 QPushButton[role="choice"]:focus { border: 5px solid @water; padding: 3px 17px; }
+QPushButton[role="row"] { background: @surface; color: @ink; border: 2px solid @line; font-weight: bold;
+    border-radius: 12px; min-height: 30px; padding: 4px 10px; font-size: @textRow; }
+QPushButton[role="row"]:focus { border: 5px solid @water; padding: 1px 7px; }
 QPushButton[role="page"] { border: none; border-radius: 0; border-bottom: 4px solid transparent; background: transparent;
     padding: 6px 16px; }
 QPushButton[role="page"]:checked { border-bottom: 4px solid @action; }
@@ -121,7 +124,8 @@ QToolTip { background: @surface; color: @ink; border: 1px solid @line; padding: 
 QString styleSheet(const Colours& colours, int textSize)
 {
     QString sheet = QString::fromLatin1(pattern);
-    const std::pair<const char*, int> sizes[] = {{"@textChoice", 20}, {"@textLive", 22}, {"@textAlert", 30}};
+    const std::pair<const char*, int> sizes[] = {
+        {"@textRow", metrics::textLane}, {"@textChoice", 20}, {"@textLive", 22}, {"@textAlert", 30}};
     for (const auto& [name, pixels] : sizes)
         sheet.replace(QLatin1String{name},
                       QStringLiteral("%1px").arg(std::min(pixels * textSize / 100, metrics::textAlert)));

@@ -72,6 +72,7 @@ TEST_F(Beckoning, ShowsANoticeOnlyWhereTheWindowIsNotLookedAt)
     begin();
     goOnToDue();
     EXPECT_FALSE(rig::Rig::wait([&] { return !notices.shown.isEmpty(); }, 300));
+    rig.settle();
     QTest::keyClick(rig.window->focusWidget(), Qt::Key_Return);
 
     look(true);
@@ -145,10 +146,13 @@ TEST_F(Beckoning, ANoticeAheadOfTimeTakesNothing)
 {
     QTest::keyClick(rig.window->focusWidget(), Qt::Key_Return);
     goOnToDue();
+    rig.settle();
     QTest::keyClick(rig.window->focusWidget(), Qt::Key_Return);  // Applied: the next begins.
     goOnToDue();
+    rig.settle();
     QTest::keyClick(rig.window->focusWidget(), Qt::Key_Return);
     goOnToDue();
+    rig.settle();
     QTest::keyClick(rig.window->focusWidget(), Qt::Key_Return);  // Both develop.
     rig.find<QPushButton>("toSetup")->click();
     const auto& look = rig.session->state().prompts.front();

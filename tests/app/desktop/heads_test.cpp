@@ -158,6 +158,7 @@ TEST_F(Heads, RunAsOneAndAreNamedOnEveryPromptAndLane)
                         ->text()
                         .contains(head + QStringLiteral(": ")))
             << rig.find<QLabel>(alert ? "alertHeadline" : "nowSentence")->text().toStdString();
+        rig.settle();
         if (prompt.asks == core::run::Prompt::Asks::Look)
             rig.find<QPushButton>("leave")->click();
         else

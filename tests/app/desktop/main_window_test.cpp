@@ -128,6 +128,7 @@ TEST_F(Window, AsksWhatCameOfALookAndTakesAKeyForIt)
     ASSERT_TRUE(rig.find<LiveButton>("leave")->isVisible());
     EXPECT_FALSE(rig.find<LiveButton>("nowButton")->isVisible());
     const std::size_t facts = rig.session->facts().size();
+    rig.settle();
     QTest::keyClick(rig.window.get(), Qt::Key_1);
     EXPECT_TRUE(rig::Rig::wait([&] { return rig.session->facts().size() == facts + 1; }));
     EXPECT_EQ(rig.session->facts().back().kind, core::run::FactKind::Looked);

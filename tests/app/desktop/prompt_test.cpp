@@ -32,6 +32,7 @@ protected:
         for (int step = 0; step < 12 && !lookIsDue(); ++step) {
             const auto& prompt = rig.session->state().prompts.front();
             rig.goOn(std::max(rig::Seconds{0}, rig::Seconds{prompt.due - rig.clock->now()}));
+            rig.settle();
             if (!lookIsDue())
                 QTest::keyClick(rig.window->focusWidget(), Qt::Key_Return);
         }
@@ -54,8 +55,67 @@ protected:
         }));
     }
 
+    LiveButton* answer(const char* name) const { return rig.find<LiveButton>(name); }
+    void resize(int width, int height)
+    {
+        rig.window->resize(width, height);
+        EXPECT_TRUE(rig::Rig::wait([&] { return answer("leave2")->isVisible(); }));
+        QTest::qWait(50);
+    }
+
     rig::Rig rig;
 };
+
+TEST_F(OnePrompt, HasARowOfAnswersForEachZone)
+{
+    for (const auto& [width, height, least] :
+         {std::tuple{1024, 700, 44}, std::tuple{1280, 800, 76}, std::tuple{1920, 1080, 76}}) {
+        resize(width, height);
+        EXPECT_EQ(rig.find<QLabel>("lookZone")->text(), QStringLiteral("Root"));
+        EXPECT_EQ(rig.find<QLabel>("lookZone2")->text(), QStringLiteral("Ends"));
+        for (const auto& [above, below] : {std::pair{"leave", "leave2"}, std::pair{"lookAgain", "lookAgain2"},
+                                           std::pair{"rinseZone", "rinseZone2"}}) {
+            EXPECT_EQ(answer(above)->x(), answer(below)->x()) << below;
+            EXPECT_NEAR(answer(above)->width(), answer("leave")->width(), 1) << above;
+            EXPECT_NEAR(answer(below)->width(), answer("leave")->width(), 1) << below;
+            EXPECT_GE(answer(below)->y(), answer(above)->geometry().bottom()) << below;
+            EXPECT_GE(answer(above)->height(), least) << above << " at " << width;
+            EXPECT_EQ(answer(below)->height(), answer(above)->height()) << below;
+        }
+        EXPECT_LT(rig.find<QLabel>("lookZone2")->geometry().right(), answer("leave2")->x());
+        EXPECT_GE(answer("leaveAll")->height(), least);
+    }
+}
+
+TEST_F(OnePrompt, TakesTheAnswerOfAnyRowAndTheOthersGoOn)
+{
+    resize(1280, 800);
+    EXPECT_EQ(answer("rinseZone2")->accessibleName().section(QLatin1Char{','}, 0, 0),
+              QStringLiteral("Rinse Ends now"));
+    answer("sooner")->click();
+    EXPECT_TRUE(answer("lookAgain2")->text().contains(QStringLiteral("2 min")));
+    answer("lookAgain2")->click();
+    EXPECT_EQ(rig.session->facts().back().task.item, 1U);
+    EXPECT_EQ(rig.find<QLabel>("nowSentence")->text(), QStringLiteral("Look at Root"));
+    EXPECT_FALSE(answer("leave2")->isVisible());
+    EXPECT_FALSE(rig.find<QLabel>("lookZone")->isVisible()) << "one zone needs no name";
+    EXPECT_EQ(answer("leave")->text(), QStringLiteral("Leave it on  (1)"));
+    answer("leave")->click();
+    EXPECT_EQ(rig.session->facts().back().task.item, 0U);
+}
+
+// A key that fell twice answers one zone, not the next one too.
+TEST_F(OnePrompt, TakesNoSecondPressForTheNextZone)
+{
+    const std::size_t facts = rig.session->facts().size();
+    press(Qt::Key_1);
+    ASSERT_EQ(rig.session->facts().size(), facts + 1);
+    QTest::keyClick(rig.window.get(), Qt::Key_1);
+    QTest::qWait(150);
+    EXPECT_EQ(rig.session->facts().size(), facts + 1);
+    press(Qt::Key_1);
+    EXPECT_TRUE(rig::Rig::wait([&] { return rig.session->facts().size() == facts + 2; }));
+}
 
 TEST_F(OnePrompt, AsksForBothLooksAtOnceAndTakesOneAnswerForBoth)
 {

@@ -55,9 +55,16 @@ TEST(NowView, NamesTheLooksThatAreMadeTogether)
     const std::vector<Prompt> both{prompt(Prompt::Asks::Look, samples::lookAtEnds, 20),
                                    prompt(Prompt::Asks::Look, other, 21)};
     const NowView due = viewOf(samples::developing(at(21)), both);
-    EXPECT_THAT(due.main->together, ElementsAre(both[1]));
-    EXPECT_THAT(due.main->togetherZones, ElementsAre("Root"));
-    EXPECT_THAT(due.next.front().together, ElementsAre(both[0]));
+    ASSERT_EQ(due.main->together.size(), 1u);
+    EXPECT_EQ(due.main->together.front().prompt, both[1]);
+    EXPECT_EQ(due.main->together.front().zone, "Root");
+    ASSERT_EQ(due.next.front().together.size(), 1u);
+    EXPECT_EQ(due.next.front().together.front().prompt, both[0]);
+    // Each with what is to be thought of before it is rinsed, as of the one that is asked for first.
+    EXPECT_EQ(due.next.front().together.front().alone, due.main->alone);
+    EXPECT_EQ(due.next.front().together.front().shortOfLeast, due.main->shortOfLeast);
+    EXPECT_EQ(due.main->together.front().alone, due.next.front().alone);
+    EXPECT_EQ(due.main->together.front().shortOfLeast, due.next.front().shortOfLeast);
 
     const NowView apart = viewOf(samples::developing(at(20)), both);
     EXPECT_TRUE(apart.main->together.empty());
