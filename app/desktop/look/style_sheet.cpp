@@ -100,8 +100,8 @@ QScrollBar:vertical { width: 16px; }
 QScrollBar:horizontal { height: 16px; }
 QScrollBar::handle { background: @line; border: 4px solid @ground; border-radius: 8px; }
 QScrollBar::handle:hover { background: @ink; }
-QScrollBar::handle:vertical { min-height: 44px; }
-QScrollBar::handle:horizontal { min-width: 44px; }
+QScrollBar::handle:vertical { min-height: 24px; }
+QScrollBar::handle:horizontal { min-width: 24px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QDialog { background: @ground; border: 2px solid @line; }
