@@ -79,8 +79,6 @@ void Rig::goOn(Seconds length)
     clock->goOn(length);
     // The session wakes by itself at the next whole second.
     wait([this] { return session->state().now >= clock->now(); });
-    if (length > Seconds{1})
-        settle();  // It is long since anything was pressed.
 }
 
 bool Rig::wait(const std::function<bool()>& done, int milliseconds)
