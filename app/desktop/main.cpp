@@ -122,6 +122,36 @@ private:
     std::unique_ptr<desktop::Beckon> m_beckon;
 };
 
+/// While lanes run the machine does not fall asleep. The buses are asked for when there is something to ask
+/// of them, which is long after the first paint.
+class KeepingAwake {
+public:
+    explicit KeepingAwake(session::Session& session)
+        : m_session{session}
+    {
+        QObject::connect(&session, &session::Session::settled, &m_here, [this] { follow(); });
+        QObject::connect(&session, &session::Session::left, &m_here, [this] { follow(); });
+    }
+
+private:
+    void follow()
+    {
+        const bool runs =
+            m_session.current() && !m_session.state().finished && !m_session.clock().isSimulated();
+        if (runs && !m_awake)
+            m_awake = std::make_unique<desktop::KeepAwake>(QDBusConnection::sessionBus(),
+                                                           QDBusConnection::systemBus());
+        if (runs)
+            m_awake->hold(QCoreApplication::translate("KeepAwake", "Lanes are running"));
+        else if (m_awake)
+            m_awake->letGo();
+    }
+
+    session::Session& m_session;
+    QObject m_here;  ///< What is connected ends with this.
+    std::unique_ptr<desktop::KeepAwake> m_awake;
+};
+
 std::shared_ptr<const session::Clock> clockFor(const desktop::Options& options)
 {
     auto system = std::make_shared<session::SystemClock>();
@@ -205,20 +235,7 @@ int main(int argc, char* argv[])
     PlayerSound sound;
     desktop::MainWindow window{{theme, session, sound, settings, zones, session::localZone(), folder}};
     showOnScreen(window);
-    // The buses are asked for when there is something to ask of them, which is long after the first paint.
-    std::unique_ptr<desktop::KeepAwake> awake;
-    const auto keepAwake = [&] {
-        const bool runs = session.current() && !session.state().finished && !session.clock().isSimulated();
-        if (runs && !awake)
-            awake = std::make_unique<desktop::KeepAwake>(QDBusConnection::sessionBus(),
-                                                         QDBusConnection::systemBus());
-        if (runs)
-            awake->hold(QCoreApplication::translate("KeepAwake", "Lanes are running"));
-        else if (awake)
-            awake->letGo();
-    };
-    QObject::connect(&session, &session::Session::settled, &window, keepAwake);
-    QObject::connect(&session, &session::Session::left, &window, keepAwake);
+    KeepingAwake awake{session};
     const desktop::FrontDoor door{folder};
     QObject::connect(&door, &desktop::FrontDoor::knocked, &window, &desktop::MainWindow::comeToFront);
     std::unique_ptr<desktop::SystemLook> look;
