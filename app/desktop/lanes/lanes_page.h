@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/lanes/reason_band.h"
 #include "app/desktop/look/strand_widget.h"
 #include "app/desktop/sound.h"
 #include "app/session/session.h"
@@ -30,7 +31,6 @@ class Notice;
 class NowPanel;
 class OutcomePanel;
 class Pulse;
-class ReasonBand;
 
 /// The lanes while they run: the one thing to do now, every lane, and the
 /// picture; an alarm for water or a limit takes the page, the lanes stay in view.
@@ -94,6 +94,7 @@ private:
     bool amend(const core::run::Answer& answer, const QString& said);
     void connectMore();
     void openMore(bool open);
+    ReasonBand::List followReason();
     void showReason();
     void fitLook();
     void showAlarms(const view::NowView& now);

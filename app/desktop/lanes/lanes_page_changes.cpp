@@ -176,9 +176,8 @@ void LanesPage::fitLook()
     m_now->fitLook(width() - 2 * metrics::gapLarge, std::max(roomLeft(*m_lanes), beside), roomLeft(*m_strip));
 }
 
-/// The list of choices has what room there is. Where the lanes would be cut, they become a strip as below an
-/// alarm, with digits as large as there is room for.
-void LanesPage::showReason()
+/// Whether the list of choices is open, and what it says.
+ReasonBand::List LanesPage::followReason()
 {
     const auto& reason = m_session.state().reason;
     m_reason->showReason(reason ? inWords(reason->text) : QString{});
@@ -189,6 +188,14 @@ void LanesPage::showReason()
                                        : ReasonBand::List::Open;
     m_reason->showChoices(
         list, view::choicesView(m_choices->choices(), m_choices->asOf(), m_session.state().now), m_clock);
+    return list;
+}
+
+/// The list of choices has what room there is. Where the lanes would be cut, they become a strip as below an
+/// alarm, with digits as large as there is room for.
+void LanesPage::showReason()
+{
+    const ReasonBand::List list = followReason();
     const bool alert = !m_alert->isHidden();
     const bool cramped = isCramped();
     const bool asks = !m_more->isHidden() || !m_outcome->isHidden();
