@@ -5,7 +5,9 @@
 #include "app/desktop/lanes/live_button.h"
 
 #include <QAbstractItemView>
+#include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -69,8 +71,18 @@ QString wordsCut(const QWidget& part)
     return {};
 }
 
+/// The field of a list is as wide as the list leaves it, and is to hold what it asks for.
+bool holdsItsWords(const QLineEdit& field)
+{
+    return field.fontMetrics().horizontalAdvance(field.placeholderText()) <= field.width()
+        && field.fontMetrics().height() <= field.height();
+}
+
 QString placeCut(const QWidget& part)
 {
+    if (const auto* field = qobject_cast<const QLineEdit*>(&part);
+        field != nullptr && qobject_cast<const QComboBox*>(field->parentWidget()) != nullptr)
+        return holdsItsWords(*field) ? QString{} : QStringLiteral("its words do not fit");
     QSize least = part.minimumSizeHint();
     // Lanes may be squeezed by so much before their digits are cut.
     constexpr int squeezed = 32;
