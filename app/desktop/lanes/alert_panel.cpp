@@ -187,13 +187,12 @@ void AlertPanel::paintEvent(QPaintEvent* event)
     QFrame::paintEvent(event);
     QPainter painter{this};
     const Colours& colours = m_theme.colours();
-    const QColor ground = m_step ? colours.action : colours.alarm;
-    const QColor on = m_step ? colours.onAction : colours.onAlarm;
+    const QColor ground = m_step ? colours.alarmStep : colours.alarm;
+    const QColor on = m_step ? colours.onAlarmStep : colours.onAlarm;
     painter.setPen(QPen{m_lit ? on : ground, 12});
     painter.drawRect(rect().adjusted(12, 12, -12, -12));
-    if (m_step)
-        return;
-    painter.setPen(QPen{colours.alarmEdge, 2.0 * edgeWidth});  // The outer half of it is outside.
+    const QColor edge = m_step ? colours.action : colours.alarmEdge;
+    painter.setPen(QPen{edge, 2.0 * edgeWidth});  // The outer half of it is outside.
     painter.drawRect(rect());
 }
 

@@ -29,6 +29,9 @@ struct Colours {
         alarm;  ///< The ground of an alarm, which is large: deep, so that it does not dazzle in a dark room.
     QColor onAlarm;
     QColor alarmEdge;  ///< Around it, where that and what is behind it are both dark.
+    QColor
+        alarmStep;  ///< The same of a step that nobody has begun; its edge is the colour of the main action.
+    QColor onAlarmStep;
     QColor selection;
     QColor onSelection;
     std::array<QColor, 6> strands;  ///< By place in the coat, again from the first after the last.

@@ -54,10 +54,10 @@ QFrame[role="alert"] { background: @alarm; }
 QFrame[role="alert"] QLabel { color: @onAlarm; background: transparent; }
 QFrame[role="alert"] QPushButton { background: @onAlarm; color: @alarm; border: 3px solid @onAlarm; }
 QFrame[role="alert"] QPushButton:focus { border: 5px solid @alarm; }
-QFrame[role="alertStep"] { background: @action; }
-QFrame[role="alertStep"] QLabel { color: @onAction; background: transparent; }
-QFrame[role="alertStep"] QPushButton { background: @onAction; color: @action; border: 3px solid @onAction; }
-QFrame[role="alertStep"] QPushButton:focus { border: 5px solid @action; }
+QFrame[role="alertStep"] { background: @step; }
+QFrame[role="alertStep"] QLabel { color: @onStep; background: transparent; }
+QFrame[role="alertStep"] QPushButton { background: @onStep; color: @step; border: 3px solid @onStep; }
+QFrame[role="alertStep"] QPushButton:focus { border: 5px solid @step; }
 QTableView { background: @surface; alternate-background-color: @surface; gridline-color: @hairline;
     border: 1px solid @line; border-radius: 8px; selection-background-color: @selection;
     selection-color: @onSelection; }
@@ -135,6 +135,8 @@ QString styleSheet(const Colours& colours, int textSize)
     const std::pair<const char*, QColor> names[] = {
         {"@lateText", colours.late},
         {"@alarm", colours.alarm},
+        {"@onStep", colours.onAlarmStep},
+        {"@step", colours.alarmStep},
         {"@onAlarm", colours.onAlarm},
         {"@surface", colours.surface},
         {"@sunken", colours.sunken},

@@ -42,6 +42,8 @@ std::vector<Pair> textPairs(const Colours& c)
         {"late on surface", c.late, c.surface},
         {"on alarm", c.onAlarm, c.alarm},
         {"alarm button", c.alarm, c.onAlarm},
+        {"on step that is due", c.onAlarmStep, c.alarmStep},
+        {"its button", c.alarmStep, c.onAlarmStep},
         {"selection", c.onSelection, c.selection},
         {"water flag", c.surface, c.water},
         {"now flag", c.ground, c.ink},
@@ -65,6 +67,7 @@ std::vector<Pair> partPairs(const Colours& c)
         {"broken window on ground", c.late, c.ground},
         {"tick in a box", c.onSoon, c.soon},
         {"alarm's edge on ground", c.alarmEdge, c.ground},
+        {"edge of a step that is due on ground", c.action, c.ground},
     };
     for (std::size_t place = 0; place < c.strands.size(); ++place) {
         const std::string strand = "strand " + std::to_string(place);
@@ -139,6 +142,9 @@ TEST(Colours, LetNoAlarmDazzleInADarkRoom)
     EXPECT_LT(contrast(darkColours().alarm, Qt::black), 0.8 * light);
     EXPECT_LT(contrast(darkHighContrastColours().alarm, Qt::black), 0.8 * light);
     EXPECT_EQ(lightColours().alarm, lightColours().late);
+    EXPECT_LE(contrast(darkColours().alarmStep, Qt::black), contrast(lightColours().alarmStep, Qt::black));
+    EXPECT_LE(contrast(darkHighContrastColours().alarmStep, Qt::black),
+              contrast(lightColours().alarmStep, Qt::black));
 }
 
 // WCAG 2.1, definition of contrast ratio: from 1 to 21.
