@@ -8,11 +8,33 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 // What lies on and below the strands: windows, looks, late jobs, the hands and the flags.
 namespace app::desktop {
 
 using view::Strand;
+
+namespace {
+
+/// Of a box, beside shorter ones that lie on it: a look that was made while something was applied.
+QRectF freePart(const std::vector<QRectF>& boxes, std::size_t place)
+{
+    QRectF free = boxes[place];
+    for (const QRectF& other : boxes) {
+        if (other.width() >= boxes[place].width() || !other.intersects(free))
+            continue;
+        const double before = other.left() - free.left();
+        const double after = free.right() - other.right();
+        if (before >= after)
+            free.setRight(other.left());
+        else
+            free.setLeft(other.right());
+    }
+    return free;
+}
+
+}  // namespace
 
 void StrandPainter::paintWindow(const Strand& strand, const QRectF& row, const QColor& colour)
 {
@@ -129,27 +151,35 @@ void StrandPainter::paintHands(std::size_t pair)
                        QString::fromStdString(hands.name));
     m_painter.setPen(pen(m_colours.hairline, 2));
     m_painter.drawLine(QPointF{row.left(), row.center().y()}, QPointF{row.right(), row.center().y()});
+    std::vector<QRectF> boxes;
     for (const view::HandsJob& job : hands.jobs) {
         const double from = m_geometry.x(job.span.from);
-        const QRectF box{from, row.top() + 4, std::max(4.0, m_geometry.x(job.span.until) - from),
-                         row.height() - 8};
+        boxes.emplace_back(from, row.top() + 4, std::max(4.0, m_geometry.x(job.span.until) - from),
+                           row.height() - 8);
         m_painter.setPen(pen(m_colours.line, 1.5, job.elsewhere ? Qt::DashLine : Qt::SolidLine));
         m_painter.setBrush(job.elsewhere ? m_colours.ground : m_colours.sunken);
-        m_painter.drawRoundedRect(box, 4, 4);
-        m_painter.setBrush(Qt::NoBrush);
-        const QString text = m_words.job(job.task);
-        if (m_painter.fontMetrics().horizontalAdvance(text) + 6 > box.width()) {
-            constexpr int iconSize = 16;
-            if (box.width() >= iconSize)
-                m_words.jobIcon(job.task, m_colours.ink)
-                    .paint(&m_painter,
-                           QRect{box.center().toPoint() - QPoint{iconSize / 2, iconSize / 2},
-                                 QSize{iconSize, iconSize}});
-            continue;
-        }
-        m_painter.setPen(job.elsewhere ? m_colours.quietInk : m_colours.ink);
-        m_painter.drawText(box, Qt::AlignCenter, text);
+        m_painter.drawRoundedRect(boxes.back(), 4, 4);
     }
+    m_painter.setBrush(Qt::NoBrush);
+    for (std::size_t job = 0; job < boxes.size(); ++job)
+        paintJob(hands.jobs[job], freePart(boxes, job));
+}
+
+/// In words, or by its icon where these do not fit.
+void StrandPainter::paintJob(const view::HandsJob& job, const QRectF& room)
+{
+    const QString text = m_words.job(job.task);
+    if (m_painter.fontMetrics().horizontalAdvance(text) + 6 <= room.width()) {
+        m_painter.setPen(job.elsewhere ? m_colours.quietInk : m_colours.ink);
+        m_painter.drawText(room, Qt::AlignCenter, text);
+        return;
+    }
+    constexpr int iconSize = 16;
+    if (room.width() >= iconSize)
+        m_words.jobIcon(job.task, m_colours.ink)
+            .paint(&m_painter,
+                   QRect{room.center().toPoint() - QPoint{iconSize / 2, iconSize / 2},
+                         QSize{iconSize, iconSize}});
 }
 
 void StrandPainter::paintFlag(const StrandFlags::Flag& flag)

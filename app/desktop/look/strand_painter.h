@@ -53,6 +53,7 @@ private:
     void paintPlanned(const view::Strand& strand, const QRectF& row);
     void paintMarks(const view::Strand& strand, const QRectF& row);
     void paintHands(std::size_t pair);
+    void paintJob(const view::HandsJob& job, const QRectF& room);
     void paintNow();
     void paintFlag(const StrandFlags::Flag& flag);
     [[nodiscard]] double ribbonAt(const view::Strand& strand, view::Instant moment) const;
