@@ -105,9 +105,10 @@ QScrollBar::handle:horizontal { min-width: 24px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QDialog { background: @ground; border: 2px solid @line; }
-QListWidget { background: transparent; border: none; }
-QListWidget::item { padding: 4px; }
+QListWidget { background: transparent; border: none; outline: none; }
+QListWidget::item { padding: 4px; border: 2px solid transparent; border-radius: 6px; }
 QListWidget::item:selected { background: @selection; color: @onSelection; }
+QListWidget::item:focus { border: 2px solid @water; }
 QMenuBar { background: @sunken; color: @ink; }
 QMenuBar::item { padding: 6px 12px; }
 QMenuBar::item:selected { background: @selection; color: @onSelection; }
