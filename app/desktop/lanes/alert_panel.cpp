@@ -189,10 +189,11 @@ void AlertPanel::paintEvent(QPaintEvent* event)
     const Colours& colours = m_theme.colours();
     const QColor ground = m_step ? colours.alarmStep : colours.alarm;
     const QColor on = m_step ? colours.onAlarmStep : colours.onAlarm;
-    painter.setPen(QPen{m_lit ? on : ground, 12});
+    painter.setPen(QPen{m_lit ? on : ground, 12, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
     painter.drawRect(rect().adjusted(12, 12, -12, -12));
     const QColor edge = m_step ? colours.action : colours.alarmEdge;
-    painter.setPen(QPen{edge, 2.0 * edgeWidth});  // The outer half of it is outside.
+    painter.setPen(QPen{edge, 2.0 * edgeWidth, Qt::SolidLine, Qt::SquareCap,
+                        Qt::MiterJoin});  // The outer half of it is outside.
     painter.drawRect(rect());
 }
 

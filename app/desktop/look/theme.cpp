@@ -137,11 +137,16 @@ QIcon Theme::icon(const QString& name, const QColor& colour) const
         return {};
     QSvgRenderer drawing{file.readAll().replace("currentColor", colour.name().toLatin1())};
     QIcon icon;
-    for (const int size : {20, 40, 80, 160}) {
+    constexpr int smallest = 20;
+    for (const int size : {smallest, 40, 80, 160}) {
         QPixmap pixmap{size, size};
         pixmap.fill(Qt::transparent);
         QPainter painter{&pixmap};
-        drawing.render(&painter);
+        // The smallest stands before the words of a button, and not against them.
+        const bool beforeWords = size == smallest;
+        drawing.render(&painter,
+                       beforeWords ? QRectF{0, 1.5, size - 3.0, size - 3.0}
+                                   : QRectF{0, 0, size * 1.0, size * 1.0});
         icon.addPixmap(pixmap);
     }
     known = icon;

@@ -117,10 +117,13 @@ TEST_F(Desktop, SoundsEveryAlarmOfTheDemoAtItsTime)
     constexpr double tolerance = 0.3;
     for (const Expected& alarm : expected) {
         const double at = began + static_cast<double>((alarm.at - kept.setup.began).count()) / speed;
-        EXPECT_TRUE(std::ranges::any_of(heard, [&](const Heard& found) {
-            return found.kind == alarm.kind && found.subject == alarm.subject && found.voice == alarm.voice
-                && std::abs(found.at - at) < tolerance;
-        })) << named(alarm, at);
+        EXPECT_TRUE(std::ranges::any_of(heard,
+                                        [&](const Heard& found) {
+                                            return found.kind == alarm.kind && found.subject == alarm.subject
+                                                && found.voice == alarm.voice
+                                                && std::abs(found.at - at) < tolerance;
+                                        }))
+            << named(alarm, at) << "; " << desk::around(heard, at);
     }
     // And nothing that is not an alarm of this run, but for the sound that a press of the sound check might
     // make.

@@ -3,6 +3,7 @@
 #include "core/alarm/call.h"
 
 #include <algorithm>
+#include <cmath>
 #include <span>
 
 namespace desk {
@@ -37,6 +38,17 @@ std::string named(const Expected& expected, double at)
     return "voice " + std::to_string(expected.voice) + " kind "
         + std::to_string(static_cast<int>(expected.kind)) + " subject "
         + std::to_string(static_cast<int>(expected.subject)) + " at " + std::to_string(at) + " s";
+}
+
+std::string around(const std::vector<capture::Heard>& heard, double at)
+{
+    std::string text = "heard about then:";
+    for (const capture::Heard& found : heard)
+        if (std::abs(found.at - at) < 1.5)
+            text += " [voice " + std::to_string(static_cast<int>(found.voice)) + " kind "
+                + std::to_string(static_cast<int>(found.kind)) + " subject "
+                + std::to_string(static_cast<int>(found.subject)) + " at " + std::to_string(found.at) + ']';
+    return text;
 }
 
 }  // namespace desk

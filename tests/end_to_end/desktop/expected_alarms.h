@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/alarm/alarm.h"
+#include "tests/app/sound/capture/heard.h"
 
 #include <QString>
 
@@ -27,5 +28,8 @@ std::vector<Expected> alarmsOf(const core::run::Setup& setup, const std::vector<
 
 /// For a message; `at` in seconds of the recording.
 std::string named(const Expected& expected, double at);
+
+/// What was heard about then, in words, to see what went wrong.
+std::string around(const std::vector<capture::Heard>& heard, double at);
 
 }  // namespace desk

@@ -151,7 +151,7 @@ std::size_t expectHeard(const desk::Kept& kept, const Life& life, const std::vec
             if (found.voice == alarm.voice && found.kind == alarm.kind && found.subject == alarm.subject
                 && std::abs(found.at - at) < std::abs(nearest))
                 nearest = found.at - at;
-        EXPECT_LT(std::abs(nearest), tolerance) << named(alarm, at);
+        EXPECT_LT(std::abs(nearest), tolerance) << named(alarm, at) << "; " << desk::around(heard, at);
     }
     return alarms;
 }
