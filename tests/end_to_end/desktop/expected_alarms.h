@@ -10,9 +10,10 @@
 
 namespace desk {
 
-/// At this speed a minute is two seconds, and an alarm that is not answered repeats after two thirds of one.
-constexpr double speed = 30;
-inline const QString speedText = QStringLiteral("30");
+/// At this speed a minute is four seconds, and an alarm that is not answered repeats after four thirds of
+/// one: whoever has the window read aloud, or must not press twice, has answered by then.
+constexpr double speed = 15;
+inline const QString speedText = QStringLiteral("15");
 
 struct Expected {
     core::measure::Instant at;
