@@ -97,6 +97,7 @@ def while_lanes_run(programs, folder):
     time.sleep(3)
     for key in ("F3", "Return", "ctrl+Return"):  # "I hear them", start.
         press(key)
+    time.sleep(2)  # A start that is pressed twice answers nothing.
     for _ in EIGHT_LANES["coats"][0]["zones"]:  # Begun, and applied.
         press("Return")
         time.sleep(2)
