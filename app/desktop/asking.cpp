@@ -3,35 +3,25 @@
 #include <QApplication>
 #include <QDialog>
 #include <QEventLoop>
+#include <QScopedValueRollback>
 
 #include <algorithm>
 
 namespace app::desktop {
-namespace {
-
-/// Of those that wait for an answer.
-const char* const asked = "asked";
-
-}  // namespace
-
 Asking::Asking(QWidget& window, std::function<bool()> lanesRun)
     : m_window{window}
     , m_lanesRun{std::move(lanesRun)}
 {
 }
 
-int Asking::ask(QDialog& dialog) const
+int Asking::ask(QDialog& dialog)
 {
-    const auto others = m_window.findChildren<QDialog*>();
-    const auto open = std::ranges::find_if(others, [&](const QDialog* other) {
-        return other != &dialog && other->isVisible() && other->property(asked).toBool();
-    });
-    if (open != others.end()) {
-        (*open)->raise();
-        (*open)->activateWindow();
+    if (m_asked != nullptr) {
+        m_asked->raise();
+        m_asked->activateWindow();
         return QDialog::Rejected;
     }
-    dialog.setProperty(asked, true);
+    const QScopedValueRollback waiting{m_asked, &dialog};
     if (!m_lanesRun())
         return dialog.exec();
     QEventLoop untilAnswered;
@@ -45,10 +35,7 @@ int Asking::ask(QDialog& dialog) const
 
 bool Asking::putAway() const
 {
-    bool any = false;
-    while (QWidget* const menu = QApplication::activePopupWidget())
-        if (any = true; !menu->close())
-            break;
+    bool any = closeMenus();
     auto dialogs = m_window.findChildren<QDialog*>();
     std::ranges::reverse(dialogs);  // What one asks comes before the one itself.
     for (QDialog* dialog : dialogs)
@@ -56,6 +43,17 @@ bool Asking::putAway() const
             dialog->reject();
             any = true;
         }
+    return any;
+}
+
+bool Asking::closeMenus()
+{
+    bool any = false;
+    while (QWidget* const menu = QApplication::activePopupWidget()) {
+        any = true;
+        if (!menu->close())
+            break;
+    }
     return any;
 }
 

@@ -15,15 +15,19 @@ public:
 
     /// As QDialog::exec(). While lanes run the window can be used meanwhile; then one thing is asked at a
     /// time, and a second one is as good as turned down.
-    int ask(QDialog& dialog) const;
+    int ask(QDialog& dialog);
 
     /// Turns down whatever is asked, as Esc does, and closes what lies over the window and menus. False where
     /// nothing was there.
     bool putAway() const;
 
+    /// Of whichever window. False where none is open.
+    static bool closeMenus();
+
 private:
     QWidget& m_window;
     std::function<bool()> m_lanesRun;
+    QDialog* m_asked = nullptr;  ///< What waits for an answer.
 };
 
 }  // namespace app::desktop

@@ -37,7 +37,7 @@ QString demoTitle(const QString& name)
 
 }  // namespace
 
-FileMenu::FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, const Asking& asking,
+FileMenu::FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, Asking& asking,
                    QWidget& window)
     : QObject{&window}
     , m_document{document}

@@ -17,7 +17,7 @@ class FileMenu : public QObject {
     Q_OBJECT
 
 public:
-    FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, const Asking& asking,
+    FileMenu(ServiceDocument& document, ServiceFiles files, QSettings& settings, Asking& asking,
              QWidget& window);
 
     [[nodiscard]] QMenu* menu() const { return m_menu; }
@@ -89,7 +89,7 @@ private:
     ServiceDocument& m_document;
     ServiceFiles m_files;
     QSettings& m_settings;
-    const Asking& m_asking;
+    Asking& m_asking;
     QWidget& m_window;
     QMenu* m_menu = nullptr;
     QMenu* m_recent = nullptr;

@@ -166,11 +166,7 @@ void MainWindow::buildMenus()
     buildHelp();
     // Who has the menus read aloud triggers what is in them and does not click it, which closes nothing.
     for (const QAction* top : menuBar()->actions())
-        connect(top->menu(), &QMenu::triggered, this, [] {
-            while (QWidget* const open = QApplication::activePopupWidget())
-                if (!open->close())
-                    return;
-        });
+        connect(top->menu(), &QMenu::triggered, this, &Asking::closeMenus);
 }
 
 /// Sizes of text are set when parts are built.
