@@ -60,7 +60,6 @@ void StrandGrips::makeRoom(const QPoint& hand)
 /// A strand that was only touched is as it was.
 void StrandGrips::release()
 {
-    m_strands.holdReach({});
     place();
     if (m_wish.isOn() && !m_wish.isNews() && m_wish.stopped() == StartWish::Stopped::No)
         m_wish.letGo();
@@ -71,15 +70,15 @@ void StrandGrips::place()
     const view::StrandPicture& picture = m_strands.picture();
     while (m_grips.size() < picture.strands.size())
         m_grips.push_back(make());
-    const StrandGeometry geometry{picture, QRectF{m_strands.rect()}};
-    for (std::size_t strand = 0; strand < m_grips.size(); ++strand) {
-        const bool isThere = strand < picture.strands.size();
-        if (isThere)
-            placeOne(*m_grips[strand], strand, geometry);
-        m_grips[strand]->setVisible(isThere);
-    }
+    for (std::size_t gone = picture.strands.size(); gone < m_grips.size(); ++gone)
+        m_grips[gone]->hide();
     if (std::ranges::none_of(m_grips, &StrandGrip::isHeld))
         m_strands.holdReach({});
+    const StrandGeometry geometry{picture, QRectF{m_strands.rect()}};
+    for (std::size_t strand = 0; strand < picture.strands.size(); ++strand) {
+        placeOne(*m_grips[strand], strand, geometry);
+        m_grips[strand]->show();
+    }
 }
 
 void StrandGrips::placeOne(StrandGrip& grip, std::size_t place, const StrandGeometry& geometry)
