@@ -3068,14 +3068,6 @@
         <translation>Ton gesehen  (T)</translation>
     </message>
     <message>
-        <source>wets its neighbours</source>
-        <translation>macht Nachbarn nass</translation>
-    </message>
-    <message>
-        <source>%1 short of its least</source>
-        <translation>%1 unter dem Mindesten</translation>
-    </message>
-    <message>
         <source>Rinse (3)</source>
         <translation>Spülen (3)</translation>
     </message>

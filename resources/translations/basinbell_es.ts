@@ -3068,14 +3068,6 @@
         <translation>Tono visto  (T)</translation>
     </message>
     <message>
-        <source>wets its neighbours</source>
-        <translation>moja a sus vecinas</translation>
-    </message>
-    <message>
-        <source>%1 short of its least</source>
-        <translation>a %1 de su mínimo</translation>
-    </message>
-    <message>
         <source>Rinse (3)</source>
         <translation>Enjuagar (3)</translation>
     </message>

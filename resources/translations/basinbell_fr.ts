@@ -3068,14 +3068,6 @@
         <translation>Ton vu  (T)</translation>
     </message>
     <message>
-        <source>wets its neighbours</source>
-        <translation>mouille ses voisines</translation>
-    </message>
-    <message>
-        <source>%1 short of its least</source>
-        <translation>%1 sous le minimum</translation>
-    </message>
-    <message>
         <source>Rinse (3)</source>
         <translation>Rincer (3)</translation>
     </message>

@@ -3,6 +3,7 @@
 #include "app/desktop/lanes/answer_guard.h"
 #include "app/desktop/lanes/live_button.h"
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/style_sheet.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
 
@@ -89,10 +90,7 @@ AlertPanel::AlertPanel(const Theme& theme, QWidget* parent)
 void AlertPanel::showAlarm(const view::AlarmView& alarm, const view::NowView& now, const WallClock& clock)
 {
     m_answer = answerFor(alarm, now);
-    AnswerGuard::setStep(*m_button,
-                         QStringLiteral("%1 %2")
-                             .arg(static_cast<int>(m_answer.kind))
-                             .arg(QString::fromStdString(core::stagger::taskIdText(m_answer.task))));
+    AnswerGuard::setStep(*m_button, m_answer);
     const StepView* step = stepFor(alarm, now);
     setStep(alarm.alarm.subject == core::alarm::Subject::Task && !isLimit(alarm));
     const bool asksForStep = step != nullptr && !isLimit(alarm) && !isRinse(step->prompt);
@@ -152,11 +150,7 @@ void AlertPanel::setEnlarged(int percent)
     if (percent == m_enlarged)
         return;
     m_enlarged = percent;
-    // The button has its size from the sheet of styles, so it is another sheet that makes it larger.
-    setStyleSheet(percent == 100 ? QString{}
-                                 : QStringLiteral("QPushButton { font-size: %1px; min-height: %2px; }")
-                                       .arg(Theme::enlargedFont(metrics::textStep, percent).pixelSize())
-                                       .arg(metrics::targetLive * percent / 100));
+    setStyleSheet(enlargedButtons(QStringLiteral("QPushButton"), metrics::textStep, percent));
     sizeWords();
 }
 
@@ -189,11 +183,13 @@ void AlertPanel::paintEvent(QPaintEvent* event)
     const Colours& colours = m_theme.colours();
     const QColor ground = m_step ? colours.alarmStep : colours.alarm;
     const QColor on = m_step ? colours.onAlarmStep : colours.onAlarm;
-    painter.setPen(QPen{m_lit ? on : ground, 12, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
+    const auto squarePen = [](const QColor& colour, double width) {
+        return QPen{colour, width, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin};
+    };
+    painter.setPen(squarePen(m_lit ? on : ground, 12));
     painter.drawRect(rect().adjusted(12, 12, -12, -12));
     const QColor edge = m_step ? colours.action : colours.alarmEdge;
-    painter.setPen(QPen{edge, 2.0 * edgeWidth, Qt::SolidLine, Qt::SquareCap,
-                        Qt::MiterJoin});  // The outer half of it is outside.
+    painter.setPen(squarePen(edge, 2.0 * edgeWidth));  // The outer half of it is outside.
     painter.drawRect(rect());
 }
 

@@ -14,6 +14,11 @@ QString stepOf(const QObject& button)
     return button.property(stepProperty).toString();
 }
 
+QString stepText(int what, const core::stagger::TaskId& task)
+{
+    return QStringLiteral("%1 %2").arg(what).arg(QString::fromStdString(core::stagger::taskIdText(task)));
+}
+
 /// Whether it could press a button. A shortcut is no key by the time it comes to one.
 bool isPress(const QEvent& event)
 {
@@ -38,10 +43,12 @@ AnswerGuard::AnswerGuard(QObject* parent)
 
 void AnswerGuard::setStep(QPushButton& button, const core::run::Prompt& prompt)
 {
-    setStep(button,
-            QStringLiteral("%1 %2")
-                .arg(static_cast<int>(prompt.asks))
-                .arg(QString::fromStdString(core::stagger::taskIdText(prompt.task))));
+    setStep(button, stepText(static_cast<int>(prompt.asks), prompt.task));
+}
+
+void AnswerGuard::setStep(QPushButton& button, const core::run::Answer& answer)
+{
+    setStep(button, stepText(static_cast<int>(answer.kind), answer.task));
 }
 
 void AnswerGuard::setStep(QPushButton& button, const QString& step)

@@ -30,6 +30,7 @@ public:
 
     /// Which step `button` answers from now on.
     static void setStep(QPushButton& button, const core::run::Prompt& prompt);
+    static void setStep(QPushButton& button, const core::run::Answer& answer);
     static void setStep(QPushButton& button, const QString& step);
 
     /// Every button that `panel` has.

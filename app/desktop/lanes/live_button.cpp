@@ -27,6 +27,15 @@ void LiveButton::setRole(const QString& role)
     style()->polish(this);
 }
 
+void LiveButton::say(const QString& text, const QString& heard, const QKeySequence& key)
+{
+    setAccessibleName(heard);
+    if (text == this->text())
+        return;
+    setText(text);
+    setShortcut(key);  // Setting a text drops the shortcut.
+}
+
 void LiveButton::keyPressEvent(QKeyEvent* event)
 {
     const bool presses = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

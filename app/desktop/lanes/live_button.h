@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QKeySequence>
 #include <QPushButton>
 
 namespace app::desktop {
@@ -14,6 +15,9 @@ public:
 
     /// "main" for the one that is due, "choice" for one among others or not due yet.
     void setRole(const QString& role);
+
+    /// What is on it, how that is heard, and the key that presses it.
+    void say(const QString& text, const QString& heard, const QKeySequence& key);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

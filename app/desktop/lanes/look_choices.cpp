@@ -167,11 +167,7 @@ void LookChoices::sayTone()
 void LookChoices::sayRinse()
 {
     const view::LookBeside& zone = m_zones.front();
-    QStringList notes;
-    if (!zone.alone)
-        notes << tr("wets its neighbours");
-    if (zone.shortOfLeast > core::measure::Seconds{0})
-        notes << tr("%1 short of its least").arg(words::digits(zone.shortOfLeast));
+    QStringList notes = LookRow::notes(zone, false);
     const QString terse = notes.isEmpty() ? tr("Rinse (3)")
         : zone.alone                      ? tr("Rinse, short (3)")
                                           : tr("Rinse, spreads (3)");
@@ -181,11 +177,8 @@ void LookChoices::sayRinse()
 
 void LookChoices::say(LiveButton* button, const QString& whole, const QString& terse, Qt::Key key)
 {
-    button->setAccessibleName(QString{whole}.replace(QLatin1Char{'\n'}, QLatin1String{", "}));
-    if (button->text() == (m_terse ? terse : whole))
-        return;
-    button->setText(m_terse ? terse : whole);
-    button->setShortcut(QKeySequence{key});  // Setting a text drops the shortcut.
+    button->say(m_terse ? terse : whole, QString{whole}.replace(QLatin1Char{'\n'}, QLatin1String{", "}),
+                {key});
 }
 
 void LookChoices::setAgain(int minutes)

@@ -9,19 +9,6 @@
 #include <QLabel>
 
 namespace app::desktop {
-namespace {
-
-void sayIn(LiveButton& button, const QString& text, const QString& name, const QKeySequence& key)
-{
-    if (button.text() != text) {
-        button.setText(text);
-        button.setShortcut(key);  // Setting a text drops the shortcut.
-    }
-    button.setAccessibleName(name);
-}
-
-}  // namespace
-
 LookRow::LookRow(int number, QWidget* parent)
     : QObject{parent}
     , m_number{number}
@@ -48,7 +35,6 @@ QString LookRow::withKey(const QString& words, int key) const
     return m_number == 1 ? tr("%1  (%2)", "answer, key").arg(words).arg(key) : words;
 }
 
-/// What is to be thought of before it is rinsed.
 QStringList LookRow::notes(const view::LookBeside& zone, bool brief)
 {
     QStringList notes;
@@ -78,10 +64,10 @@ void LookRow::showZone(const view::LookBeside& zone, int again, bool brief)
     m_name->setText(QFontMetrics{m_name->font()}.elidedText(name, Qt::ElideRight, mostNameWidth()));
     const Words said = wordsFor(zone, again, brief);
     const auto key = [this](Qt::Key first) { return m_number == 1 ? QKeySequence{first} : QKeySequence{}; };
-    sayIn(*m_leave, said.leave, tr("Leave %1 on").arg(name), key(Qt::Key_1));
-    sayIn(*m_again, said.again, tr("Look again at %1 in %2 min").arg(name).arg(again), key(Qt::Key_2));
+    m_leave->say(said.leave, tr("Leave %1 on").arg(name), key(Qt::Key_1));
+    m_again->say(said.again, tr("Look again at %1 in %2 min").arg(name).arg(again), key(Qt::Key_2));
     const QStringList rinse = QStringList{tr("Rinse %1 now").arg(name)} + notes(zone, false);
-    sayIn(*m_rinse, said.rinse, rinse.join(QStringLiteral(", ")), key(Qt::Key_3));
+    m_rinse->say(said.rinse, rinse.join(QStringLiteral(", ")), key(Qt::Key_3));
     for (LiveButton* button : {m_leave, m_again, m_rinse})
         AnswerGuard::setStep(*button, zone.prompt);
 }

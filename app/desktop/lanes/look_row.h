@@ -29,6 +29,9 @@ public:
     /// The keys are those of the first, as it is what is asked for.
     LookRow(int number, QWidget* parent);
 
+    /// What is to be thought of before it is rinsed.
+    [[nodiscard]] static QStringList notes(const view::LookBeside& zone, bool brief);
+
     [[nodiscard]] Words wordsFor(const view::LookBeside& zone, int again, bool brief) const;
     void showZone(const view::LookBeside& zone, int again, bool brief);
     void setVisible(bool visible);
@@ -45,7 +48,6 @@ Q_SIGNALS:
     void answered(core::run::Answer::Kind kind);
 
 private:
-    [[nodiscard]] static QStringList notes(const view::LookBeside& zone, bool brief);
     [[nodiscard]] QString withKey(const QString& words, int key) const;
 
     int m_number;

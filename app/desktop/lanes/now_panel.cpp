@@ -6,6 +6,7 @@
 #include "app/desktop/lanes/step_button.h"
 #include "app/desktop/look/flow_layout.h"
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/style_sheet.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/words.h"
 
@@ -287,12 +288,8 @@ void NowPanel::setEnlarged(int percent)
     if (percent == m_enlarged)
         return;
     m_enlarged = percent;
-    // The buttons have their size from the sheet of styles, so it is another sheet that makes them larger.
-    setStyleSheet(percent == 100 ? QString{}
-                                 : QStringLiteral("QPushButton[role=\"live\"], QPushButton[role=\"choice\"] "
-                                                  "{ font-size: %1px; min-height: %2px; }")
-                                       .arg(Theme::enlargedFont(metrics::textLarge, percent).pixelSize())
-                                       .arg(metrics::targetLive * percent / 100));
+    setStyleSheet(enlargedButtons(QStringLiteral("QPushButton[role=\"live\"], QPushButton[role=\"choice\"]"),
+                                  metrics::textLarge, percent));
     sizeWords();
     drawIcon();
     showLatest(m_now.main ? m_now.main->latest : std::nullopt);

@@ -1,6 +1,7 @@
 #include "app/desktop/look/style_sheet.h"
 
 #include "app/desktop/look/metrics.h"
+#include "app/desktop/look/theme.h"
 
 #include <algorithm>
 
@@ -158,6 +159,16 @@ QString styleSheet(const Colours& colours, int textSize)
     for (const auto& [name, colour] : names)
         sheet.replace(QLatin1String{name}, colour.name());
     return sheet;
+}
+
+QString enlargedButtons(const QString& which, int textSize, int percent)
+{
+    if (percent == 100)
+        return {};
+    return which
+        + QStringLiteral(" { font-size: %1px; min-height: %2px; }")
+              .arg(Theme::enlargedFont(textSize, percent).pixelSize())
+              .arg(metrics::targetLive * percent / 100);
 }
 
 }  // namespace app::desktop

@@ -10,4 +10,9 @@ namespace app::desktop {
 /// says: main, live, alert, quiet, card, banner, warning, title, step, small.
 QString styleSheet(const Colours& colours, int textSize = 100);
 
+/// What makes those buttons of the window that `which` selects so many percent as large. They have their size
+/// from the sheet of styles, so it is another sheet, of the part they are in, that makes them larger; empty
+/// for 100.
+QString enlargedButtons(const QString& which, int textSize, int percent);
+
 }  // namespace app::desktop

@@ -143,10 +143,8 @@ QIcon Theme::icon(const QString& name, const QColor& colour) const
         pixmap.fill(Qt::transparent);
         QPainter painter{&pixmap};
         // The smallest stands before the words of a button, and not against them.
-        const bool beforeWords = size == smallest;
-        drawing.render(&painter,
-                       beforeWords ? QRectF{0, 1.5, size - 3.0, size - 3.0}
-                                   : QRectF{0, 0, size * 1.0, size * 1.0});
+        const double free = size == smallest ? 3 : 0;
+        drawing.render(&painter, QRectF{0, free / 2, size - free, size - free});
         icon.addPixmap(pixmap);
     }
     known = icon;
