@@ -8,7 +8,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScreen>
-#include <QShortcut>
 #include <QStyle>
 
 namespace app::desktop {
@@ -66,13 +65,7 @@ void SoundCheck::buildHelp()
     row->setSpacing(metrics::gapLarge);
     row->addWidget(m_check, 1);
     row->addWidget(m_help, 1);
-    auto* key = new QShortcut{QKeySequence{Qt::Key_F1}, this};
-    key->setObjectName(QStringLiteral("pageHelp"));
-    connect(key, &QShortcut::activated, this, [this] {
-        m_help->toggle();
-        arrangeHelp();
-    });
-    connect(m_help, &HelpSheet::closed, this, &SoundCheck::arrangeHelp);
+    m_help->openByKey(*this, [this] { arrangeHelp(); });
 }
 
 void SoundCheck::arrangeHelp()

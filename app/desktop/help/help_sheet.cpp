@@ -200,6 +200,17 @@ void HelpSheet::open()
     show();
 }
 
+void HelpSheet::openByKey(QWidget& window, const std::function<void()>& arrange)
+{
+    auto* key = new QShortcut{QKeySequence{Qt::Key_F1}, &window};
+    key->setObjectName(QStringLiteral("pageHelp"));
+    connect(key, &QShortcut::activated, this, [this, arrange] {
+        toggle();
+        arrange();
+    });
+    connect(this, &HelpSheet::closed, &window, arrange);
+}
+
 void HelpSheet::close()
 {
     if (isHidden())

@@ -5,6 +5,8 @@
 #include <QFrame>
 #include <QPointer>
 
+#include <functional>
+
 class QBoxLayout;
 class QGridLayout;
 class QLabel;
@@ -26,6 +28,9 @@ public:
     void open();
     void close();
     void toggle() { isHidden() ? open() : close(); }
+
+    /// In a window that has no menu for it: F1 opens and closes it there, and `arrange` follows each.
+    void openByKey(QWidget& window, const std::function<void()>& arrange);
 
     /// Below it nothing could be read in it.
     [[nodiscard]] static int leastHeight();

@@ -22,7 +22,6 @@
 #include <QPushButton>
 #include <QResizeEvent>
 #include <QScrollArea>
-#include <QShortcut>
 #include <QSplitter>
 
 #include <algorithm>
@@ -122,13 +121,7 @@ QWidget* RecordsWindow::makeHelp()
     row->setSpacing(metrics::gapSmall);
     row->addWidget(m_parts, 1);
     row->addWidget(m_help, 1);
-    auto* key = new QShortcut{QKeySequence{Qt::Key_F1}, this};
-    key->setObjectName(QStringLiteral("pageHelp"));
-    connect(key, &QShortcut::activated, this, [this] {
-        m_help->toggle();
-        arrange(width());
-    });
-    connect(m_help, &HelpSheet::closed, this, [this] { arrange(width()); });
+    m_help->openByKey(*this, [this] { arrange(width()); });
     return both;
 }
 

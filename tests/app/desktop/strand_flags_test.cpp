@@ -1,29 +1,26 @@
 #include "app/desktop/look/strand_flags.h"
 
+#include "tests/app/desktop/strand_moments.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
 using namespace app::desktop;
 using app::view::Instant;
-using app::view::Seconds;
+using strand_moments::atMinute;
 
 namespace {
-
-constexpr Instant moment(int minutes)
-{
-    return Instant{Seconds{1'800'000'000 + minutes * 60}};
-}
 
 app::view::StrandPicture pictureWith(std::vector<int> waters, std::optional<int> now)
 {
     app::view::StrandPicture picture;
     picture.strands.resize(2);
     for (const int water : waters)
-        picture.rinseLines.push_back({moment(water), "All"});
+        picture.rinseLines.push_back({atMinute(water), "All"});
     if (now)
-        picture.now = moment(*now);
-    picture.reach = {moment(0), moment(60)};
+        picture.now = atMinute(*now);
+    picture.reach = {atMinute(0), atMinute(60)};
     return picture;
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desktop/look/theme.h"
 #include "app/session/time_zones.h"
+#include "tests/app/desktop/strand_moments.h"
 
 #include <QApplication>
 
@@ -9,31 +10,26 @@
 
 using namespace app::desktop;
 using app::view::Instant;
-using app::view::Seconds;
+using strand_moments::atMinute;
 
 namespace {
-
-constexpr Instant at(int minutes)
-{
-    return Instant{Seconds{1'800'000'000 + minutes * 60}};
-}
 
 app::view::StrandPicture picture()
 {
     app::view::Strand root;
     root.name = "Root";
-    root.application = {at(0), at(10)};
-    root.clockStart = at(10);
-    root.water = root.targetAt = at(40);
-    root.leastAt = at(35);
-    root.mostAt = at(45);
-    root.rinseEnd = at(45);
+    root.application = {atMinute(0), atMinute(10)};
+    root.clockStart = atMinute(10);
+    root.water = root.targetAt = atMinute(40);
+    root.leastAt = atMinute(35);
+    root.mostAt = atMinute(45);
+    root.rinseEnd = atMinute(45);
     app::view::StrandPicture picture;
     picture.strands = {root, root};
     picture.strands[1].name = "Ends";
-    picture.rinseLines = {{at(40), "All"}};
+    picture.rinseLines = {{atMinute(40), "All"}};
     picture.hands = {{"Stylist", {}}};
-    picture.reach = {at(0), at(50)};
+    picture.reach = {atMinute(0), atMinute(50)};
     return picture;
 }
 
@@ -57,7 +53,7 @@ TEST_F(Strands, EndInWaterAtTheRinseLine)
     const StrandGeometry geometry{picture(), QRectF{widget.rect()}};
     const QImage image = widget.grab().toImage();
     const auto y = static_cast<int>(geometry.row(0).bottom() - 10);
-    const auto line = static_cast<int>(geometry.x(at(40)));
+    const auto line = static_cast<int>(geometry.x(atMinute(40)));
 
     EXPECT_EQ(image.pixelColor(line, y), theme.colours().water);
     EXPECT_EQ(image.pixelColor(line + 12, y), theme.colours().waterWash);
@@ -85,7 +81,7 @@ TEST_F(Strands, AreDimmedWhileAnotherPlanIsMade)
 TEST_F(Strands, MarkAWindowThatIsNotKeptByMoreThanColour)
 {
     auto late = picture();
-    late.strands[0].mostAt = at(38);
+    late.strands[0].mostAt = atMinute(38);
     show(late);
     const QImage image = widget.grab().toImage();
     show(picture());
@@ -96,21 +92,21 @@ TEST_F(Strands, MarkAWindowThatIsNotKeptByMoreThanColour)
 TEST(StrandGeometry, PutsMomentsInProportion)
 {
     const StrandGeometry geometry{picture(), QRectF{0, 0, 900, 300}};
-    const double left = geometry.x(at(0));
-    const double right = geometry.x(at(50));
+    const double left = geometry.x(atMinute(0));
+    const double right = geometry.x(atMinute(50));
 
     EXPECT_DOUBLE_EQ(left, geometry.plot().left());
     EXPECT_DOUBLE_EQ(right, geometry.plot().right());
-    EXPECT_DOUBLE_EQ(geometry.x(at(25)), (left + right) / 2);
+    EXPECT_DOUBLE_EQ(geometry.x(atMinute(25)), (left + right) / 2);
 }
 
 TEST(StrandGeometry, KeepsTheTextsOfTheAxisApart)
 {
     for (const int minutes : {20, 90, 400, 900}) {
         auto wide = picture();
-        wide.reach.until = at(minutes);
+        wide.reach.until = atMinute(minutes);
         const StrandGeometry geometry{wide, QRectF{0, 0, 700, 300}};
-        EXPECT_GE(geometry.x(at(0) + geometry.axisStep()) - geometry.x(at(0)), 60) << minutes;
+        EXPECT_GE(geometry.x(atMinute(0) + geometry.axisStep()) - geometry.x(atMinute(0)), 60) << minutes;
     }
 }
 
